@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { cautionBriefs } from '../src/contract/cautions/briefs.ts'
 import { cautionCatalogue } from '../src/contract/cautions/catalogue.ts'
+import { inEnglish } from '../src/domain/say.ts'
 import { planSystem } from '../src/http/operations/systems/plans.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from '../src/http/operations/systems/plans-examples.ts'
 import { hazards } from '../src/plan/safety/safety-case.ts'
@@ -37,7 +38,7 @@ const plans = [estatePlan, hatchbackPlan, leaningPlan].map(request =>
 const texts: readonly (readonly [string, string])[] = [
   ...Object.entries(cautionCatalogue).map(([code, { meaning }]) => [code, meaning] as const),
   ...Object.entries(cautionBriefs).map(([code, brief]) => [`${code} in short`, brief] as const),
-  ...hazards.map(({ id, barrier, proof }) => [id, `${barrier}; ${proof}`] as const),
+  ...hazards.map(({ id, barrier, proof }) => [id, `${inEnglish(barrier)}; ${inEnglish(proof)}`] as const),
   ...plans.flatMap(({ cautions, result }) => [
     ...cautions.map(({ code, message }: { code: string; message: string }) => [code, message] as const),
     ...[...result.buildOrder.steps, ...result.commissioning].map(step => [step.id, words(step)] as const),

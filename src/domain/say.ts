@@ -52,7 +52,7 @@ export const englishLanguage: Language = {
 
 /** Texts of an object beside the sentences behind them: what stands under `said` is said again in another language. */
 export type Worded<Fields extends SaidFields> = {
-  readonly [Name in keyof Fields]: Fields[Name] extends Said ? string : readonly string[]
+  readonly [Name in keyof Fields]: NonNullable<Fields[Name]> extends Said ? string : readonly string[]
 } & { readonly said: Fields }
 
 export const inEnglish = (said: Said): string => spoken(said, englishLanguage)
@@ -62,6 +62,12 @@ export function worded<const Fields extends SaidFields>(said: Fields): Worded<Fi
   const texts = Object.entries(said).map(([name, one]) => [name, 'id' in one ? inEnglish(one) : one.map(inEnglish)])
   return { ...Object.fromEntries(texts), said }
 }
+
+/** The sentence behind a text of an object, for a longer one; the text itself where there is none. */
+export const saidOf = <Name extends string>(
+  object: Readonly<Record<Name, string>> & { readonly said?: Readonly<Partial<Record<Name, Said>>> },
+  name: Name
+): Said | string => object.said?.[name] ?? object[name]
 
 type Item = string | Said
 

@@ -120,7 +120,7 @@ describe('bill of materials', () => {
       positiveLengthM: 5,
       returnKind: 'chassis',
       returnLengthM: 0.5,
-      fuse: { ratingA: 80, type: 'bolt-down' },
+      fuse: { ratingA: 80, type: 'SF30' },
       grommetCount: 2
     },
     wire: {

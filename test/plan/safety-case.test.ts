@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { cautionCatalogue } from '../../src/contract/cautions/catalogue.ts'
+import { inEnglish } from '../../src/domain/say.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { estatePlan, hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { guarded, hazards, safetyCase } from '../../src/plan/safety/safety-case.ts'
@@ -28,8 +29,8 @@ describe('the register of dangers', () => {
     expect(new Set(hazards.map(({ id }) => id)).size).toBe(hazards.length)
     expect(hazards.length).toBeGreaterThan(55)
     for (const { id, barrier, proof, caution, basis } of hazards) {
-      expect(barrier.length, id).toBeGreaterThan(10)
-      expect(proof.length, id).toBeGreaterThan(4)
+      expect(inEnglish(barrier).length, id).toBeGreaterThan(10)
+      expect(inEnglish(proof).length, id).toBeGreaterThan(4)
       expect(caution === undefined ? basis : cautionCatalogue[caution].basis, id).toBeTruthy()
     }
   })

@@ -199,7 +199,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
         positiveLengthM: 5,
         returnKind: 'chassis',
         returnLengthM: 0.5,
-        fuse: { ratingA: 125, type: 'bolt-down' },
+        fuse: { ratingA: 125, type: 'SF30' },
         grommetCount: 2
       },
       wire: {

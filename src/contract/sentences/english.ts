@@ -2,20 +2,26 @@
 
 import { amplifierSentences } from './english/amplifier.ts'
 import { assemblySentences } from './english/assembly.ts'
+import { billSentences } from './english/bill.ts'
 import { boardSentences } from './english/board.ts'
 import { boxSentences } from './english/box.ts'
 import { cabinSentences } from './english/cabin.ts'
 import { cableSentences } from './english/cable.ts'
+import { cableBillSentences } from './english/cable-bill.ts'
 import { circuitSentences } from './english/circuit.ts'
 import { coilsSentences } from './english/coils.ts'
 import { contractSentences } from './english/contract.ts'
+import { dangerSentences } from './english/danger.ts'
 import { driverSentences } from './english/driver.ts'
 import { enclosureSentences } from './english/enclosure.ts'
 import { finishSentences } from './english/finish.ts'
+import { fuseFormSentences } from './english/fuse-form.ts'
 import { listenSentences } from './english/listen.ts'
 import { panelSentences } from './english/panel.ts'
+import { partSentences } from './english/part.ts'
 import { planSentences } from './english/plan.ts'
 import { portSentences } from './english/port.ts'
+import { readingSentences } from './english/reading.ts'
 import { readySentences } from './english/ready.ts'
 import { refusalsAcousticSentences } from './english/refusals-acoustic.ts'
 import { refusalsBoxSentences } from './english/refusals-box.ts'
@@ -28,6 +34,12 @@ import { toolSentences } from './english/tool.ts'
 import { vehicleSentences } from './english/vehicle.ts'
 
 export const english = {
+  ...partSentences,
+  ...fuseFormSentences,
+  ...readingSentences,
+  ...dangerSentences,
+  ...cableBillSentences,
+  ...billSentences,
   ...panelSentences,
   ...vehicleSentences,
   ...startSentences,

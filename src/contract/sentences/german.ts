@@ -2,20 +2,26 @@
 
 import { germanAmplifier } from './german/amplifier.ts'
 import { germanAssembly } from './german/assembly.ts'
+import { germanBill } from './german/bill.ts'
 import { germanBoard } from './german/board.ts'
 import { germanBox } from './german/box.ts'
 import { germanCabin } from './german/cabin.ts'
 import { germanCable } from './german/cable.ts'
+import { germanCableBill } from './german/cable-bill.ts'
 import { germanCircuit } from './german/circuit.ts'
 import { germanCoils } from './german/coils.ts'
 import { germanContract } from './german/contract.ts'
+import { germanDanger } from './german/danger.ts'
 import { germanDriver } from './german/driver.ts'
 import { germanEnclosure } from './german/enclosure.ts'
 import { germanFinish } from './german/finish.ts'
+import { germanFuseForm } from './german/fuse-form.ts'
 import { germanListen } from './german/listen.ts'
 import { germanPanel } from './german/panel.ts'
+import { germanPart } from './german/part.ts'
 import { germanPlan } from './german/plan.ts'
 import { germanPort } from './german/port.ts'
+import { germanReading } from './german/reading.ts'
 import { germanReady } from './german/ready.ts'
 import { germanRefusalsAcoustic } from './german/refusals-acoustic.ts'
 import { germanRefusalsBox } from './german/refusals-box.ts'
@@ -39,6 +45,12 @@ import { signalMeanings } from './german-meanings/signal.ts'
 import { workshopMeanings } from './german-meanings/workshop.ts'
 
 export const german = {
+  ...germanPart,
+  ...germanFuseForm,
+  ...germanReading,
+  ...germanDanger,
+  ...germanCableBill,
+  ...germanBill,
   ...germanPanel,
   ...germanVehicle,
   ...germanStart,

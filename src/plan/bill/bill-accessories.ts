@@ -1,54 +1,61 @@
 /** Second battery with what ties it to the first, leads of the capacitor, turn-on relay: every piece with its specification. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
+import { saidOf, say } from '../../domain/say.ts'
 import { type PowerRun, RELAY_PIECE_M } from '../electric/plan-run.ts'
-import { TURN_ON_SIZE } from '../electric/wiring-practice.ts'
 import { fuseRow, sleeveRows } from './bill-power.ts'
-import { billRow } from './bill-row.ts'
-import { offTheReel, wiringPieces } from './bill-wiring.ts'
+import { turnOnRows } from './bill-turn-on.ts'
+import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
 
 type Second = NonNullable<PlanCircuit['secondBattery']>
 
-function leadRows(name: string, run: PowerRun, ends: { readonly lugs: number; readonly pins: number }) {
+function leadRows(name: Said, run: PowerRun, ends: { readonly lugs: number; readonly pins: number }) {
   const { designation, positiveLengthM, returnLengthM, returnBy, fuse } = run
-  const to = returnBy === 'body' ? 'the ground point' : 'the block of the returns'
+  const to = returnBy === 'body' ? say('cable-bill.to-the-ground-point') : say('cable-bill.to-the-block-of-the-returns')
   return [
     ...offTheReel(
       'power-cable',
-      `power cable ${designation}, ${name}`,
+      say('cable-bill.power-cable', { designation, name }),
       positiveLengthM,
-      `${inDecimals(positiveLengthM)} m`,
+      metres(positiveLengthM),
       { designation }
     ),
     ...offTheReel(
       'return-cable',
-      `power cable ${designation}, ${name}, minus`,
+      say('cable-bill.power-cable-minus', { designation, name }),
       returnLengthM,
-      `${inDecimals(returnLengthM)} m to ${to}, the same size`,
+      say('cable-bill.m-the-same-size', { returnLength: inDecimals(returnLengthM), to }),
       { designation }
     ),
     ...(fuse === undefined
       ? []
       : [
-          ...fuseRow(fuse, 1, `, ${name}`, 'as rated for this cable; one in reserve, of the same rating only'),
-          ...wiringPieces('fuse-holder', `fuse holder for ${fuse.type}, covered, for ${designation}`, 1, name, {
-            fuseType: fuse.type,
-            designation
-          })
+          ...fuseRow(fuse, 1, say('bill.of-place', { name }), say('cable-bill.as-rated-for-this-cable-one')),
+          ...wiringPieces(
+            'fuse-holder',
+            say('cable-bill.fuse-holder-for-covered-for', { type: fuse.type, designation }),
+            1,
+            name,
+            {
+              fuseType: fuse.type,
+              designation
+            }
+          )
         ]),
     ...wiringPieces(
       'ring-lug',
-      `crimp ring lug for ${designation}, ${name}`,
+      say('cable-bill.crimp-ring-lug-for', { designation, name }),
       ends.lugs,
-      'posts, both sides of the fuse holder, body',
+      say('cable-bill.posts-both-sides-of-the-fuse'),
       { designation }
     ),
     ...wiringPieces(
       'power-ferrule',
-      `ferrule or reducing pin for ${designation}, ${name}`,
+      say('cable-bill.ferrule-or-reducing-pin-for', { designation, name }),
       ends.pins,
-      'into the clamps',
+      say('cable-bill.into-the-clamps'),
       { designation }
     ),
     ...sleeveRows(ends.lugs + ends.pins)
@@ -59,27 +66,30 @@ function relayRows(relayA: number, designation: string): readonly BillRow[] {
   return [
     ...wiringPieces(
       'second-battery-link',
-      `isolating relay, ${relayA} A for good, with quenching diode`,
+      say('cable-bill.isolating-relay-a-for-good-with', { relayA }),
       1,
-      'between trunk and block; its coil on a feed that is live only while the engine runs',
+      say('cable-bill.between-trunk-and-block-its-coil'),
       { ratedA: relayA }
     ),
     ...offTheReel(
       'power-cable',
-      `power cable ${designation}, relay to block`,
+      say('cable-bill.power-cable-relay-to-block', { designation }),
       RELAY_PIECE_M,
-      `${inDecimals(RELAY_PIECE_M)} m`,
+      metres(RELAY_PIECE_M),
       { designation }
     ),
-    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, relay`, 2, 'its studs', { designation }),
-    ...sleeveRows(2),
     ...wiringPieces(
-      'fuse-holder',
-      'blade fuse 1 A in a holder, coil of the isolating relay',
-      1,
-      'where its feed begins',
-      { ratedA: 1, fuseType: 'blade' }
-    )
+      'ring-lug',
+      say('cable-bill.crimp-ring-lug-for-relay', { designation }),
+      2,
+      say('cable-bill.its-studs'),
+      { designation }
+    ),
+    ...sleeveRows(2),
+    ...wiringPieces('fuse-holder', say('cable-bill.blade-fuse-1-a-in-a'), 1, say('cable-bill.where-its-feed-begins'), {
+      ratedA: 1,
+      fuseType: 'blade'
+    })
   ]
 }
 
@@ -90,30 +100,35 @@ function linkRows({ link, relayA, charger }: Second, trunk: PowerRun | undefined
   return [
     ...wiringPieces(
       'second-battery-link',
-      `charger from battery to battery, ${ratedA} A, made for the second one, with ignition signal`,
+      say('cable-bill.charger-from-battery-to-battery-a', { ratedA }),
       1,
-      `between trunk and block; draws up to ${inDecimals(inputA, 0)} A`,
+      say('cable-bill.between-trunk-and-block-draws-up', { input: inDecimals(inputA, 0) }),
       { ratedA }
     ),
     // its minus goes to the same point as that of the battery
-    ...leadRows('charger', lead, { lugs: 3, pins: 1 })
+    ...leadRows(say('bill.charger'), lead, { lugs: 3, pins: 1 })
   ]
 }
 
 function secondBatteryRows({ secondBattery: second, trunk }: PlanCircuit): readonly BillRow[] {
   if (second === undefined) return []
-  const { name, lead } = second
+  const { lead } = second
   return [
-    ...wiringPieces('second-battery', `second battery, ${name}`, 1, 'as asked for'),
+    ...wiringPieces(
+      'second-battery',
+      say('cable-bill.second-battery', { name: saidOf(second, 'name') }),
+      1,
+      say('bill.as-asked-for')
+    ),
     ...wiringPieces(
       'battery-tray',
-      'battery tray with clamp, and hose from the vent to the outside',
+      say('cable-bill.battery-tray-with-clamp-and-hose'),
       1,
-      'held down against a crash'
+      say('cable-bill.held-down-against-a-crash')
     ),
     ...linkRows(second, trunk),
     // both posts, both sides of the fuse holder, body; block
-    ...(lead === undefined ? [] : leadRows('second battery', lead, { lugs: 5, pins: 1 }))
+    ...(lead === undefined ? [] : leadRows(say('cable-bill.second-battery-2'), lead, { lugs: 5, pins: 1 }))
   ]
 }
 
@@ -123,30 +138,45 @@ function converterRows({ converter }: PlanCircuit): readonly BillRow[] {
   return [
     ...wiringPieces(
       'converter',
-      `converter from ${inDecimals(inputV, 0)} to ${inDecimals(nominalV, 0)} V, ${inDecimals(ratedA, 0)} A for good, minus common to both sides`,
+      say('cable-bill.converter-from-to-v-a-for', {
+        input: inDecimals(inputV, 0),
+        nominal: inDecimals(nominalV, 0),
+        rated: inDecimals(ratedA, 0)
+      }),
       1,
-      `holds ${inDecimals(outputV, 1)} V; draws up to ${inDecimals(ratedInputA, 0)} A`
+      say('cable-bill.holds-v-draws-up-to-a', {
+        output: inDecimals(outputV, 1),
+        ratedInput: inDecimals(ratedInputA, 0)
+      })
     ),
     // both sides of the fuse holder, body or none; converter twice, block
-    ...(lead === undefined ? [] : leadRows('converter', lead, { lugs: lead.returnBy === 'body' ? 3 : 2, pins: 4 })),
+    ...(lead === undefined
+      ? []
+      : leadRows(say('bill.converter'), lead, { lugs: lead.returnBy === 'body' ? 3 : 2, pins: 4 })),
     ...(ground === undefined
       ? []
       : [
           ...offTheReel(
             'return-cable',
-            `power cable ${ground.designation}, converter, minus`,
+            say('cable-bill.power-cable-converter-minus', { designation: ground.designation }),
             ground.lengthM,
-            `${inDecimals(ground.lengthM)} m to the ground point`,
+            say('cable-bill.m-to-the-ground-point', { length: inDecimals(ground.lengthM) }),
             { designation: ground.designation }
           ),
-          ...wiringPieces('ring-lug', `crimp ring lug for ${ground.designation}, converter`, 1, 'body', {
-            designation: ground.designation
-          }),
+          ...wiringPieces(
+            'ring-lug',
+            say('cable-bill.crimp-ring-lug-for-converter', { designation: ground.designation }),
+            1,
+            say('cable-bill.at-the-body'),
+            {
+              designation: ground.designation
+            }
+          ),
           ...wiringPieces(
             'power-ferrule',
-            `ferrule or reducing pin for ${ground.designation}, converter`,
+            say('cable-bill.ferrule-or-reducing-pin-for-converter', { designation: ground.designation }),
             1,
-            'its minus',
+            say('cable-bill.its-minus'),
             { designation: ground.designation }
           ),
           ...sleeveRows(2)
@@ -156,52 +186,26 @@ function converterRows({ converter }: PlanCircuit): readonly BillRow[] {
 
 function capacitorLeadRows(capacitor: PlanCircuit['capacitor']): readonly BillRow[] {
   if (capacitor === undefined) return []
-  const { designation, lengthM, at } = capacitor
+  const { designation, lengthM } = capacitor
+  const at = saidOf(capacitor, 'at')
   return [
     ...offTheReel(
       'power-cable',
-      `power cable ${designation}, capacitor`,
+      say('cable-bill.power-cable-capacitor', { designation }),
       2 * lengthM,
-      `two leads of ${inDecimals(lengthM)} m, plus and minus, at ${at}`,
+      say('cable-bill.two-leads-of-m-plus-and', { length: inDecimals(lengthM), at }),
       { designation }
     ),
-    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, capacitor`, 4, `both ends of both leads at ${at}`, {
-      designation
-    }),
+    ...wiringPieces(
+      'ring-lug',
+      say('cable-bill.crimp-ring-lug-for-capacitor', { designation }),
+      4,
+      say('cable-bill.both-ends-of-both-leads-at', { at }),
+      {
+        designation
+      }
+    ),
     ...sleeveRows(4)
-  ]
-}
-
-function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[] {
-  if (relay === undefined) return []
-  const { fuseA, coilCurrentA, wireM } = relay
-  return [
-    ...wiringPieces(
-      'turn-on-relay',
-      'relay, change-over or make, with base',
-      1,
-      `coil ${inDecimals(coilCurrentA * 1000, 0)} mA`
-    ),
-    ...wiringPieces(
-      'turn-on-relay',
-      'quenching diode 1 A, 100 V or more, or a relay with one built in',
-      1,
-      'ring to terminal 86'
-    ),
-    ...billRow({
-      group: 'wiring',
-      part: 'turn-on-fuse',
-      specification: { ratedA: fuseA, fuseType: 'blade' },
-      item: `blade fuse ${fuseA} A, feed of the turn-on relay`,
-      need: 1,
-      unit: 'piece',
-      sparePercent: 100,
-      basis: 'within 175 mm of where its feed begins; one in reserve'
-    }),
-    ...wiringPieces('turn-on-fuse', 'fuse holder, blade, in line, feed of the turn-on relay', 1, 'terminal 30'),
-    ...offTheReel('turn-on-wire', `feed of the turn-on relay ${TURN_ON_SIZE}`, wireM, `${inDecimals(wireM)} m`),
-    ...wiringPieces('turn-on-relay', 'receptacle 6.3 mm, insulated', 5, 'terminals 30, 85, 86, 87; one spare'),
-    ...wiringPieces('turn-on-relay', `ring lug ${TURN_ON_SIZE}, M6`, 2, 'coil to the body, feed at its source')
   ]
 }
 

@@ -1,11 +1,15 @@
 /** Board, screws, glue, sealant and fittings of the box. */
+
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { screwRule, screwSizeFor, screwsAlong } from '../../domain/box/assembly/joint-screws.ts'
 import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/request/driver-fixing.ts'
+import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
+import { say } from '../../domain/say.ts'
 import {
   gasketRule,
   glueRule,
@@ -29,22 +33,21 @@ export interface BillDriver {
 }
 
 export function sheetRows(plan: SheetPlan): readonly BillRow[] {
-  const names = new Map<
-    string,
-    { count: number; basis: string; specification: NonNullable<BillRow['specification']> }
-  >()
-  for (const { sheet, lengthM, widthM } of plan.layouts) {
-    const item = `sheet of ${sheet}, ${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`
-    const count = (names.get(item)?.count ?? 0) + 1
-    names.set(item, {
-      count,
-      basis: `cut plan: panels fill ${inDecimals(plan.total.yieldPercent, 1)} % of the sheets`,
-      specification: { lengthM, widthM }
+  const basis = say('bill.cut-plan-panels-fill-of-the', { yield: inDecimals(plan.total.yieldPercent, 1) })
+  const kinds = plan.layouts.map(({ sheet, lengthM, widthM }) => ({
+    sheet,
+    size: `${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`,
+    specification: { lengthM, widthM }
+  }))
+  const first = (of: (typeof kinds)[number]) => kinds.find(each => each.sheet === of.sheet && each.size === of.size)
+  return kinds
+    .filter(kind => first(kind) === kind)
+    .flatMap(kind => {
+      const { sheet, size, specification } = kind
+      const need = kinds.filter(each => first(each) === kind).length
+      const item = say('bill.sheet-of', { sheet, size })
+      return billRow({ group: 'board', part: 'sheet', item, need, unit: 'sheet', basis, specification })
     })
-  }
-  return [...names].flatMap(([item, { count, ...row }]) =>
-    billRow({ group: 'board', part: 'sheet', item, need: count, unit: 'sheet', ...row })
-  )
 }
 
 /** @param cutFromSheets  whether the sheets are in the bill already: then a cut panel is bought instead of them, not besides */
@@ -55,11 +58,19 @@ export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): rea
       part: 'panel',
       specification: { lengthM, widthM, thicknessM, material },
       ...(cutFromSheets ? { insteadOf: 'sheet' as const } : {}),
-      item: `${cutFromSheets ? 'or, instead of sheets, cut to size' : 'panel'}: ${name}, ${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`,
+      item: say(cutFromSheets ? 'bill.cut-panel' : 'bill.panel', {
+        name: panelSaid(name),
+        size: `${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`
+      }),
       need: quantity,
       unit: 'piece',
       needed: !cutFromSheets,
-      basis: `cut list: ${inDecimals(lengthM * 1e3, 1)} × ${inDecimals(widthM * 1e3, 1)} × ${inMm(thicknessM, 1)} ${material}`
+      basis: say('bill.cut-list', {
+        length: inDecimals(lengthM * 1e3, 1),
+        width: inDecimals(widthM * 1e3, 1),
+        thickness: inMm(thicknessM, 1),
+        material
+      })
     })
   )
 }
@@ -71,11 +82,16 @@ function screwRow(joints: readonly Joint[]): readonly BillRow[] {
     group: 'joining',
     part: 'wood-screw',
     specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3 },
-    item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, parallel thread`,
+    item: say('bill.countersunk-wood-screw-mm-parallel-thread', { diameterMm, lengthMm }),
     need: screwed.reduce((sum, { screwCount }) => sum + screwCount, 0),
     unit: 'piece',
     sparePercent: screwRule.sparePercent,
-    basis: `every ${inMm(screwRule.spacingM, 1)} along ${screwed.length} joints, first and last ${inMm(screwRule.fromCornerM, 1)} from the corner; pilots of ${pilotMm} mm`
+    basis: say('bill.every-along-joints-first-and-last', {
+      spacing: inMm(screwRule.spacingM, 1),
+      jointCount: screwed.length,
+      fromCorner: inMm(screwRule.fromCornerM, 1),
+      pilotMm
+    })
   })
 }
 
@@ -85,12 +101,17 @@ function glueRow(joints: readonly Joint[], laminatedM2: number): readonly BillRo
   return billRow({
     group: 'joining',
     part: 'glue',
-    item: 'white wood glue (EN 204 D2 or D3)',
+    item: say('bill.white-wood-glue-en-204-d2'),
     need: kgPerM2 * (edgeM2 * (1 + edgePercent / 100) + laminatedM2),
     unit: 'kg',
     sparePercent,
     step: 0.05,
-    basis: `${kgPerM2 * 1000} g/m² on ${inDecimals(edgeM2, 3)} m² of edges (+${edgePercent} %) and ${inDecimals(laminatedM2, 3)} m² laid flat`
+    basis: say('bill.g-m-on-m-of-edges', {
+      kgPerM2: kgPerM2 * 1000,
+      edgeM2: inDecimals(edgeM2, 3),
+      edgePercent,
+      laminatedM2: inDecimals(laminatedM2, 3)
+    })
   })
 }
 
@@ -99,11 +120,11 @@ function sealantRow(joints: readonly Joint[]): readonly BillRow[] {
   return billRow({
     group: 'joining',
     part: 'sealant',
-    item: 'sealant, neutral-cure or acrylic, cartridge of 310 ml',
+    item: say('bill.sealant-neutral-cure-or-acrylic-cartridge'),
     need: (seamM * sealantRule.legM ** 2) / 2 / sealantRule.cartridgeM3,
     unit: 'cartridge',
     sparePercent: sealantRule.sparePercent,
-    basis: `fillet with ${inMm(sealantRule.legM, 1)} legs along ${inDecimals(seamM)} m of inner seams`
+    basis: say('bill.fillet-with-legs-along-m-of', { leg: inMm(sealantRule.legM, 1), seam: inDecimals(seamM) })
   })
 }
 
@@ -129,11 +150,11 @@ function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
     group: 'joining',
     part: 'layer-screw',
     specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3 },
-    item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, for the layers of the front only`,
+    item: say('bill.countersunk-wood-screw-mm-for-the', { diameterMm, lengthMm }),
     need: (layers - 1) * screwsAlong(longM) * screwsAlong(shortM),
     unit: 'piece',
     sparePercent: screwRule.sparePercent,
-    basis: `every ${inMm(screwRule.spacingM, 1)} both ways between ${layers} layers, from behind; longer ones would come through the front; pilots of ${pilotMm} mm`
+    basis: say('bill.every-both-ways-between-layers-from', { spacing: inMm(screwRule.spacingM, 1), layers, pilotMm })
   })
 }
 
@@ -152,13 +173,8 @@ function fixingRows({
   baffleThicknessM
 }: BillDriver): readonly BillRow[] {
   const { kind, screw, pilotM } = driverFixing(massKg)
-  const holes = `${screwCount} holes a driver, pilots of ${inMm(pilotM, 1)}`
-  const fitting = (
-    part: 'driver-screw' | 't-nut',
-    item: string,
-    basis: string,
-    specification?: BillRow['specification']
-  ) =>
+  const holes = say('bill.holes-a-driver-pilots-of', { screwCount, pilot: inMm(pilotM, 1) })
+  const fitting = (part: 'driver-screw' | 't-nut', item: Said, basis: Said, specification?: BillRow['specification']) =>
     billRow({
       group: 'fittings',
       part,
@@ -168,20 +184,20 @@ function fixingRows({
       unit: 'piece',
       basis
     })
-  if (kind === 'wood-screw') return fitting('driver-screw', screw, holes)
+  if (kind === 'wood-screw') return fitting('driver-screw', say(screw), holes)
   const leastMm = (baffleThicknessM + MACHINE_SCREW_EXTRA_M) * 1e3 - 1e-6
   const lengthMm = machineScrewLengthsMm.find(length => length >= leastMm) ?? Math.ceil(leastMm / 10) * 10
   return [
     ...fitting(
       'driver-screw',
-      `machine screw M5 × ${lengthMm} mm with washer`,
-      `${screwCount} holes a driver; the driver weighs more than ${HEAVY_DRIVER_KG} kg`,
+      say('bill.machine-screw-m5-mm-with-washer', { lengthMm }),
+      say('bill.holes-a-driver-the-driver-weighs', { screwCount, heavyDriverKg: HEAVY_DRIVER_KG }),
       { thread: 'M5', lengthM: lengthMm / 1e3 }
     ),
     ...fitting(
       't-nut',
-      'T-nut M5',
-      `one for each machine screw, glued in from behind: pilots of ${inMm(pilotM, 1)} opened to its barrel`,
+      say('bill.t-nut-m5'),
+      say('bill.one-for-each-machine-screw-glued', { pilot: inMm(pilotM, 1) }),
       { thread: 'M5' }
     )
   ]
@@ -197,12 +213,17 @@ function gasketRow({
     group: 'fittings',
     part: 'gasket',
     specification: { widthM: 0.01, thicknessM: 0.003 },
-    item: 'closed-cell gasket strip 10 × 3 mm',
+    item: say('bill.closed-cell-gasket-strip-10-3'),
     need: count * (Math.PI * middleM + gasketRule.overlapM),
     unit: 'm',
     step: 0.1,
     sparePercent: gasketRule.sparePercent,
-    basis: `round ${count} ${count === 1 ? 'flange' : 'flanges'} on a circle of ${inMm(middleM, 1)}, ends overlapping ${inMm(gasketRule.overlapM, 1)}`
+    basis: say('bill.round-on-a-circle-of-ends', {
+      count,
+      more: count === 1 ? say('bill.flange') : say('bill.flanges'),
+      middle: inMm(middleM, 1),
+      overlap: inMm(gasketRule.overlapM, 1)
+    })
   })
 }
 

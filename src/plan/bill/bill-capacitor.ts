@@ -1,6 +1,7 @@
 /** The capacitor, and the resistor that charges it first and discharges it before work. */
 import type { BillRow } from '../../contract/systems/workshop.ts'
-import { resistorText } from '../../domain/circuit/source/capacitor-cautions.ts'
+import { saidResistor } from '../../domain/circuit/source/capacitor-cautions.ts'
+import { say } from '../../domain/say.ts'
 import type { CurrentPart } from '../electric/plan-supply.ts'
 import { wiringPieces } from './bill-wiring.ts'
 
@@ -10,14 +11,20 @@ export function capacitorRows(current: CurrentPart): readonly BillRow[] {
   if (capacitor === undefined || effect?.prechargeOhm === undefined || effect.prechargePeakW === undefined) return []
   const { prechargeOhm, prechargePeakW } = effect
   return [
-    ...wiringPieces('capacitor', `capacitor ${capacitor.capacitanceF} F with covered terminals`, 1, 'as asked for', {
-      capacitanceF: capacitor.capacitanceF
-    }),
+    ...wiringPieces(
+      'capacitor',
+      say('bill.capacitor-f-with-covered-terminals', { capacitanceF: capacitor.capacitanceF }),
+      1,
+      say('bill.as-asked-for'),
+      {
+        capacitanceF: capacitor.capacitanceF
+      }
+    ),
     ...wiringPieces(
       'charging-resistor',
-      `charging resistor ${resistorText(prechargeOhm, prechargePeakW)}, with two insulated clips`,
+      say('bill.charging-resistor-with-two-insulated-clips', { precharge: saidResistor(prechargeOhm, prechargePeakW) }),
       1,
-      `first charge and discharge of the capacitor; ${prechargePeakW.toPrecision(2)} W at first`,
+      say('bill.first-charge-and-discharge-of-the', { toPrecision: prechargePeakW.toPrecision(2) }),
       { resistanceOhm: prechargeOhm }
     )
   ]

@@ -1,12 +1,17 @@
 /** What the request chose: the drivers and the amplifiers, so that the bill is the whole of what stands in the car. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
+import { say } from '../../domain/say.ts'
 import { billRow } from './bill-row.ts'
 
-const BASIS = 'as the request names it; what is there already is not bought again'
+const BASIS = say('bill.as-the-request-names-it-what')
 
-const named = (kind: string, name: string | undefined) =>
-  name === undefined || name.toLowerCase().startsWith(kind) ? (name ?? kind) : `${kind} ${name}`
+/** A name that says what it is stands alone. */
+function named(kind: 'driver' | 'amplifier', name: string | undefined): Said {
+  if (name === undefined) return say(`bill.${kind}`)
+  return name.toLowerCase().startsWith(kind) ? say('bill.name', { name }) : say(`bill.${kind}-named`, { name })
+}
 
 /** @param amplifiers  names of all on the run, each once */
 export function chosenRows(

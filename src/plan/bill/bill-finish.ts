@@ -2,6 +2,7 @@
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
+import { say } from '../../domain/say.ts'
 import { adhesiveRule, carpetRule, liningRule, surfaceRule } from '../work/workshop-practice.ts'
 import { billRow } from './bill-row.ts'
 import type { ShellOutline } from './joints.ts'
@@ -57,27 +58,36 @@ export function carpetNeed({ sidesM, spanM }: ShellOutline, rollWidthM: number):
 export function coveringRows(outline: ShellOutline, carpet: BillCarpet): readonly BillRow[] {
   const rollWidthM = carpet.rollWidthM ?? carpetRule.rollWidthM
   const need = carpetNeed(outline, rollWidthM)
-  const seams = `${need.seams} ${need.seams === 1 ? 'seam' : 'seams'}`
+  const seams = say('bill.seams', { seamCount: need.seams })
   return [
     ...billRow({
       group: 'finish',
       part: 'carpet',
       specification: { widthM: rollWidthM },
-      item: `carpet off a roll ${inMm(rollWidthM, 1)} wide`,
+      item: say('bill.carpet-off-a-roll-wide', { rollWidth: inMm(rollWidthM, 1) }),
       need: need.lengthM,
       unit: 'm',
       step: 0.1,
       sparePercent: carpetRule.sparePercent,
-      basis: `wrap with ${inMm(carpetRule.overlapM, 1)} overlap and ${inMm(carpetRule.turnInM, 1)} turned in, two ends with ${inMm(carpetRule.endMarginM, 1)} margin: ${inDecimals(need.areaM2)} m², ${seams}, pile one way`
+      basis: say('bill.wrap-with-overlap-and-turned-in', {
+        overlap: inMm(carpetRule.overlapM, 1),
+        turnIn: inMm(carpetRule.turnInM, 1),
+        endMargin: inMm(carpetRule.endMarginM, 1),
+        areaM2: inDecimals(need.areaM2),
+        seams
+      })
     }),
     ...billRow({
       group: 'finish',
       part: 'carpet-adhesive',
-      item: 'spray contact adhesive, can of 500 ml',
+      item: say('bill.spray-contact-adhesive-can-of-500'),
       need: (2 * need.areaM2) / adhesiveRule.canCoversM2,
       unit: 'can',
       sparePercent: adhesiveRule.sparePercent,
-      basis: `both faces of ${inDecimals(need.areaM2)} m²; one can taken to cover ${adhesiveRule.canCoversM2} m² of one face, check yours`
+      basis: say('bill.both-faces-of-m-one-can', {
+        areaM2: inDecimals(need.areaM2),
+        canCoversM2: adhesiveRule.canCoversM2
+      })
     })
   ]
 }
@@ -88,21 +98,21 @@ export function liningRows({ thicknessM, areaM2 }: BillLining): readonly BillRow
       group: 'finish',
       part: 'lining',
       specification: { thicknessM },
-      item: `acoustic lining, ${inMm(thicknessM, 1)}`,
+      item: say('bill.acoustic-lining', { thickness: inMm(thicknessM, 1) }),
       need: areaM2,
       unit: 'm²',
       step: liningRule.matM2,
       sparePercent: liningRule.sparePercent,
-      basis: `inner walls to be lined, ${inDecimals(areaM2)} m², mats of ${liningRule.matM2} m²`
+      basis: say('bill.inner-walls-to-be-lined-m', { areaM2: inDecimals(areaM2), matM2: liningRule.matM2 })
     }),
     ...billRow({
       group: 'finish',
       part: 'lining-adhesive',
-      item: 'spray contact adhesive for the lining, can of 500 ml',
+      item: say('bill.spray-contact-adhesive-for-the-lining'),
       need: areaM2 / adhesiveRule.canCoversM2,
       unit: 'can',
       sparePercent: adhesiveRule.sparePercent,
-      basis: `one face of ${inDecimals(areaM2)} m²`
+      basis: say('bill.one-face-of-m', { areaM2: inDecimals(areaM2) })
     })
   ]
 }
@@ -115,12 +125,12 @@ function edgeSealerRow(panels: readonly Panel[]): readonly BillRow[] {
   return billRow({
     group: 'finish',
     part: 'edge-sealer',
-    item: 'edge sealer',
+    item: say('bill.edge-sealer'),
     need: edgeM2 * surfaceRule.edgeSealerM3PerM2 * 1000,
     unit: 'l',
     step: 0.05,
     sparePercent: surfaceRule.sparePercent,
-    basis: `0.1 L/m² on ${inDecimals(edgeM2, 3)} m² of sawn edges`
+    basis: say('bill.0-1-l-m-on-m', { edgeM2: inDecimals(edgeM2, 3) })
   })
 }
 
@@ -133,10 +143,10 @@ function abrasiveRows(panels: readonly Panel[]): readonly BillRow[] {
     billRow({
       group: 'finish',
       part: 'abrasive',
-      item: `abrasive sheet ${grit}`,
+      item: say('bill.abrasive-sheet', { grit }),
       need: faceM2 / areaPerAbrasiveSheetM2,
       unit: 'sheet',
-      basis: `${inDecimals(faceM2)} m² of outer faces, ${areaPerAbrasiveSheetM2} m² a sheet`
+      basis: say('bill.m-of-outer-faces-m-a', { faceM2: inDecimals(faceM2), areaPerAbrasiveSheetM2 })
     })
   )
 }
@@ -148,19 +158,19 @@ export function surfaceRows(panels: readonly Panel[]): readonly BillRow[] {
     ...billRow({
       group: 'finish',
       part: 'filler',
-      item: 'wood filler',
+      item: say('bill.wood-filler'),
       need: 1,
       unit: 'tin',
-      basis: 'screw heads and seams'
+      basis: say('bill.screw-heads-and-seams')
     }),
     ...abrasiveRows(panels),
     ...billRow({
       group: 'fittings',
       part: 'foot',
-      item: 'rubber foot with screw',
+      item: say('bill.rubber-foot-with-screw'),
       need: 4,
       unit: 'piece',
-      basis: 'one at each corner of the bottom; not where the box is bolted flat',
+      basis: say('bill.one-at-each-corner-of-the'),
       needed: false
     })
   ]

@@ -4,6 +4,7 @@ import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import { billGroups } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import { type BillDriver, driverRows, joiningRows, panelRows, sheetRows } from './bill-box.ts'
+import { branchesRows } from './bill-branches.ts'
 import { type BillCarpet, type BillLining, coveringRows, liningRows, surfaceRows } from './bill-finish.ts'
 import { portRows } from './bill-port.ts'
 import { type BillBranch, type BillCable, cableRows } from './bill-power.ts'
@@ -37,7 +38,7 @@ export function billOfMaterials({
   lining,
   carpet,
   cable,
-  branches,
+  branches = [],
   wire,
   restraint
 }: BillRequest): readonly BillRow[] {
@@ -52,7 +53,7 @@ export function billOfMaterials({
     ...(carpet === undefined ? [] : coveringRows(shellOutline(box), carpet)),
     ...surfaceRows(box.panels),
     ...(restraint === undefined ? [] : restraintRows(restraint)),
-    ...(cable === undefined ? [] : cableRows(cable, branches)),
+    ...(cable === undefined ? [] : [...cableRows(cable, branches.length > 0), ...branchesRows(cable, branches)]),
     ...(wire === undefined ? [] : wireRows(wire))
   ]
   return billGroups.flatMap(group => rows.filter(row => row.group === group))

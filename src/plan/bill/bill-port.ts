@@ -2,6 +2,7 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inMm } from '../../domain/digits.ts'
+import { say } from '../../domain/say.ts'
 import { billRow } from './bill-row.ts'
 
 /**
@@ -15,15 +16,15 @@ function tubeRow({ panels, port }: BoxLayout): readonly BillRow[] {
   const hole = panels
     .flatMap(({ cutOuts }) => cutOuts)
     .find(({ purpose, kind }) => purpose === 'port' && kind === 'circle')
-  const fits = hole?.diameterM === undefined ? '' : `, for a hole of ${inMm(hole.diameterM, 1)}`
+  const fits = hole?.diameterM === undefined ? '' : say('bill.for-a-hole-of', { diameter: inMm(hole.diameterM, 1) })
   return billRow({
     group: 'fittings',
     part: 'port-tube',
     specification: { diameterM: insideM, lengthM: port.lengthM },
-    item: `port tube, ${inMm(insideM, 1)} inside${fits}, ${inMm(port.lengthM, 1)} long`,
+    item: say('bill.port-tube-inside-long', { inside: inMm(insideM, 1), fits, length: inMm(port.lengthM, 1) }),
     need: port.count,
     unit: 'piece',
-    basis: 'length along its middle from the outer face to the inner mouth; buy it longer and cut it'
+    basis: say('bill.length-along-its-middle-from-the')
   })
 }
 
@@ -34,10 +35,10 @@ export function portRows(box: BoxLayout): readonly BillRow[] {
     ...billRow({
       group: 'finish',
       part: 'port-paint',
-      item: 'matt black paint, spray can',
+      item: say('bill.matt-black-paint-spray-can'),
       need: 1,
       unit: 'can',
-      basis: 'the inside of the port as far as it is seen',
+      basis: say('bill.the-inside-of-the-port-as'),
       needed: false
     })
   ]

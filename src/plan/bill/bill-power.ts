@@ -1,13 +1,17 @@
 /** Power cables with their fuses, blocks, lugs, sleeves and clips, from the battery to every amplifier. */
+
+import type { Said } from '../../contract/sentences/form/template.ts'
+import type { FuseType } from '../../contract/supply/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
+import { say } from '../../domain/say.ts'
 import { wiringRule } from '../electric/wiring-practice.ts'
 import { billRow } from './bill-row.ts'
 import { offTheReel, wiringPieces } from './bill-wiring.ts'
 
 interface BillFuse {
   readonly ratingA: number
-  readonly type: string
+  readonly type: FuseType
 }
 
 export interface BillCable {
@@ -42,44 +46,45 @@ export function sleeveRows(ends: number): readonly BillRow[] {
   return billRow({
     group: 'wiring',
     part: 'sleeve',
-    item: 'heat-shrink sleeve, adhesive-lined',
+    item: say('cable-bill.heat-shrink-sleeve-adhesive-lined'),
     need: ends * SLEEVE_M,
     unit: 'm',
     step: 0.1,
-    basis: `${inMm(SLEEVE_M, 1)} over each of ${ends} crimps`
+    basis: say('cable-bill.over-each-of-crimps', { sleeve_: inMm(SLEEVE_M, 1), ends })
   })
 }
 
-const each = (runs: number) => (runs === 1 ? '' : `, ${runs} cables side by side`)
+const each = (runs: number) => (runs === 1 ? '' : say('cable-bill.cables-side-by-side', { runs }))
 
 function powerCableRows(cable: BillCable): readonly BillRow[] {
   const { designation, runs = 1, positiveLengthM, returnKind, returnLengthM } = cable
-  const back = returnKind === 'chassis' ? 'ground lead to the body' : 'return to the battery'
   return [
     ...offTheReel(
       'power-cable',
-      `power cable ${designation}, positive`,
+      say('cable-bill.power-cable-positive', { designation }),
       positiveLengthM * runs,
-      `${inDecimals(positiveLengthM)} m as routed${each(runs)}`,
+      say('cable-bill.m-as-routed', { positiveLength: inDecimals(positiveLengthM), runs: each(runs) }),
       { designation }
     ),
     ...offTheReel(
       'return-cable',
-      `power cable ${designation}, ${back}`,
+      returnKind === 'chassis'
+        ? say('cable-bill.power-cable-ground-lead-to-the', { designation })
+        : say('cable-bill.power-cable-return-to-the-battery', { designation }),
       returnLengthM * runs,
-      `${inDecimals(returnLengthM)} m, the same size as the positive cable${each(runs)}`,
+      say('cable-bill.m-the-same-size-as-the', { returnLength: inDecimals(returnLengthM), runs: each(runs) }),
       { designation }
     )
   ]
 }
 
 /** As many in reserve as in use. */
-export const fuseRow = ({ ratingA, type }: BillFuse, need: number, place: string, basis: string): readonly BillRow[] =>
+export const fuseRow = ({ ratingA, type }: BillFuse, need: number, place: Said | '', basis: Said): readonly BillRow[] =>
   billRow({
     group: 'wiring',
     part: 'fuse',
     specification: { ratedA: ratingA, fuseType: type },
-    item: `fuse ${ratingA} A, ${type}${place}`,
+    item: say('cable-bill.fuse-a', { ratingA, form: say(`fuse-form.${type}`), place }),
     need,
     unit: 'piece',
     sparePercent: 100,
@@ -89,44 +94,64 @@ export const fuseRow = ({ ratingA, type }: BillFuse, need: number, place: string
 function fuseRows({ designation, runs = 1, fuse, endFuse }: BillCable): readonly BillRow[] {
   if (fuse === undefined) return []
   const ends = endFuse === undefined ? 1 : 2
-  const both = ends === 1 ? '' : ', and at its far end, which a second battery feeds'
+  const both = ends === 1 ? '' : say('cable-bill.and-at-its-far-end-which')
   return [
     ...fuseRow(
       fuse,
       runs * ends,
       '',
-      `as rated for this cable${runs === 1 ? '' : ', one in each of the cables side by side'}${both}; as many in reserve, of the same rating only`
+      say('cable-bill.as-rated-for-this-cable-as', {
+        more: runs === 1 ? '' : say('cable-bill.one-in-each-of-the-cables'),
+        both
+      })
     ),
     ...wiringPieces(
       'fuse-holder',
-      `fuse holder for ${fuse.type}, covered, for ${designation}`,
+      say('cable-bill.fuse-holder-for-covered-for', { type: fuse.type, designation }),
       runs * ends,
-      `within the distance from the battery that the fuse rating states${both}`,
+      say('cable-bill.within-the-distance-from-the-battery', { both }),
       { fuseType: fuse.type, designation }
     )
   ]
 }
 
 /** Common practice, no source. */
-const STUDS = 'M8 is usual, look at post, holder and bolt first'
+const STUDS = say('cable-bill.m8-is-usual-look-at-post')
 
 interface Ends {
   readonly lugs: number
   readonly pins: number
-  readonly at: string
-  readonly pinsAt: string
+  readonly at: Said
+  readonly pinsAt: Said
 }
 
 /** Battery, both sides of the fuse holder, and the far end of the return; the rest goes into clamps. */
 function endsOf(cable: BillCable, toBlock: boolean): Ends {
   const { runs = 1, returnKind, returnLengthM, fuse, endFuse, converter } = cable
   const back = returnLengthM > 0 ? 1 : 0
-  const returned = back === 0 ? '' : returnKind === 'chassis' ? ', body' : ', battery return'
+  const returned = back === 0 ? '' : returnKind === 'chassis' ? ', body' : say('cable-bill.battery-return')
   return {
     lugs: ((fuse === undefined ? 1 : 3) + (endFuse === undefined ? 0 : 2) + back) * runs,
     pins: (1 + back) * runs,
-    at: `battery${fuse === undefined ? '' : `, both sides of the fuse holder${endFuse === undefined ? '' : 's'}`}${returned}; ${STUDS}`,
-    pinsAt: `positive${back === 0 ? '' : ' and return'} at the ${converter === undefined ? (toBlock ? 'distribution block' : 'amplifier') : 'converter'}`
+    at: say('cable-bill.battery', {
+      more:
+        fuse === undefined
+          ? ''
+          : endFuse === undefined
+            ? say('cable-bill.both-sides-of-the-fuse-holder')
+            : say('cable-bill.both-sides-of-the-fuse-holders'),
+      returned,
+      studs: STUDS
+    }),
+    pinsAt: say('cable-bill.positive', {
+      more: back === 0 ? '' : say('cable-bill.and-return'),
+      more2:
+        converter === undefined
+          ? toBlock
+            ? say('cable-bill.at-the-distribution-block')
+            : say('cable-bill.at-the-amplifier')
+          : say('cable-bill.at-the-converter')
+    })
   }
 }
 
@@ -136,113 +161,31 @@ function cableRunRows(cable: BillCable): readonly BillRow[] {
   return [
     ...wiringPieces(
       'grommet',
-      `rubber grommet for ${designation}`,
+      say('cable-bill.rubber-grommet-for', { designation }),
       grommetCount * runs,
-      'one for each sheet-metal wall the cable passes'
+      say('cable-bill.one-for-each-sheet-metal-wall')
     ),
     ...wiringPieces(
       'clip',
-      'cable clip or tie',
+      say('cable-bill.cable-clip-or-tie'),
       clippedM / wiringRule.clipSpacingM,
-      `every ${inMm(wiringRule.clipSpacingM, 1)} along the run`
+      say('cable-bill.every-along-the-run', { clipSpacing: inMm(wiringRule.clipSpacingM, 1) })
     )
   ]
 }
 
-export function cableRows(cable: BillCable, branches: readonly BillBranch[] = []): readonly BillRow[] {
-  const { lugs, pins, at, pinsAt } = endsOf(cable, branches.length > 0)
+/** @param toBlock  whether a distribution block follows it */
+export function cableRows(cable: BillCable, toBlock: boolean): readonly BillRow[] {
+  const { lugs, pins, at, pinsAt } = endsOf(cable, toBlock)
   const { designation } = cable
   return [
     ...powerCableRows(cable),
     ...fuseRows(cable),
-    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}`, lugs, at, { designation }),
-    ...wiringPieces('power-ferrule', `ferrule or reducing pin for ${designation}`, pins, pinsAt, { designation }),
+    ...wiringPieces('ring-lug', say('cable-bill.crimp-ring-lug-for-2', { designation }), lugs, at, { designation }),
+    ...wiringPieces('power-ferrule', say('cable-bill.ferrule-or-reducing-pin-for-2', { designation }), pins, pinsAt, {
+      designation
+    }),
     ...sleeveRows(lugs + pins),
-    ...cableRunRows(cable),
-    ...blockRows(cable, branches),
-    ...branches.flatMap(branch => branchRows(branch, cable.converter === 'no-block'))
-  ]
-}
-
-function blockRows(
-  { runs = 1, blockInputs = runs, returnKind, converter }: BillCable,
-  branches: readonly BillBranch[]
-): readonly BillRow[] {
-  if (branches.length === 0 || converter === 'no-block') return []
-  const ways = `${blockInputs} in, ${branches.length} out`
-  return [
-    ...wiringPieces('distribution-block', `distribution block, ${ways}, fused`, 1, 'one branch an amplifier'),
-    ...(returnKind === 'chassis'
-      ? []
-      : wiringPieces(
-          'distribution-block',
-          `distribution block, ${ways}, no fuses, for the returns`,
-          1,
-          'one branch an amplifier'
-        ))
-  ]
-}
-
-/** Without a block the branch begins at a converter, with a holder of its own. */
-function branchFuseRows({ amplifier, designation, fuse }: BillBranch, noBlock: boolean): readonly BillRow[] {
-  if (fuse === undefined) return []
-  const where = noBlock ? 'at the output of the converter' : 'in the block'
-  return [
-    ...fuseRow(fuse, 1, `, branch to ${amplifier}`, `${where}; one in reserve, of the same rating only`),
-    ...(noBlock
-      ? wiringPieces(
-          'fuse-holder',
-          `fuse holder for ${fuse.type}, covered, for ${designation}, ${amplifier}`,
-          1,
-          where,
-          { fuseType: fuse.type, designation }
-        )
-      : [])
-  ]
-}
-
-/** At the body; and, without a block, on both sides of the fuse holder. */
-const branchEnds = (body: boolean, noBlock: boolean) => ({
-  lugs: (body ? 1 : 0) + (noBlock ? 2 : 0),
-  pins: body ? 3 : 4
-})
-
-function branchRows(branch: BillBranch, noBlock: boolean): readonly BillRow[] {
-  const { amplifier, designation, positiveLengthM, returnKind, returnLengthM } = branch
-  const place = `branch to ${amplifier}`
-  const body = returnKind === 'chassis'
-  const { lugs, pins } = branchEnds(body, noBlock)
-  const start = noBlock ? 'converter' : 'block'
-  return [
-    ...offTheReel(
-      'power-cable',
-      `power cable ${designation}, ${place}`,
-      positiveLengthM,
-      `${inDecimals(positiveLengthM)} m from the ${start}`,
-      { designation }
-    ),
-    ...offTheReel(
-      'return-cable',
-      `power cable ${designation}, ${body ? 'ground lead' : 'return'} of ${amplifier}`,
-      returnLengthM,
-      `${inDecimals(returnLengthM)} m to the ${body ? 'body' : noBlock ? 'minus of the converter' : 'block of the returns'}, the same size as its positive cable`,
-      { designation }
-    ),
-    ...branchFuseRows(branch, noBlock),
-    ...wiringPieces(
-      'ring-lug',
-      `crimp ring lug for ${designation}, ${amplifier}`,
-      lugs,
-      `${body ? 'body' : ''}${body && noBlock ? ', ' : ''}${noBlock ? 'both sides of the fuse holder' : ''}`,
-      { designation }
-    ),
-    ...wiringPieces(
-      'power-ferrule',
-      `ferrule or reducing pin for ${designation}, ${amplifier}`,
-      pins,
-      `${body || noBlock ? start : 'both blocks'}, positive and return at the amplifier`,
-      { designation }
-    ),
-    ...sleeveRows(lugs + pins)
+    ...cableRunRows(cable)
   ]
 }

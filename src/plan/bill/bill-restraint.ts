@@ -1,5 +1,6 @@
 /** What holds the box in the vehicle. */
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
+import { say } from '../../domain/say.ts'
 import { billRow } from './bill-row.ts'
 
 /** Straps by the force of the plan, or bolts with load plates instead of them. */
@@ -9,21 +10,21 @@ export function restraintRows({ strapCount, strapCapacityN }: Restraint): readon
       group: 'fittings',
       part: 'strap',
       specification: { capacityN: strapCapacityN },
-      item: `lashing strap with label, at least ${Math.round(strapCapacityN / 10)} daN`,
+      item: say('bill.lashing-strap-with-label-at-least', { strapCapacity: Math.round(strapCapacityN / 10) }),
       need: strapCount,
       unit: 'piece',
-      basis: 'the straps that hold the crash force of the plan, to lashing eyes'
+      basis: say('bill.the-straps-that-hold-the-crash')
     }),
     ...billRow({
       group: 'fittings',
       part: 'anchor-bolt',
       specification: { thread: 'M8' },
       insteadOf: 'strap',
-      item: 'or, instead of straps: bolt M8 with washer, self-locking nut and load plate of 50 × 50 mm',
+      item: say('bill.or-instead-of-straps-bolt-m8'),
       need: 4,
       unit: 'piece',
       needed: false,
-      basis: 'one near each corner, into body structure (common practice, no source)'
+      basis: say('bill.one-near-each-corner-into-body')
     })
   ]
 }

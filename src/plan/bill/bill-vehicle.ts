@@ -2,6 +2,7 @@
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inMm } from '../../domain/digits.ts'
+import { say } from '../../domain/say.ts'
 import { offTheReel, wiringPieces } from './bill-wiring.ts'
 
 /** Common practice, no source. */
@@ -24,35 +25,35 @@ export function vehicleRows(circuit: PlanCircuit, tailM: number): readonly BillR
   return [
     ...wiringPieces(
       'amplifier-bolt',
-      'bolt M5 with two washers and self-locking nut, for an amplifier',
+      say('bill.bolt-m5-with-two-washers-and'),
       BOLTS_AN_AMPLIFIER * amplifiers.length,
-      'four an amplifier, through the board or bracket that is bolted to the body (common practice, no source)',
+      say('bill.four-an-amplifier-through-the-board'),
       { thread: 'M5' }
     ),
     ...wiringPieces(
       'ground-bolt',
-      'bolt M8 with toothed washer and nut, for a ground point',
+      say('bill.bolt-m8-with-toothed-washer-and'),
       points,
-      'one for each lead to the body; not where a ground stud of the maker is taken',
+      say('bill.one-for-each-lead-to-the'),
       { thread: 'M8' }
     ),
     ...wiringPieces(
       'metal-guard',
-      'primer in a small tin, and contact grease',
+      say('bill.primer-in-a-small-tin-and'),
       trunk === undefined ? 0 : 1,
-      points > 0 ? 'edge of the hole in the bulkhead, scraped ground points' : 'edge of the hole in the bulkhead'
+      points > 0 ? say('bill.edge-of-the-hole-in-the') : say('bill.edge-of-the-hole-in-the-2')
     ),
     ...offTheReel(
       'sheath',
-      'sheath (slit conduit) for the cable before its fuse',
+      say('bill.sheath-slit-conduit-for-the-cable'),
       tailM * runs,
-      `${inMm(tailM)} from the post to the fuse${runs === 1 ? '' : `, ${runs} cables`}`
+      say('bill.from-the-post-to-the-fuse', { tail: inMm(tailM), more: runs === 1 ? '' : say('bill.cables', { runs }) })
     ),
     ...wiringPieces(
       'cable-label',
-      'label for a fuse holder or cable',
+      say('bill.label-for-a-fuse-holder-or'),
       trunk === undefined ? 0 : runs + circuit.branches.length + 1,
-      'the rating beside each fuse, and one where the cable enters the cabin'
+      say('bill.the-rating-beside-each-fuse-and')
     )
   ]
 }

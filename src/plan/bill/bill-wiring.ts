@@ -1,8 +1,10 @@
 /** Loudspeaker wire, signal and turn-on leads, and what is sold by the metre or piece among them. */
+import type { Figure, Said } from '../../contract/sentences/form/template.ts'
 import type { BillPart } from '../../contract/systems/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
+import { saidOf, say } from '../../domain/say.ts'
 import { CONVERTER_TAIL_M, LEAD_MM2, type SignalLead } from '../electric/plan-lead.ts'
 import type { SpeakerWire } from '../electric/plan-wires.ts'
 import { TURN_ON_SIZE, wiringRule } from '../electric/wiring-practice.ts'
@@ -22,14 +24,16 @@ export interface BillTerminals {
 }
 
 const sizeText = ({ designation, areaM2 }: Pick<SpeakerWire, 'designation' | 'areaM2'>) =>
-  designation.includes('mm²') ? designation : `${designation} (${inDecimals(areaM2 * 1e6)} mm²)`
+  designation.includes('mm²') ? designation : say('cable-bill.mm', { designation, areaM2: inDecimals(areaM2 * 1e6) })
+
+export const metres = (lengthM: number) => say('bill.metres', { lengthM: inDecimals(lengthM) as Figure })
 
 /** Wire and cable are sold by the half metre. */
 export const offTheReel = (
   part: BillPart,
-  item: string,
+  item: Said,
   lengthM: number,
-  basis: string,
+  basis: Said,
   specification?: BillRow['specification']
 ): readonly BillRow[] =>
   billRow({
@@ -46,9 +50,9 @@ export const offTheReel = (
 
 export const wiringPieces = (
   part: BillPart,
-  item: string,
+  item: Said,
   need: number,
-  basis: string,
+  basis: Said,
   specification?: BillRow['specification']
 ): readonly BillRow[] =>
   billRow({ group: 'wiring', part, ...present({ specification }), item, need, unit: 'piece', basis })
@@ -58,39 +62,44 @@ export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): re
     ...billRow({
       group: 'fittings',
       part: 'terminal-cup',
-      item: 'terminal cup with gasket',
+      item: say('cable-bill.terminal-cup-with-gasket'),
       need: cupCount,
       unit: 'piece',
-      basis: 'one for each separately wired group of drivers'
+      basis: say('cable-bill.one-for-each-separately-wired-group')
     }),
     ...billRow({
       group: 'fittings',
       part: 'cup-screw',
-      item: 'pan-head wood screw 3.5 × 16 mm',
+      item: say('cable-bill.pan-head-wood-screw-3-5'),
       need: 4 * cupCount,
       unit: 'piece',
-      basis: 'four for each terminal cup'
+      basis: say('cable-bill.four-for-each-terminal-cup')
     }),
     ...(wire === undefined
       ? []
       : offTheReel(
           'inside-wire',
-          `two-core wire inside the box, ${sizeText(wire)}`,
+          say('cable-bill.two-core-wire-inside-the-box', { wire: sizeText(wire) }),
           wire.count * wire.lengthM,
-          `${inDecimals(wire.lengthM)} m for each driver, sized for its share of the current`,
+          say('cable-bill.m-for-each-driver-sized-for', { length: inDecimals(wire.lengthM) }),
           { designation: wire.designation, areaM2: wire.areaM2 }
         )),
     ...wiringPieces(
       'receptacle',
-      'push-on receptacle or ferrule for driver and cup',
+      say('cable-bill.push-on-receptacle-or-ferrule-for'),
       4 * driverCount,
-      'four for each driver; solder or crimp, never twist'
+      say('cable-bill.four-for-each-driver-solder-or')
     )
   ]
 }
 
-function leadRows({ kind, name, lengthM, count, converter }: SignalLead): readonly BillRow[] {
-  const way = `${inDecimals(lengthM)} m${count === 1 ? '' : ` for each of ${count} channels`}, apart from the power cable`
+function leadRows(lead: SignalLead): readonly BillRow[] {
+  const { kind, lengthM, count, converter } = lead
+  const name = say('bill.name', { name: saidOf(lead, 'name') })
+  const way = say('cable-bill.m-apart-from-the-power-cable', {
+    length: inDecimals(lengthM),
+    more: count === 1 ? '' : say('cable-bill.for-each-of-channels', { count })
+  })
   if (kind === 'screened') return offTheReel('signal-lead', name, lengthM * count, way)
   const ends = 2 * count
   return [
@@ -98,32 +107,37 @@ function leadRows({ kind, name, lengthM, count, converter }: SignalLead): readon
       'signal-lead',
       name,
       lengthM * count,
-      `${way}; both cores carry the loudspeaker level, neither goes to ground`
+      say('cable-bill.both-cores-carry-the-loudspeaker-level', { way })
     ),
     ...billRow({
       group: 'wiring',
       part: 'splice',
-      item: 'solder sleeve or insulated crimp splice, 0.5 to 1 mm²',
+      item: say('cable-bill.solder-sleeve-or-insulated-crimp-splice'),
       need: ends,
       unit: 'piece',
       sparePercent: 25,
-      basis: 'where each core joins the loudspeaker wires of the source'
+      basis: say('cable-bill.where-each-core-joins-the-loudspeaker')
     }),
     ...wiringPieces(
       'signal-ferrule',
-      `ferrule ${LEAD_MM2} mm²`,
+      say('cable-bill.ferrule-mm', { LEAD_MM2 }),
       ends,
-      `each core at the ${converter ? 'converter' : 'loudspeaker-level input of the amplifier'}`
+      converter ? say('cable-bill.each-core-at-its-converter') : say('cable-bill.each-core-at-the-loudspeaker-level')
     ),
     ...(converter
       ? [
           ...wiringPieces(
             'line-converter',
-            `line-output converter, isolated, ${count} channels`,
+            say('cable-bill.line-output-converter-isolated-channels', { count }),
             1,
-            'beside the amplifier'
+            say('cable-bill.beside-the-amplifier')
           ),
-          ...offTheReel('signal-lead', 'screened signal cable', CONVERTER_TAIL_M, 'from the converter to the amplifier')
+          ...offTheReel(
+            'signal-lead',
+            say('cable-bill.screened-signal-cable'),
+            CONVERTER_TAIL_M,
+            say('cable-bill.from-the-converter-to-the-amplifier')
+          )
         ]
       : [])
   ]
@@ -136,16 +150,21 @@ export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
       ? []
       : offTheReel(
           'speaker-wire',
-          `two-core loudspeaker wire ${sizeText(speaker)}`,
+          say('cable-bill.two-core-loudspeaker-wire', { speaker: sizeText(speaker) }),
           speaker.lengthM * speaker.count,
-          `${inDecimals(speaker.lengthM)} m from ${speaker.count === 1 ? 'the amplifier' : `each of ${speaker.count} outputs`} to the terminal cup`,
+          speaker.count === 1
+            ? say('cable-bill.m-from-the-amplifier-to-the', { length: inDecimals(speaker.lengthM) })
+            : say('cable-bill.m-from-each-of-outputs-to', {
+                length: inDecimals(speaker.lengthM),
+                count: speaker.count
+              }),
           { designation: speaker.designation, areaM2: speaker.areaM2 }
         )),
     ...offTheReel(
       'turn-on-wire',
-      `turn-on wire ${TURN_ON_SIZE}`,
+      say('cable-bill.turn-on-wire', { turnOnSize: TURN_ON_SIZE }),
       turnOnLengthM,
-      `${inDecimals(turnOnLengthM)} m from the source to the amplifier`
+      say('cable-bill.m-from-the-source-to-the', { turnOnLength: inDecimals(turnOnLengthM) })
     ),
     ...leadRows(lead)
   ]

@@ -1,7 +1,9 @@
 /** What stands beside the amplifiers: second battery, capacitor, turn-on relay, as bill, picture and steps show them. */
+
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { present } from '../../domain/present.ts'
+import { say, worded } from '../../domain/say.ts'
 import { usual } from '../request/plan-usual.ts'
 import { hasBlock } from './plan-run.ts'
 import type { SignalPart } from './plan-signal.ts'
@@ -16,7 +18,7 @@ function secondBatteryOf({ supply }: PlanRequest, runs: PowerRuns): PlanCircuit[
   if (secondBattery === undefined || link === undefined) return undefined
   const { capacityAh, chemistry = 'flooded' } = secondBattery
   return {
-    name: `${capacityAh} A·h, ${chemistry}`,
+    ...worded({ name: say('part.second-battery-name', { capacityAh, chemistry: say(`part.chemistry.${chemistry}`) }) }),
     link: link.kind,
     ...(link.kind === 'relay' && trunk !== undefined ? { relayA: relayRating(trunk) } : {}),
     ...present({ charger, lead: secondLead })
@@ -29,8 +31,8 @@ function capacitorOf({ supply }: PlanRequest, { trunk, branches, converter }: Po
   const designation = branches[0]?.designation ?? trunk?.designation
   if (capacitor === undefined || designation === undefined) return undefined
   const { capacitanceF } = capacitor
-  const at = hasBlock({ branches, ...present({ converter }) }) ? 'the distribution block' : 'the amplifier'
-  return { capacitanceF, designation, lengthM: usual.capacitorLeadM.value, at }
+  const at = say(hasBlock({ branches, ...present({ converter }) }) ? 'part.beside.block' : 'part.beside.amplifier')
+  return { capacitanceF, designation, lengthM: usual.capacitorLeadM.value, ...worded({ at }) }
 }
 
 function turnOnRelayOf({ supply }: PlanRequest, signal: SignalPart): PlanCircuit['turnOnRelay'] {

@@ -1,5 +1,7 @@
 /** The lead from source to amplifier: screened for a line level, a twisted pair a channel for a loudspeaker level. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { say, worded } from '../../domain/say.ts'
 import type { SignalPart } from './plan-signal.ts'
 
 /**
@@ -10,6 +12,7 @@ export interface SignalLead {
   readonly kind: 'screened' | 'twisted-pair'
   /** As it is bought and drawn. */
   readonly name: string
+  readonly said?: { readonly name: Said }
   /** Of one. */
   readonly lengthM: number
   readonly count: number
@@ -31,12 +34,19 @@ export function planLead({ signal, supply }: PlanRequest, part: SignalPart): Sig
   const lengthM = supply.positiveLengthM
   const turnOnLengthM = signal.turnOn?.remoteOutput === true ? lengthM : 0
   if (signal.source?.kind !== 'speaker-level') {
-    return { kind: 'screened', name: 'screened signal cable', lengthM, count: 1, converter: false, turnOnLengthM }
+    return {
+      kind: 'screened',
+      ...worded({ name: say('part.lead.screened') }),
+      lengthM,
+      count: 1,
+      converter: false,
+      turnOnLengthM
+    }
   }
   const connection = part.done ? part.outcome.result.input?.connection : undefined
   return {
     kind: 'twisted-pair',
-    name: `twisted pair ${LEAD_MM2} mm², unscreened`,
+    ...worded({ name: say('part.lead.twisted', { areaMm2: LEAD_MM2 }) }),
     lengthM,
     count: CHANNELS,
     converter: connection === 'line-output-converter',

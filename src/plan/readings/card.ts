@@ -1,9 +1,11 @@
 /** What every reading of the card looks at: the circuit of the plan, solved once for each state of the steps. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { circuitParts } from '../../domain/circuit/points/circuit-parts.ts'
 import { sideOf } from '../../domain/circuit/points/sides.ts'
 import { type SolvedLevel, solvedLevel } from '../../domain/circuit/readings/solved-level.ts'
+import { say } from '../../domain/say.ts'
 
 export interface Card {
   readonly request: CircuitRequest
@@ -17,7 +19,7 @@ export interface Card {
   readonly heavy: SolvedLevel | undefined
   /** Cables that a clamp takes together: those of the trunk, or the lead of the second battery where the trunk feeds a charger. */
   readonly mainIds: readonly string[]
-  readonly mainName: string
+  readonly mainName: Said
   /** By amplifier: the last cables before it and behind it. */
   readonly feedIds: readonly (readonly string[])[]
   readonly backIds: readonly (readonly string[])[]
@@ -62,10 +64,10 @@ export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
     heavy: solvedLevel(parts, { level: 'heavy', engine: 'idling' }, reference),
     mainIds: beside ? amplifiers.flatMap(({ plus }) => cablesAt(request, 'to', plus)) : trunk,
     mainName: beside
-      ? 'the branches, one after the other, added up'
+      ? say('reading.the-branches-one-after-the-other')
       : trunk.length > 1
-        ? 'the cables of the trunk, all together'
-        : 'the main cable',
+        ? say('reading.the-cables-of-the-trunk-all')
+        : say('reading.the-main-cable'),
     feedIds: amplifiers.map(({ plus }) => cablesAt(request, 'to', plus)),
     backIds: amplifiers.map(({ minus }) => cablesAt(request, 'from', minus)),
     capacitor

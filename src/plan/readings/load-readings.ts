@@ -3,10 +3,11 @@ import type { PlanReading } from '../../contract/systems/readings.ts'
 import { circuitJudgement } from '../../domain/circuit/points/circuit-judgement.ts'
 import type { Probe } from '../../domain/circuit/readings/measured.ts'
 import type { SolvedLevel } from '../../domain/circuit/readings/solved-level.ts'
+import { say } from '../../domain/say.ts'
 import type { Card, Feeding } from './card.ts'
 import { limitOf, type Row, readingOf } from './reading.ts'
 
-const MUSIC = 'dense bass at full level, engine idling'
+const MUSIC = say('reading.dense-bass-at-full-level-engine')
 /** A joint that is to be remade [Ω]. Common practice, no source. */
 const POOR_JOINT_OHM = 0.0005
 
@@ -21,8 +22,8 @@ function dropAndRatio(
     readingOf(level, 'mV', drop, row),
     readingOf(level, 'mΩ', see => drop(see) / see.through(ids), {
       ...row,
-      what: `${row.what}, divided by the clamp amperes`,
-      when: 'any music, both read at the same moment'
+      what: say('reading.divided-by-the-clamp-amperes', { what: row.what }),
+      when: say('reading.any-music-both-read-at-the')
     })
   ]
 }
@@ -31,16 +32,16 @@ function dropAndRatio(
 const alone = ({ request: { amplifiers, batteries } }: Card) => amplifiers.length === 1 && batteries.length === 1
 
 const minusPosts = {
-  battery: 'minus post of the battery',
-  converter: 'minus output of the converter',
-  sensor: 'body side of the battery sensor'
+  battery: say('reading.minus-post-of-the-battery'),
+  converter: say('reading.minus-output-of-the-converter'),
+  sensor: say('start.body-side-of-the-battery-sensor')
 } as const
 const post = (pole: 'plus' | 'minus', { name }: Feeding) =>
   pole === 'minus'
     ? minusPosts[name]
     : name === 'converter'
-      ? 'plus output of the converter'
-      : 'plus post of the battery'
+      ? say('reading.plus-output-of-the-converter')
+      : say('reading.plus-post-of-the-battery')
 
 /** What the vehicle reads, against the clamp: a return that bypasses it shows here. */
 function sensorReading({ heavy, request }: Card): readonly PlanReading[] {
@@ -48,10 +49,10 @@ function sensorReading({ heavy, request }: Card): readonly PlanReading[] {
   if (heavy === undefined || sensor === undefined) return []
   const row = {
     step: 'ground-drop',
-    what: 'over the battery sensor',
-    probes: 'its body side to the minus post of the battery',
+    what: say('reading.over-the-battery-sensor'),
+    probes: say('reading.its-body-side-to-the-minus'),
     when: MUSIC,
-    above: 'a poor joint at the sensor; and nothing else may sit on the post, or it reads too little'
+    above: say('reading.a-poor-joint-at-the-sensor')
   }
   const over = readingOf(heavy, 'mV', see => Math.abs(see.between(sensor.from, sensor.to)), row)
   return [{ ...over, lowest: 0 }]
@@ -60,17 +61,17 @@ function sensorReading({ heavy, request }: Card): readonly PlanReading[] {
 function plusDrops(card: Card): readonly PlanReading[] {
   const { heavy, request, names, feedIds, feeding } = card
   if (heavy === undefined) return []
-  const below = 'it does not play at full level, or the probes sit on the wrong side of a joint'
+  const below = say('reading.it-does-not-play-at-full')
   return request.amplifiers.flatMap(({ plus }, index) => {
     const from = feeding[index]
     if (from === undefined) return []
     const row = {
       step: 'plus-drop',
-      what: `plus side to ${names[index]}`,
-      probes: `${post('plus', from)} to the plus terminal of the amplifier`,
+      what: say('reading.plus-side-to', { names: names[index] ?? '' }),
+      probes: say('reading.to-the-plus-terminal-of-the', { post: post('plus', from) }),
       when: MUSIC,
       below,
-      above: 'measure on from joint to joint: the one with the most millivolts is to be remade'
+      above: say('reading.measure-on-from-joint-to-joint')
     }
     const drop = (see: Probe) => see.between(from.plus, plus)
     const ids = feedIds[index] ?? []
@@ -86,10 +87,10 @@ function minusDrops(card: Card): readonly PlanReading[] {
     if (to === undefined) return []
     const row = {
       step: 'ground-drop',
-      what: `minus side of ${names[index]}`,
-      probes: `ground terminal of the amplifier to the ${post('minus', to)}`,
+      what: say('reading.minus-side-of', { names: names[index] ?? '' }),
+      probes: say('reading.ground-terminal-of-the-amplifier-to', { post: post('minus', to) }),
       when: MUSIC,
-      above: 'a joint to remake, or a body that conducts worse than the plan took it: measure and plan again'
+      above: say('reading.a-joint-to-remake-or-a')
     }
     const drop = (see: Probe) => see.between(minus, to.minus)
     const ids = backIds[index] ?? []
@@ -103,16 +104,16 @@ function currents({ heavy, mainIds, mainName, request, names }: Card): readonly 
   return [
     readingOf(heavy, 'A', see => see.through(mainIds), {
       ...row,
-      what: 'current with music',
-      probes: `clamp around ${mainName}`,
-      above: 'more is drawn than the plan holds: look for another load'
+      what: say('reading.current-with-music'),
+      probes: say('reading.clamp-around', { mainName }),
+      above: say('reading.more-is-drawn-than-the-plan')
     }),
     ...request.amplifiers.map(({ plus, minus }, index) =>
       readingOf(heavy, 'V', see => see.between(plus, minus), {
         ...row,
-        what: `voltage at ${names[index]}`,
-        probes: 'its plus terminal to its ground terminal',
-        below: 'a weak battery, a poor joint or an engine that idles low: the drops tell which'
+        what: say('reading.voltage-at', { names: names[index] ?? '' }),
+        probes: say('reading.its-plus-terminal-to-its-ground'),
+        below: say('reading.a-weak-battery-a-poor-joint')
       })
     )
   ]
@@ -124,17 +125,17 @@ function fuseAndJoint({ heavy, request, mainIds }: Card): readonly PlanReading[]
   const row = { step: 'plus-drop', when: MUSIC }
   const joint = readingOf(heavy, 'mV', see => circuitJudgement.jointOhm.value * see.through(mainIds), {
     ...row,
-    what: 'one joint',
-    probes: 'lug to stud',
-    above: 'remake it: crimp, bare metal, torque'
+    what: say('reading.one-joint'),
+    probes: say('reading.lug-to-stud'),
+    above: say('reading.remake-it-crimp-bare-metal-torque')
   })
   const poor = POOR_JOINT_OHM / circuitJudgement.jointOhm.value
   return [
     readingOf(heavy, 'mV', see => see.between(fuse.from, fuse.to), {
       ...row,
-      what: `over ${fuse.id}`,
-      probes: 'over its holder, lug to lug',
-      above: 'a loose holder: it warms here first'
+      what: say('reading.over', { id: fuse.id }),
+      probes: say('reading.over-its-holder-lug-to-lug'),
+      above: say('reading.a-loose-holder-it-warms-here')
     }),
     { ...joint, lowest: 0, highest: poor * (joint.expected ?? 0) }
   ]
@@ -149,10 +150,10 @@ function capacitorReading({ capacitor }: Card): readonly PlanReading[] {
       { highest: 1 },
       {
         step: 'precharge',
-        what: 'over the charging resistor',
-        probes: 'clip to clip',
-        when: 'until it has fallen',
-        above: 'wait: the capacitor still charges; no fall within five times the time stated is a short'
+        what: say('reading.over-the-charging-resistor'),
+        probes: say('reading.clip-to-clip'),
+        when: say('reading.until-it-has-fallen'),
+        above: say('reading.wait-the-capacitor-still-charges-no')
       }
     )
   ]

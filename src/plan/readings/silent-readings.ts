@@ -1,24 +1,25 @@
 /** Readings before any music plays: batteries at rest, what the amplifiers draw idle, the charging voltage. */
 import type { PlanReading } from '../../contract/systems/readings.ts'
+import { say } from '../../domain/say.ts'
 import { SWITCHED_ON_V } from '../../domain/signal/commissioning.ts'
 import { twelves } from '../../domain/twelves.ts'
 import { PARKED_A } from '../work/hand-over.ts'
 import type { Card } from './card.ts'
 import { limitOf, readingOf } from './reading.ts'
 
-const OFF = 'engine off, nothing plays'
-const RUNNING = 'engine idling, nothing plays'
+const OFF = say('reading.engine-off-nothing-plays')
+const RUNNING = say('reading.engine-idling-nothing-plays')
 
 function restReadings({ silentOff, request }: Card): readonly PlanReading[] {
   if (silentOff === undefined) return []
   return request.batteries.map(({ id, plus, minus }) =>
     readingOf(silentOff, 'V', see => see.between(plus, minus), {
       step: 'battery-on',
-      what: `${id} at rest`,
-      probes: 'post to post',
+      what: say('reading.at-rest', { id }),
+      probes: say('reading.post-to-post'),
       when: OFF,
-      below: 'it is not full: charge it before anything is set',
-      above: 'fresh from a charger: it settles within an hour'
+      below: say('reading.it-is-not-full-charge-it'),
+      above: say('reading.fresh-from-a-charger-it-settles')
     })
   )
 }
@@ -28,11 +29,11 @@ function idleDraw({ silentOff, mainIds, mainName }: Card): readonly PlanReading[
   if (silentOff === undefined) return []
   const { expected = 0, ...reading } = readingOf(silentOff, 'A', see => see.through(mainIds), {
     step: 'fuse-last',
-    what: 'current drawn idle',
-    probes: `clamp around ${mainName}`,
-    when: 'engine off, amplifiers on, nothing plays',
-    below: 'they are not switched on',
-    above: 'a short or another load: fuse out, look again'
+    what: say('reading.current-drawn-idle'),
+    probes: say('reading.clamp-around', { mainName }),
+    when: say('reading.engine-off-amplifiers-on-nothing-plays'),
+    below: say('reading.they-are-not-switched-on'),
+    above: say('reading.a-short-or-another-load-fuse')
   })
   // a guess by class: half to three times of it is no fault
   return [{ ...reading, expected, lowest: 0, highest: 3 * expected + 1 }]
@@ -44,21 +45,24 @@ function chargingReadings({ silentIdling, request, names, feeding }: Card): read
   return [
     readingOf(silentIdling, 'V', see => see.between(battery.plus, battery.minus), {
       step: 'running',
-      what: 'charging voltage at the battery',
-      probes: 'post to post',
+      what: say('reading.charging-voltage-at-the-battery'),
+      probes: say('reading.post-to-post'),
       when: RUNNING,
-      below: 'charging is weak or held back: 12.2 to 15 V are usual where a battery sensor governs it',
-      above: 'as below; above 15 V for each 12 V the regulator is to be looked at'
+      below: say('reading.charging-is-weak-or-held-back'),
+      above: say('reading.as-below-above-15-v-for')
     }),
     ...request.amplifiers.flatMap(({ plus, minus }, index) => {
       const from = feeding[index]
       if (from === undefined) return []
       const lost = readingOf(silentIdling, 'mV', see => see.between(from.plus, from.minus) - see.between(plus, minus), {
         step: 'running',
-        what: `lost on the way to ${names[index]}`,
-        probes: `difference of the readings at the ${from.name === 'converter' ? 'converter' : 'battery'} and at the amplifier`,
+        what: say('reading.lost-on-the-way-to', { names: names[index] ?? '' }),
+        probes:
+          from.name === 'converter'
+            ? say('reading.difference-of-the-readings-at-the')
+            : say('reading.difference-of-the-readings-at-the-2'),
         when: RUNNING,
-        above: 'a joint that is not tight, or a battery that is being charged through this cable'
+        above: say('reading.a-joint-that-is-not-tight')
       })
       return [{ ...lost, lowest: 0, highest: Math.max(20, lost.highest ?? 0) }]
     })
@@ -73,10 +77,10 @@ function continuity({ names }: Card): readonly PlanReading[] {
       { highest: 0.3 },
       {
         step: 'no-short',
-        what: `ground of ${name}`,
-        probes: 'its ground terminal to the minus post that is off the battery',
-        when: 'battery off',
-        above: 'a lead is missing or lies on paint; a hand meter proves no more than that there is one'
+        what: say('reading.ground-of', { name }),
+        probes: say('reading.its-ground-terminal-to-the-minus'),
+        when: say('reading.battery-off'),
+        above: say('reading.a-lead-is-missing-or-lies')
       }
     )
   )
@@ -89,10 +93,10 @@ function switching({ feeding }: Card): readonly PlanReading[] {
       { lowest: SWITCHED_ON_V * twelves(Math.min(...feeding.map(({ nominalV }) => nominalV))) },
       {
         step: 'turn-on',
-        what: 'turn-on of the amplifier',
-        probes: 'turn-on terminal to ground terminal',
-        when: 'source on',
-        below: 'the output is loaded too much, or the relay does not close'
+        what: say('reading.turn-on-of-the-amplifier'),
+        probes: say('reading.turn-on-terminal-to-ground-terminal'),
+        when: say('reading.source-on'),
+        below: say('reading.the-output-is-loaded-too-much')
       }
     ),
     limitOf(
@@ -100,10 +104,10 @@ function switching({ feeding }: Card): readonly PlanReading[] {
       { highest: 1000 * PARKED_A },
       {
         step: 'parked-current',
-        what: 'drain of the amplifiers',
-        probes: 'clamp around the main cable, or millivolts over its fuse',
-        when: 'latched, everything asleep for half an hour',
-        above: 'something stays awake: turn-on, converter or processor; an amplifier that sleeps takes 1 mA'
+        what: say('reading.drain-of-the-amplifiers'),
+        probes: say('reading.clamp-around-the-main-cable-or'),
+        when: say('reading.latched-everything-asleep-for-half-an'),
+        above: say('reading.something-stays-awake-turn-on-converter')
       }
     )
   ]
@@ -114,10 +118,10 @@ function tieReadings({ silentIdling, request }: Card): readonly PlanReading[] {
   if (silentIdling === undefined || relay === undefined) return []
   const closed = readingOf(silentIdling, 'mV', see => Math.abs(see.between(relay.from, relay.to)), {
     step: 'relay-check',
-    what: 'over the closed relay',
-    probes: 'stud to stud',
+    what: say('reading.over-the-closed-relay'),
+    probes: say('reading.stud-to-stud'),
     when: RUNNING,
-    above: 'it has not closed, or its contact is burnt'
+    above: say('reading.it-has-not-closed-or-its')
   })
   return [{ ...closed, lowest: 0 }]
 }
@@ -129,11 +133,11 @@ function converterReading({ silentOff, request }: Card): readonly PlanReading[] 
   return [
     readingOf(silentOff, 'V', see => see.between(converter.outPlus, converter.outMinus), {
       step: 'converter-check',
-      what: 'output of the converter',
-      probes: 'its plus output to its minus output',
-      when: 'main fuse in, the fuse of the output out',
-      below: 'its input is missing, or turned round',
-      above: 'input and output are exchanged, or it is set for another voltage: the fuse of the output stays out'
+      what: say('reading.output-of-the-converter'),
+      probes: say('reading.its-plus-output-to-its-minus'),
+      when: say('reading.main-fuse-in-the-fuse-of'),
+      below: say('reading.its-input-is-missing-or-turned'),
+      above: say('reading.input-and-output-are-exchanged-or')
     })
   ]
 }
@@ -143,11 +147,11 @@ function chargerReading({ silentIdling, request }: Card): readonly PlanReading[]
   if (silentIdling === undefined || charger === undefined) return []
   const given = readingOf(silentIdling, 'A', see => -see.through(['charger']), {
     step: 'charger-check',
-    what: 'output of the charger',
-    probes: 'clamp around its output lead',
+    what: say('reading.output-of-the-charger'),
+    probes: say('reading.clamp-around-its-output-lead'),
     when: RUNNING,
-    below: 'the second battery is full, or the ignition signal is missing',
-    above: 'more than its rating: look at its settings'
+    below: say('reading.the-second-battery-is-full-or'),
+    above: say('reading.more-than-its-rating-look-at')
   })
   // a flat battery takes all it gives, a full one nothing
   return [{ ...given, lowest: 0, highest: 1.05 * charger.ratedA }]

@@ -1,5 +1,7 @@
 /** What the register says of one danger, and what its conditions may look at. */
+
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { Conductor, Drive } from '../../contract/supply/words.ts'
 import type { HazardHands, HazardHarm } from '../../contract/systems/words.ts'
 
@@ -23,13 +25,13 @@ export interface Hazard {
   readonly peculiar?: true
   /** Where it can happen, in any order; it is said at the first of them that a plan has. */
   readonly steps: readonly string[]
-  readonly barrier: string
-  readonly proof: string
+  readonly barrier: Said
+  readonly proof: Said
   readonly hands: HazardHands
   /** The caution that says it; absent where the words of the step do. */
   readonly caution?: CautionCode
   /** Of one that no caution says; a caution brings its own. */
-  readonly basis?: string
+  readonly basis?: Said
 }
 
 /** Engine on board, for all that was told. */

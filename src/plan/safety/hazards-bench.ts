@@ -1,4 +1,6 @@
 /** Dangers of wood, glue and paint, and of a driver on the bench. */
+
+import { say } from '../../domain/say.ts'
 import type { Hazard } from './hazard.ts'
 
 /** Above this the magnet of a driver crushes fingers [kg]. Ours. */
@@ -11,8 +13,8 @@ const machines: readonly Hazard[] = [
     id: 'wood-dust',
     harm: 'illness',
     steps: ['set-up-bench', ...saws, 'sand'],
-    barrier: 'extraction at the tool, a P3 (P100) mask, outdoors where it can be',
-    proof: 'no dust shows in the beam of a torch beside the mask',
+    barrier: say('danger.extraction-at-the-tool-a-p3'),
+    proof: say('danger.no-dust-shows-in-the-beam'),
     hands: 'maker',
     caution: 'wood-dust'
   },
@@ -20,8 +22,8 @@ const machines: readonly Hazard[] = [
     id: 'turning-blade',
     harm: 'injury',
     steps: saws,
-    barrier: 'board and rail clamped, both hands on the tool, plug out for every change',
-    proof: 'nothing has to be held by hand near the blade',
+    barrier: say('danger.board-and-rail-clamped-both-hands'),
+    proof: say('danger.nothing-has-to-be-held-by'),
     hands: 'maker',
     caution: 'turning-blade'
   },
@@ -31,8 +33,8 @@ const machines: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('narrow-strip'),
     steps: ['cut-panels'],
-    barrier: 'a push stick, or the strip sawn from a wider piece under a clamped rail',
-    proof: 'no hand comes nearer than 150 mm to the blade',
+    barrier: say('danger.a-push-stick-or-the-strip'),
+    proof: say('danger.no-hand-comes-nearer-than-150'),
     hands: 'maker',
     caution: 'narrow-strip'
   },
@@ -40,8 +42,8 @@ const machines: readonly Hazard[] = [
     id: 'loose-disc',
     harm: 'injury',
     steps: ['cut-holes'],
-    barrier: 'the disc screwed to waste wood',
-    proof: 'it stays where it is when the last web goes',
+    barrier: say('danger.the-disc-screwed-to-waste-wood'),
+    proof: say('danger.it-stays-where-it-is-when'),
     hands: 'maker',
     caution: 'loose-disc'
   },
@@ -49,8 +51,8 @@ const machines: readonly Hazard[] = [
     id: 'eyes-and-ears',
     harm: 'lasting-harm',
     steps: ['set-up-bench', ...saws],
-    barrier: 'goggles and muffs',
-    proof: 'worn before the switch',
+    barrier: say('danger.goggles-and-muffs'),
+    proof: say('danger.worn-before-the-switch'),
     hands: 'maker',
     caution: 'eyes-and-ears'
   },
@@ -58,8 +60,8 @@ const machines: readonly Hazard[] = [
     id: 'mains-tools',
     harm: 'death',
     steps: ['set-up-bench'],
-    barrier: 'a residual current device of 30 mA',
-    proof: 'its test button trips it',
+    barrier: say('danger.a-residual-current-device-of-30'),
+    proof: say('danger.its-test-button-trips-it'),
     hands: 'maker',
     caution: 'mains-tools'
   }
@@ -70,8 +72,8 @@ const gluesAndPaint: readonly Hazard[] = [
     id: 'solvent-fire',
     harm: 'fire',
     steps: ['colour-port', 'line-walls', 'cover'],
-    barrier: 'outdoors, no flame, no switch, no amplifier that is on',
-    proof: 'the drying time of the can has passed before anything is closed',
+    barrier: say('danger.outdoors-no-flame-no-switch-no'),
+    proof: say('danger.the-drying-time-of-the-can'),
     hands: 'maker',
     caution: 'solvent-vapour'
   },
@@ -79,8 +81,8 @@ const gluesAndPaint: readonly Hazard[] = [
     id: 'solvent-breath',
     harm: 'illness',
     steps: ['colour-port', 'line-walls', 'cover'],
-    barrier: 'moving air, a mask against organic vapour',
-    proof: 'no smell inside the mask',
+    barrier: say('danger.moving-air-a-mask-against-organic'),
+    proof: say('danger.no-smell-inside-the-mask'),
     hands: 'maker',
     caution: 'solvent-vapour'
   },
@@ -88,8 +90,8 @@ const gluesAndPaint: readonly Hazard[] = [
     id: 'sharp-knife',
     harm: 'injury',
     steps: ['line-walls', 'cover'],
-    barrier: 'a fresh blade, away from the hand, on a board',
-    proof: 'the blade cuts in one stroke',
+    barrier: say('danger.a-fresh-blade-away-from-the'),
+    proof: say('danger.the-blade-cuts-in-one-stroke'),
     hands: 'maker',
     caution: 'sharp-knife'
   },
@@ -97,8 +99,8 @@ const gluesAndPaint: readonly Hazard[] = [
     id: 'acid-sealant',
     harm: 'damage',
     steps: ['seal-seams'],
-    barrier: 'neutral-cure or acrylic sealant',
-    proof: 'it does not smell of vinegar',
+    barrier: say('danger.neutral-cure-or-acrylic-sealant'),
+    proof: say('danger.it-does-not-smell-of-vinegar'),
     hands: 'maker',
     caution: 'acid-sealant'
   },
@@ -106,8 +108,8 @@ const gluesAndPaint: readonly Hazard[] = [
     id: 'vapour-and-foam',
     harm: 'damage',
     steps: ['fit-driver'],
-    barrier: 'drivers go in when everything has cured',
-    proof: 'the box smells of nothing',
+    barrier: say('danger.drivers-go-in-when-everything-has'),
+    proof: say('danger.the-box-smells-of-nothing'),
     hands: 'maker',
     caution: 'vapour-and-foam'
   }
@@ -118,8 +120,8 @@ const boxTests: readonly Hazard[] = [
     id: 'compressed-air',
     harm: 'injury',
     steps: ['leak-test'],
-    barrier: 'blown by mouth',
-    proof: 'no compressor in the room is connected',
+    barrier: say('danger.blown-by-mouth'),
+    proof: say('danger.no-compressor-in-the-room-is'),
     hands: 'maker',
     caution: 'compressed-air'
   },
@@ -128,8 +130,8 @@ const boxTests: readonly Hazard[] = [
     harm: 'injury',
     when: ({ driverMassKg = 0 }) => driverMassKg > STRONG_MAGNET_KG,
     steps: ['fit-driver'],
-    barrier: 'set down face up on wood, no steel within reach, nobody with a pacemaker near',
-    proof: 'the bench is cleared before the box of the driver is opened',
+    barrier: say('danger.set-down-face-up-on-wood'),
+    proof: say('danger.the-bench-is-cleared-before-the'),
     hands: 'maker',
     caution: 'strong-magnet'
   },
@@ -137,17 +139,17 @@ const boxTests: readonly Hazard[] = [
     id: 'single-cell',
     harm: 'damage',
     steps: ['polarity', 'cone-polarity'],
-    barrier: 'one cell of 1.5 V, for an instant',
-    proof: 'the cone jumps and comes back',
+    barrier: say('danger.one-cell-of-1-5-v'),
+    proof: say('danger.the-cone-jumps-and-comes-back'),
     hands: 'maker',
-    basis: 'derived: 12 V on 2 Ω would be 72 W of direct current'
+    basis: say('danger.derived-12-v-on-2-would')
   },
   {
     id: 'sweep-level',
     harm: 'lasting-harm',
     steps: ['listen'],
-    barrier: 'low level, begun above the tuning',
-    proof: 'the cone moves less than 2 mm',
+    barrier: say('danger.low-level-begun-above-the-tuning'),
+    proof: say('danger.the-cone-moves-less-than-2'),
     hands: 'maker',
     caution: 'sweep-level'
   }

@@ -1,4 +1,6 @@
 /** Dangers of batteries, cables, fuses and joints. */
+
+import { say } from '../../domain/say.ts'
 import type { Hazard } from './hazard.ts'
 
 const batteries: readonly Hazard[] = [
@@ -6,8 +8,8 @@ const batteries: readonly Hazard[] = [
     id: 'battery-short',
     harm: 'fire',
     steps: ['battery-off', 'fit-fuse-holder', 'battery-on'],
-    barrier: 'negative terminal off first and on last, insulated tools, rings off',
-    proof: 'the terminal cannot touch its post',
+    barrier: say('danger.negative-terminal-off-first-and-on'),
+    proof: say('danger.the-terminal-cannot-touch-its-post'),
     hands: 'maker',
     caution: 'battery-disconnect'
   },
@@ -15,8 +17,8 @@ const batteries: readonly Hazard[] = [
     id: 'battery-gas',
     harm: 'injury',
     steps: ['mount-second', 'battery-on', 'charger-check'],
-    barrier: 'goggles, no sparks, moving air; a charger is switched off before its clamps move',
-    proof: 'goggles worn before the terminal is touched',
+    barrier: say('danger.goggles-no-sparks-moving-air-a'),
+    proof: say('danger.goggles-worn-before-the-terminal-is'),
     hands: 'maker',
     caution: 'battery-gas'
   },
@@ -24,10 +26,10 @@ const batteries: readonly Hazard[] = [
     id: 'memories',
     harm: 'damage',
     steps: ['read-handbook', 'battery-off'],
-    barrier: 'radio code and what must be taught again noted before',
-    proof: 'windows stop at their ends, the radio plays',
+    barrier: say('danger.radio-code-and-what-must-be'),
+    proof: say('danger.windows-stop-at-their-ends-the'),
     hands: 'maker',
-    basis: 'vehicle maker’s handbook'
+    basis: say('danger.vehicle-maker-s-handbook')
   },
   {
     id: 'second-source',
@@ -35,8 +37,8 @@ const batteries: readonly Hazard[] = [
     peculiar: true,
     when: ({ secondBattery }) => secondBattery,
     steps: ['mount-second'],
-    barrier: 'a fuse at each end of the link, both negative terminals off before work, held down, vented outside',
-    proof: '0 V on every positive lead before work; pulled with twice its weight it moves less than 25 mm',
+    barrier: say('danger.a-fuse-at-each-end-of'),
+    proof: say('danger.0-v-on-every-positive-lead'),
     hands: 'maker',
     caution: 'second-battery'
   },
@@ -46,8 +48,8 @@ const batteries: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('unlike-batteries-parallel'),
     steps: ['mount-second'],
-    barrier: 'a charging converter between, or batteries of one chemistry',
-    proof: 'the labels of both',
+    barrier: say('danger.a-charging-converter-between-or-batteries'),
+    proof: say('danger.the-labels-of-both'),
     hands: 'maker',
     caution: 'unlike-batteries-parallel'
   },
@@ -57,8 +59,8 @@ const batteries: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('lithium-battery'),
     steps: ['mount-second', 'fit-fuse-holder', 'battery-on'],
-    barrier: 'its own management, the charger and the fuse its maker asks, no charge below 0 °C',
-    proof: 'the label of the battery',
+    barrier: say('danger.its-own-management-the-charger-and'),
+    proof: say('danger.the-label-of-the-battery'),
     hands: 'maker',
     caution: 'lithium-battery'
   },
@@ -67,8 +69,8 @@ const batteries: readonly Hazard[] = [
     harm: 'fire',
     peculiar: true,
     steps: ['precharge'],
-    barrier: 'charged through the resistor of the plan',
-    proof: 'less than 1 V across the resistor before the fuse',
+    barrier: say('danger.charged-through-the-resistor-of-the'),
+    proof: say('danger.less-than-1-v-across-the'),
     hands: 'maker',
     caution: 'capacitor-charge'
   },
@@ -76,8 +78,8 @@ const batteries: readonly Hazard[] = [
     id: 'capacitor-discharge',
     harm: 'injury',
     steps: ['discharge'],
-    barrier: 'discharged through the same resistor before work',
-    proof: 'less than 1 V across it',
+    barrier: say('danger.discharged-through-the-same-resistor-before'),
+    proof: say('danger.less-than-1-v-across-it'),
     hands: 'maker',
     caution: 'capacitor-discharge'
   },
@@ -87,8 +89,8 @@ const batteries: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('forty-eight-volt'),
     steps: ['battery-off', 'fit-fuse-holder'],
-    barrier: 'fuses of 58 V or more, covered terminals, the maker’s return',
-    proof: 'the marking on the fuse',
+    barrier: say('danger.fuses-of-58-v-or-more'),
+    proof: say('danger.the-marking-on-the-fuse'),
     hands: 'trained-person',
     caution: 'forty-eight-volt'
   },
@@ -98,8 +100,8 @@ const batteries: readonly Hazard[] = [
     peculiar: true,
     when: ({ drive }) => drive === 'hybrid' || drive === 'electric',
     steps: ['drive-off', 'open-trim', 'pass-bulkhead', 'mount'],
-    barrier: 'a person trained on this vehicle makes it safe before work near orange parts',
-    proof: 'the name of that person on the plan',
+    barrier: say('danger.a-person-trained-on-this-vehicle'),
+    proof: say('danger.the-name-of-that-person-on'),
     hands: 'trained-person',
     caution: 'high-voltage-orange'
   },
@@ -108,8 +110,8 @@ const batteries: readonly Hazard[] = [
     harm: 'injury',
     when: ({ drive }) => drive === 'hybrid' || drive === 'electric',
     steps: ['drive-off', 'running', 'speakers-off', 'plus-drop', 'noise'],
-    barrier: 'ready mode off and the key away for work; P, parking brake and nobody in front or behind for tests',
-    proof: 'no ready light',
+    barrier: say('danger.ready-mode-off-and-the-key'),
+    proof: say('danger.no-ready-light'),
     hands: 'maker',
     caution: 'ready-mode'
   }
@@ -120,8 +122,8 @@ const cables: readonly Hazard[] = [
     id: 'cable-chafe',
     harm: 'fire',
     steps: ['pass-bulkhead', 'lay-power-cable', 'cable-seen'],
-    barrier: 'a grommet at each edge of metal, clips along the way',
-    proof: 'no bare metal touches the cable',
+    barrier: say('danger.a-grommet-at-each-edge-of'),
+    proof: say('danger.no-bare-metal-touches-the-cable'),
     hands: 'maker',
     caution: 'bulkhead-grommet'
   },
@@ -129,8 +131,8 @@ const cables: readonly Hazard[] = [
     id: 'pedals',
     harm: 'death',
     steps: ['survey-route', 'lay-power-cable', 'cable-seen'],
-    barrier: 'no cable near pedals, steering and seat rails',
-    proof: 'pedals and seats go their whole way and move no cable',
+    barrier: say('danger.no-cable-near-pedals-steering-and'),
+    proof: say('danger.pedals-and-seats-go-their-whole'),
     hands: 'maker',
     caution: 'cable-routing'
   },
@@ -138,17 +140,17 @@ const cables: readonly Hazard[] = [
     id: 'fuse-at-source',
     harm: 'fire',
     steps: ['fit-fuse-holder'],
-    barrier: 'the fuse within the distance of the plan',
-    proof: 'measured along the cable',
+    barrier: say('danger.the-fuse-within-the-distance-of'),
+    proof: say('danger.measured-along-the-cable'),
     hands: 'maker',
-    basis: '33 CFR 183.455 (read, boats); the longer usual limit is common practice'
+    basis: say('danger.33-cfr-183-455-read-boats')
   },
   {
     id: 'fuse-last',
     harm: 'fire',
     steps: ['fit-fuse-holder', 'connect-amplifier', 'fuse-last'],
-    barrier: 'every fuse out until the test for a short is passed',
-    proof: 'a reading beyond 1 kΩ',
+    barrier: say('danger.every-fuse-out-until-the-test'),
+    proof: say('danger.a-reading-beyond-1-k'),
     hands: 'maker',
     caution: 'fuse-last'
   },
@@ -158,8 +160,8 @@ const cables: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('breaking-capacity'),
     steps: ['fuse-last'],
-    barrier: 'a fuse that breaks what the battery can give',
-    proof: 'the marking on the fuse',
+    barrier: say('danger.a-fuse-that-breaks-what-the'),
+    proof: say('danger.the-marking-on-the-fuse'),
     hands: 'maker',
     caution: 'breaking-capacity'
   },
@@ -167,19 +169,19 @@ const cables: readonly Hazard[] = [
     id: 'wrong-spare',
     harm: 'fire',
     steps: ['label', 'to-owner'],
-    barrier: 'spares of the same rating only',
-    proof: 'the rating stands beside the holder',
+    barrier: say('danger.spares-of-the-same-rating-only'),
+    proof: say('danger.the-rating-stands-beside-the-holder'),
     hands: 'maker',
-    basis: 'the fuse protects the cable: derived'
+    basis: say('danger.the-fuse-protects-the-cable-derived')
   },
   {
     id: 'hot-joint',
     harm: 'fire',
     steps: ['crimp-lugs', 'connect-amplifier', 'warm-check', 'first-drive'],
-    barrier: 'the die of the size, pull test, torque',
-    proof: 'nothing moves under the pull of both hands; a joint is no warmer than its cable',
+    barrier: say('danger.the-die-of-the-size-pull'),
+    proof: say('danger.nothing-moves-under-the-pull-of'),
     hands: 'maker',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   },
   {
     id: 'aluminium-joint',
@@ -187,8 +189,8 @@ const cables: readonly Hazard[] = [
     peculiar: true,
     when: ({ conductor = 'copper' }) => conductor !== 'copper' && conductor !== 'unknown',
     steps: ['crimp-lugs'],
-    barrier: 'lugs for aluminium, with their paste',
-    proof: 'the mark on the lug',
+    barrier: say('danger.lugs-for-aluminium-with-their-paste'),
+    proof: say('danger.the-mark-on-the-lug'),
     hands: 'maker',
     caution: 'aluminium-joint'
   },
@@ -198,8 +200,8 @@ const cables: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('chassis-no-return'),
     steps: ['make-ground'],
-    barrier: 'a return cable of the size of the positive one',
-    proof: 'the plan asked for again with it',
+    barrier: say('danger.a-return-cable-of-the-size'),
+    proof: say('danger.the-plan-asked-for-again-with'),
     hands: 'maker',
     caution: 'chassis-no-return'
   },
@@ -209,8 +211,8 @@ const cables: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('amplifier-voltage-class'),
     steps: ['check-parts', 'connect-amplifier'],
-    barrier: 'an amplifier of the class of the vehicle, or a converter between',
-    proof: 'the label of the amplifier',
+    barrier: say('danger.an-amplifier-of-the-class-of'),
+    proof: say('danger.the-label-of-the-amplifier'),
     hands: 'maker',
     caution: 'amplifier-voltage-class'
   },
@@ -218,17 +220,17 @@ const cables: readonly Hazard[] = [
     id: 'sensor-past',
     harm: 'damage',
     steps: ['lay-return', 'make-ground'],
-    barrier: 'every ground on the body side of a battery sensor',
-    proof: 'nothing but the sensor is on the negative post',
+    barrier: say('danger.every-ground-on-the-body-side'),
+    proof: say('danger.nothing-but-the-sensor-is-on'),
     hands: 'maker',
-    basis: 'vehicle maker’s handbook'
+    basis: say('danger.vehicle-maker-s-handbook')
   },
   {
     id: 'hot-air',
     harm: 'fire',
     steps: ['crimp-lugs', 'tap-speaker-level'],
-    barrier: 'no hot air and no flame at battery, fuel and adhesive',
-    proof: 'nothing near smells warm',
+    barrier: say('danger.no-hot-air-and-no-flame'),
+    proof: say('danger.nothing-near-smells-warm'),
     hands: 'maker',
     caution: 'hot-air'
   }

@@ -1,4 +1,6 @@
 /** Dangers of switching on, testing, listening and driving. */
+
+import { say } from '../../domain/say.ts'
 import { burnsFuel, type Hazard } from './hazard.ts'
 
 const electric: readonly Hazard[] = [
@@ -6,8 +8,8 @@ const electric: readonly Hazard[] = [
     id: 'fire-drill',
     harm: 'fire',
     steps: ['fuse-last', 'to-owner'],
-    barrier: 'extinguisher in reach, somebody within call, way out clear',
-    proof: 'everybody there knows where the main fuse is',
+    barrier: say('danger.extinguisher-in-reach-somebody-within-call'),
+    proof: say('danger.everybody-there-knows-where-the-main'),
     hands: 'second-person',
     caution: 'fire-drill'
   },
@@ -15,8 +17,8 @@ const electric: readonly Hazard[] = [
     id: 'amplifier-heat',
     harm: 'fire',
     steps: ['mount-amplifier', 'warm-check'],
-    barrier: 'free air on every side, nothing over it',
-    proof: 'after a quarter of an hour a hand can stay on it',
+    barrier: say('danger.free-air-on-every-side-nothing'),
+    proof: say('danger.after-a-quarter-of-an-hour'),
     hands: 'maker',
     caution: 'amplifier-heat'
   },
@@ -26,8 +28,8 @@ const electric: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('output-touch-voltage'),
     steps: ['speakers-off', 'bridge-halves', 'clipping'],
-    barrier: 'probes clipped on with the amplifier off, joints insulated',
-    proof: 'no bare metal shows',
+    barrier: say('danger.probes-clipped-on-with-the-amplifier'),
+    proof: say('danger.no-bare-metal-shows'),
     hands: 'maker',
     caution: 'output-touch-voltage'
   },
@@ -35,8 +37,8 @@ const electric: readonly Hazard[] = [
     id: 'probe-ground',
     harm: 'damage',
     steps: ['clipping'],
-    barrier: 'no ground clip on a loudspeaker terminal',
-    proof: 'two probes and their difference, or an instrument on batteries',
+    barrier: say('danger.no-ground-clip-on-a-loudspeaker'),
+    proof: say('danger.two-probes-and-their-difference-or'),
     hands: 'maker',
     caution: 'probe-ground'
   },
@@ -44,10 +46,10 @@ const electric: readonly Hazard[] = [
     id: 'test-resistor',
     harm: 'injury',
     steps: ['clipping'],
-    barrier: 'the resistor and the watts of the plan',
-    proof: 'it is cold enough to touch after the test',
+    barrier: say('danger.the-resistor-and-the-watts-of'),
+    proof: say('danger.it-is-cold-enough-to-touch'),
     hands: 'maker',
-    basis: 'power = voltage² ÷ resistance, derived'
+    basis: say('danger.power-voltage-resistance-derived')
   },
   {
     id: 'safety-circuit-tap',
@@ -55,8 +57,8 @@ const electric: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('accessory-turn-on'),
     steps: ['lay-turn-on'],
-    barrier: 'a fuse of its own, a circuit that the handbook frees',
-    proof: 'no circuit of airbags, brakes, steering or lamps is touched',
+    barrier: say('danger.a-fuse-of-its-own-a'),
+    proof: say('danger.no-circuit-of-airbags-brakes-steering'),
     hands: 'maker',
     caution: 'accessory-turn-on'
   },
@@ -65,8 +67,8 @@ const electric: readonly Hazard[] = [
     harm: 'damage',
     when: ({ found, speakerLevel }) => speakerLevel && found.has('bridge-tied-source'),
     steps: ['tap-speaker-level', 'speaker-level-lead'],
-    barrier: 'neither core to ground; a differential or isolated input',
-    proof: 'each core is open to the body',
+    barrier: say('danger.neither-core-to-ground-a-differential'),
+    proof: say('danger.each-core-is-open-to-the'),
     hands: 'maker',
     caution: 'bridge-tied-source'
   },
@@ -74,28 +76,28 @@ const electric: readonly Hazard[] = [
     id: 'meter-current',
     harm: 'injury',
     steps: ['parked-current'],
-    barrier: 'a clamp meter, or millivolts across the fuse; never the current range across a battery',
-    proof: 'the leads of the meter are in its voltage sockets',
+    barrier: say('danger.a-clamp-meter-or-millivolts-across'),
+    proof: say('danger.the-leads-of-the-meter-are'),
     hands: 'maker',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   },
   {
     id: 'parked-drain',
     harm: 'damage',
     steps: ['parked-current'],
-    barrier: 'a turn-on that goes off with the source, or a switch',
-    proof: 'the reading of the step',
+    barrier: say('danger.a-turn-on-that-goes-off'),
+    proof: say('danger.the-reading-of-the-step'),
     hands: 'maker',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   },
   {
     id: 'radio-noise',
     harm: 'law',
     steps: ['noise'],
-    barrier: 'an amplifier with the approval mark of your country',
-    proof: 'radio and key work as before with music on',
+    barrier: say('danger.an-amplifier-with-the-approval-mark'),
+    proof: say('danger.radio-and-key-work-as-before'),
     hands: 'maker',
-    basis: 'UN R10 (from memory)'
+    basis: say('danger.un-r10-from-memory')
   }
 ]
 
@@ -105,8 +107,8 @@ const people: readonly Hazard[] = [
     harm: 'death',
     when: burnsFuel,
     steps: ['relay-check', 'charger-check', 'running', 'speakers-off', 'plus-drop', 'noise', 'warm-check'],
-    barrier: 'engine running only in the open; else a charger',
-    proof: 'it stands outside before the key is turned',
+    barrier: say('danger.engine-running-only-in-the-open'),
+    proof: say('danger.it-stands-outside-before-the-key'),
     hands: 'maker',
     caution: 'engine-running'
   },
@@ -115,8 +117,8 @@ const people: readonly Hazard[] = [
     harm: 'injury',
     when: burnsFuel,
     steps: ['speakers-off', 'running', 'plus-drop', 'ground-drop'],
-    barrier: 'leads, sleeves and hair away from belts and fan',
-    proof: 'every lead lies outside the reach of the fan',
+    barrier: say('danger.leads-sleeves-and-hair-away-from'),
+    proof: say('danger.every-lead-lies-outside-the-reach'),
     hands: 'maker',
     caution: 'engine-parts'
   },
@@ -124,18 +126,18 @@ const people: readonly Hazard[] = [
     id: 'children',
     harm: 'lasting-harm',
     steps: ['start-safe'],
-    barrier: 'no child and no animal in or behind the car',
-    proof: 'seen before each test',
+    barrier: say('danger.no-child-and-no-animal-in'),
+    proof: say('danger.seen-before-each-test'),
     hands: 'maker',
-    basis: 'limits of noise are for adults at work: common practice, no source'
+    basis: say('danger.limits-of-noise-are-for-adults')
   },
   {
     id: 'hearing',
     harm: 'lasting-harm',
     peculiar: true,
     steps: ['speakers-on', 'acoustic-polarity', 'level', 'warm-check', 'plus-drop', 'ground-drop'],
-    barrier: 'read from outside, ear protection, a limit of time',
-    proof: 'a level meter at the seat',
+    barrier: say('danger.read-from-outside-ear-protection-a'),
+    proof: say('danger.a-level-meter-at-the-seat'),
     hands: 'maker',
     caution: 'hearing-exposure'
   },
@@ -145,8 +147,8 @@ const people: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('hearing-extreme'),
     steps: ['speakers-on', 'level', 'warm-check', 'plus-drop', 'ground-drop'],
-    barrier: 'nobody inside at full level',
-    proof: 'doors shut, everybody out',
+    barrier: say('danger.nobody-inside-at-full-level'),
+    proof: say('danger.doors-shut-everybody-out'),
     hands: 'maker',
     caution: 'hearing-extreme'
   },
@@ -154,44 +156,44 @@ const people: readonly Hazard[] = [
     id: 'loose-tone',
     harm: 'damage',
     steps: ['speakers-off'],
-    barrier: 'full-level tones only with the loudspeaker cable off',
-    proof: 'the cable is off and insulated',
+    barrier: say('danger.full-level-tones-only-with-the'),
+    proof: say('danger.the-cable-is-off-and-insulated'),
     hands: 'maker',
-    basis: 'heat in a coil under a steady tone, derived'
+    basis: say('danger.heat-in-a-coil-under-a')
   },
   {
     id: 'coil-smell',
     harm: 'fire',
     steps: ['warm-check'],
-    barrier: 'off at the first smell of lacquer',
-    proof: 'smelled at the box',
+    barrier: say('danger.off-at-the-first-smell-of'),
+    proof: say('danger.smelled-at-the-box'),
     hands: 'maker',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   },
   {
     id: 'hot-case',
     harm: 'injury',
     steps: ['warm-check'],
-    barrier: 'the back of a hand, brought near first',
-    proof: 'it can stay there',
+    barrier: say('danger.the-back-of-a-hand-brought'),
+    proof: say('danger.it-can-stay-there'),
     hands: 'maker',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   },
   {
     id: 'driving',
     harm: 'death',
     steps: ['first-drive'],
-    barrier: 'sirens and horns heard, hands off the controls, local rules of noise',
-    proof: 'a horn is heard with music on',
+    barrier: say('danger.sirens-and-horns-heard-hands-off'),
+    proof: say('danger.a-horn-is-heard-with-music'),
     hands: 'maker',
-    basis: 'local law'
+    basis: say('danger.local-law')
   },
   {
     id: 'licensed-work',
     harm: 'law',
     steps: ['read-handbook', 'to-owner'],
-    barrier: 'inspection, insurer and warranty asked; licensed work left to licensed people',
-    proof: 'their answers lie with the plan',
+    barrier: say('danger.inspection-insurer-and-warranty-asked-licens'),
+    proof: say('danger.their-answers-lie-with-the-plan'),
     hands: 'trained-person',
     caution: 'licensed-work'
   }

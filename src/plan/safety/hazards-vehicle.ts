@@ -1,4 +1,6 @@
 /** Dangers in and under the vehicle: lifting, holding, drilling, airbags, what must stay within reach. */
+
+import { say } from '../../domain/say.ts'
 import { burnsFuel, type Hazard } from './hazard.ts'
 
 const holding: readonly Hazard[] = [
@@ -8,8 +10,8 @@ const holding: readonly Hazard[] = [
     peculiar: true,
     when: ({ found }) => found.has('heavy-box'),
     steps: ['load-box'],
-    barrier: 'as many people as its mass asks, a board over the sill, drivers fitted afterwards where it is heavy',
-    proof: 'nobody holds it at the length of an arm',
+    barrier: say('danger.as-many-people-as-its-mass'),
+    proof: say('danger.nobody-holds-it-at-the-length'),
     hands: 'several-people',
     caution: 'heavy-box'
   },
@@ -18,8 +20,8 @@ const holding: readonly Hazard[] = [
     harm: 'death',
     peculiar: true,
     steps: ['mount', 'held'],
-    barrier: 'bolts through load plates into body structure, or straps counted by angle and eye',
-    proof: 'pushed and pulled in all directions it does not move',
+    barrier: say('danger.bolts-through-load-plates-into-body'),
+    proof: say('danger.pushed-and-pulled-in-all-directions'),
     hands: 'maker',
     caution: 'box-restraint'
   },
@@ -27,8 +29,8 @@ const holding: readonly Hazard[] = [
     id: 'lashing-eye',
     harm: 'death',
     steps: ['mount'],
-    barrier: 'the weaker of strap and eye counts; the figure of the eye from the handbook',
-    proof: 'the figure is noted before the straps are bought',
+    barrier: say('danger.the-weaker-of-strap-and-eye'),
+    proof: say('danger.the-figure-is-noted-before-the'),
     hands: 'maker',
     caution: 'box-restraint'
   },
@@ -36,8 +38,8 @@ const holding: readonly Hazard[] = [
     id: 'forbidden-anchor',
     harm: 'death',
     steps: ['mount', 'make-ground'],
-    barrier: 'no bolt and no ring of a seat, a belt or a child seat',
-    proof: 'each of them is as the maker left it',
+    barrier: say('danger.no-bolt-and-no-ring-of'),
+    proof: say('danger.each-of-them-is-as-the'),
     hands: 'maker',
     caution: 'box-restraint'
   },
@@ -45,17 +47,17 @@ const holding: readonly Hazard[] = [
     id: 'seat-back',
     harm: 'death',
     steps: ['mount'],
-    barrier: 'the seat back locked; leaning on it holds nothing',
-    proof: 'the red mark of its latch is hidden',
+    barrier: say('danger.the-seat-back-locked-leaning-on'),
+    proof: say('danger.the-red-mark-of-its-latch'),
     hands: 'maker',
-    basis: 'UN R17, Annex 9: seat backs are tested with two blocks of 18 kg (from memory)'
+    basis: say('danger.un-r17-annex-9-seat-backs')
   },
   {
     id: 'amplifier-hold',
     harm: 'death',
     steps: ['mount-amplifier', 'mount-second', 'mount-capacitor', 'held'],
-    barrier: 'through-bolts and washers into what is bolted to the body',
-    proof: 'it cannot be moved by hand',
+    barrier: say('danger.through-bolts-and-washers-into-what'),
+    proof: say('danger.it-cannot-be-moved-by-hand'),
     hands: 'maker',
     caution: 'amplifier-restraint'
   },
@@ -63,10 +65,10 @@ const holding: readonly Hazard[] = [
     id: 'boot-access',
     harm: 'death',
     steps: ['empty-boot', 'load-box', 'held'],
-    barrier: 'release of the tailgate, vents, hatches, spare wheel, jack, towing eye and rear view stay free',
-    proof: 'each line of the list from the empty boot still holds',
+    barrier: say('danger.release-of-the-tailgate-vents-hatches'),
+    proof: say('danger.each-line-of-the-list-from'),
     hands: 'maker',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   }
 ]
 
@@ -75,8 +77,8 @@ const bodyWork: readonly Hazard[] = [
     id: 'blind-drilling',
     harm: 'death',
     steps: ['pass-bulkhead', 'mount-amplifier', 'mount-second', 'mount'],
-    barrier: 'seen from both sides, a depth stop on the drill',
-    proof: 'the free depth behind each mark is noted',
+    barrier: say('danger.seen-from-both-sides-a-depth'),
+    proof: say('danger.the-free-depth-behind-each-mark'),
     hands: 'maker',
     caution: 'blind-drilling'
   },
@@ -85,8 +87,8 @@ const bodyWork: readonly Hazard[] = [
     harm: 'fire',
     when: burnsFuel,
     steps: ['pass-bulkhead', 'mount-amplifier', 'mount'],
-    barrier: 'no drilling near tank, filler, hoses and vents; gas tanks left to their workshop',
-    proof: 'no smell of fuel',
+    barrier: say('danger.no-drilling-near-tank-filler-hoses'),
+    proof: say('danger.no-smell-of-fuel'),
     hands: 'maker',
     caution: 'fuel-vapour'
   },
@@ -94,8 +96,8 @@ const bodyWork: readonly Hazard[] = [
     id: 'under-car',
     harm: 'death',
     steps: ['mount'],
-    barrier: 'ramps or stands on level ground, wheels chocked, somebody within call',
-    proof: 'shaken by hand it does not move',
+    barrier: say('danger.ramps-or-stands-on-level-ground'),
+    proof: say('danger.shaken-by-hand-it-does-not'),
     hands: 'second-person',
     caution: 'under-car'
   },
@@ -103,8 +105,8 @@ const bodyWork: readonly Hazard[] = [
     id: 'airbag-loom',
     harm: 'death',
     steps: ['battery-off', 'open-trim', 'lay-power-cable', 'lay-signal', 'tap-speaker-level', 'trim-back'],
-    barrier: 'battery off, the wait of the handbook, yellow connectors stay closed',
-    proof: 'the lamp of the airbags goes out as before',
+    barrier: say('danger.battery-off-the-wait-of-the'),
+    proof: say('danger.the-lamp-of-the-airbags-goes'),
     hands: 'trained-person',
     caution: 'airbag-looms'
   },
@@ -112,8 +114,8 @@ const bodyWork: readonly Hazard[] = [
     id: 'airbag-path',
     harm: 'death',
     steps: ['lay-power-cable', 'mount-amplifier', 'mount', 'trim-back'],
-    barrier: 'nothing before or on the covers of side and curtain airbags',
-    proof: 'each cover of an airbag opens freely',
+    barrier: say('danger.nothing-before-or-on-the-covers'),
+    proof: say('danger.each-cover-of-an-airbag-opens'),
     hands: 'maker',
     caution: 'airbag-path'
   },
@@ -121,46 +123,46 @@ const bodyWork: readonly Hazard[] = [
     id: 'seat-plug',
     harm: 'death',
     steps: ['mount-amplifier'],
-    barrier: 'no amplifier under a seat whose plug would have to be opened; else a workshop takes the seat out',
-    proof: 'no plug of a seat was opened',
+    barrier: say('danger.no-amplifier-under-a-seat-whose'),
+    proof: say('danger.no-plug-of-a-seat-was'),
     hands: 'trained-person',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   },
   {
     id: 'rolling-away',
     harm: 'injury',
     steps: ['park-safe'],
-    barrier: 'level ground, parking brake, chocks',
-    proof: 'pushed by hand it does not move',
+    barrier: say('danger.level-ground-parking-brake-chocks'),
+    proof: say('danger.pushed-by-hand-it-does-not'),
     hands: 'maker',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   },
   {
     id: 'locked-out',
     harm: 'damage',
     steps: ['park-safe'],
-    barrier: 'tailgate and a window stay open, key outside',
-    proof: 'the boot can be reached without a key',
+    barrier: say('danger.tailgate-and-a-window-stay-open'),
+    proof: say('danger.the-boot-can-be-reached-without'),
     hands: 'maker',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   },
   {
     id: 'water',
     harm: 'damage',
     steps: ['mount-amplifier'],
-    barrier: 'off the lowest point of the boot, drains open',
-    proof: 'the place is dry after rain',
+    barrier: say('danger.off-the-lowest-point-of-the'),
+    proof: say('danger.the-place-is-dry-after-rain'),
     hands: 'maker',
-    basis: 'common practice, no source'
+    basis: say('danger.common-practice-no-source')
   },
   {
     id: 'untold-vehicle',
     harm: 'death',
     steps: ['read-handbook'],
-    barrier: 'gas tank, mains on board, battery sensor, 48 V or second battery looked for before anything is opened',
-    proof: 'what was found stands in the plan or a workshop is asked',
+    barrier: say('danger.gas-tank-mains-on-board-battery'),
+    proof: say('danger.what-was-found-stands-in-the'),
     hands: 'maker',
-    basis: 'vehicle maker’s handbook'
+    basis: say('danger.vehicle-maker-s-handbook')
   }
 ]
 

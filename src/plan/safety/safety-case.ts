@@ -1,9 +1,11 @@
 /** Which dangers of the register apply to one plan, and at which of its steps each has its barrier. */
+
 import { type CautionCode, cautionCatalogue } from '../../contract/cautions/catalogue.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlanHazard } from '../../contract/systems/safety.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { present } from '../../domain/present.ts'
+import { worded } from '../../domain/say.ts'
 import type { Hazard, SafetyFacts } from './hazard.ts'
 import { benchHazards } from './hazards-bench.ts'
 import { supplyHazards } from './hazards-supply.ts'
@@ -28,16 +30,24 @@ interface WorkStep {
   readonly cautions: readonly CautionCode[]
 }
 
+type Rested = Pick<Hazard, 'barrier' | 'proof' | 'basis'>
+
+/** What no record of its own rests on stands in the catalogue of cautions. */
+const rested = (caution: CautionCode | undefined, { barrier, proof, basis }: Rested) =>
+  basis === undefined
+    ? { basis: caution === undefined ? '' : cautionCatalogue[caution].basis, ...worded({ barrier, proof }) }
+    : worded({ barrier, proof, basis })
+
 /** @param steps  in the order they are done */
 export function safetyCase(facts: SafetyFacts, steps: readonly WorkStep[]): readonly PlanHazard[] {
   return hazards
     .filter(({ when }) => when === undefined || when(facts))
-    .map(({ when: _, peculiar = false, basis, caution, steps: places, ...hazard }) => ({
+    .map(({ when: _, peculiar = false, barrier, proof, basis, caution, steps: places, ...hazard }) => ({
       ...hazard,
       peculiar,
       steps: steps.filter(({ id }) => places.includes(id)).map(({ id }) => id),
       ...present({ caution }),
-      basis: basis ?? (caution === undefined ? '' : cautionCatalogue[caution].basis)
+      ...rested(caution, { barrier, proof, ...present({ basis }) })
     }))
     .filter(({ steps: places }) => places.length > 0)
 }

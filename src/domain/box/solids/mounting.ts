@@ -1,4 +1,5 @@
 /** Drivers, tubes and the terminal cup set on their faces, and the holes they need. */
+
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { CutOut, Point3 } from '../../../contract/boxes/panel.ts'
@@ -7,7 +8,7 @@ import type { Polygon } from '../../../numeric/geometry/polygon.ts'
 import { leftPart } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { present } from '../../present.ts'
-import { say } from '../../say.ts'
+import { say, worded } from '../../say.ts'
 import type { PlaceOnPanel, RoundPort } from '../request/box-request.ts'
 import { driverFixing, USUAL_SCREW_COUNT } from '../request/driver-fixing.ts'
 import { type Face, findFace, type Inside, inFrame, onFace } from '../shell/face.ts'
@@ -170,7 +171,13 @@ function screwsOf({
   if (screwCircleDiameterM === undefined) return {}
   const { screw, pilotM } = driverFixing(massKg)
   return {
-    screwCircle: { diameterM: screwCircleDiameterM, count: screwCount, startAngleDeg: 0, holeDiameterM: pilotM, screw }
+    screwCircle: {
+      diameterM: screwCircleDiameterM,
+      count: screwCount,
+      startAngleDeg: 0,
+      holeDiameterM: pilotM,
+      ...worded({ screw: say(screw) })
+    }
   }
 }
 

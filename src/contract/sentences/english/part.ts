@@ -1,0 +1,14 @@
+/** Names of parts. */
+export const partSentences = {
+  'part.beside.amplifier': 'the amplifier',
+  'part.beside.block': 'the distribution block',
+  'part.chemistry.agm': 'AGM',
+  'part.chemistry.flooded': 'flooded',
+  'part.chemistry.gel': 'gel',
+  'part.chemistry.lithium': 'lithium',
+  'part.lead.screened': 'screened signal cable',
+  'part.lead.twisted': 'twisted pair {areaMm2} mm², unscreened',
+  'part.screw.machine': 'machine screw M5 with T-nut',
+  'part.screw.wood': 'pan-head wood screw 4.5 × 30 mm',
+  'part.second-battery-name': '{capacityAh} A·h, {chemistry}'
+} as const

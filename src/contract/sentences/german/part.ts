@@ -1,0 +1,17 @@
+/** German: names of parts. */
+import type { partSentences } from '../english/part.ts'
+import { translation } from '../form/translation.ts'
+
+export const germanPart = translation<typeof partSentences>()({
+  'part.beside.amplifier': 'am Verstärker',
+  'part.beside.block': 'am Verteiler',
+  'part.chemistry.agm': 'AGM',
+  'part.chemistry.flooded': 'Nassbatterie',
+  'part.chemistry.gel': 'Gel',
+  'part.chemistry.lithium': 'Lithium',
+  'part.lead.screened': 'geschirmte Signalleitung',
+  'part.lead.twisted': 'verdrilltes Paar {areaMm2} mm², ungeschirmt',
+  'part.screw.machine': 'Maschinenschraube M5 mit Einschlagmutter',
+  'part.screw.wood': 'Linsenkopf-Holzschraube 4,5 × 30 mm',
+  'part.second-battery-name': '{capacityAh} A·h, {chemistry}'
+})
