@@ -1,12 +1,15 @@
 /** Designs side by side as a caller sees them: pointers of faults, the page and the curves. */
-import { describe, expect, it } from 'vitest'
+import { afterAll, describe, expect, it } from 'vitest'
+import { buildApp } from '../../src/app.ts'
 import { compareDesigns } from '../../src/http/operations/enclosures/design-comparison.ts'
-import { service } from '../support/service.ts'
+import { quiet } from '../support/service.ts'
 
 const { request } = compareDesigns.examples.volumes as { readonly request: Readonly<Record<string, unknown>> }
 const [first, second] = request.designs as readonly Readonly<Record<string, unknown>>[]
-const call = async (payload: object, accept = 'application/json') =>
-  (await service()).inject({ method: 'POST', url: '/v1/designs/compare', payload, headers: { accept } })
+const app = await buildApp(quiet)
+afterAll(() => app.close())
+const call = (payload: object, accept = 'application/json') =>
+  app.inject({ method: 'POST', url: '/v1/designs/compare', payload, headers: { accept } })
 
 describe('/v1/designs/compare', () => {
   it('points at the design that is at fault', async () => {

@@ -107,3 +107,5 @@ export const ComparisonBody = component('DesignComparisonResult', 'Designs side 
   ),
   differences: list('Each other design against the first', ref(DifferenceBody), 1, 7)
 })
+export interface Comparison extends Si<Static<typeof ComparisonBody>> {}
+export interface ComparisonRequest extends Si<Static<typeof DesignComparison>> {}

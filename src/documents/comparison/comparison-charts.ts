@@ -1,11 +1,10 @@
 /** Curves of several designs over each other: for a page of any width, and as one SVG. */
-import type { ComparedCurves } from '../../contract/enclosures/comparison.ts'
+import type { ComparedCurves, Comparison } from '../../contract/enclosures/comparison.ts'
 import type { FindingChart } from '../charts/finding-chart.ts'
 import { roundUp } from '../charts/response-charts.ts'
 import { type LineChart, size } from '../draw/chart-frame.ts'
 import { lineChart } from '../draw/line-chart.ts'
 import { svgDocument } from '../draw/svg.ts'
-import type { Comparison } from './comparison-rows.ts'
 
 interface Quantity {
   readonly id: string

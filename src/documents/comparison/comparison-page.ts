@@ -1,11 +1,12 @@
 /** Several designs on one page: what differs, which parameter does it, and the curves over each other. */
+import type { Comparison } from '../../contract/enclosures/comparison.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { findingChart } from '../charts/finding-chart.ts'
 import { drawn, html } from '../draw/html.ts'
 import { cautionsOf, table } from '../plan/page-parts.ts'
 import { pageStyle } from '../plan/page-style.ts'
 import { comparisonFindings } from './comparison-charts.ts'
-import { type Comparison, causeHeadings, causeRows, differingRows } from './comparison-rows.ts'
+import { causeHeadings, causeRows, differingRows } from './comparison-rows.ts'
 
 const CAUSES =
   'Each row puts one parameter of the other design, alone, into the first. The single changes need not add up: a port that suits one volume does not suit another.'

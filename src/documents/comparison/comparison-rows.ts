@@ -1,11 +1,7 @@
 /** Rows of a comparison: figures in the units of a person, changes with their sign. */
-import type { Static } from 'typebox'
-import type { ComparedFigures, ComparisonBody, FigureChanges } from '../../contract/enclosures/comparison.ts'
+import type { ComparedFigures, Comparison, FigureChanges } from '../../contract/enclosures/comparison.ts'
 import type { ComparedFigure, ComparedParameter } from '../../contract/enclosures/words.ts'
-import type { Si } from '../../contract/field/wire-units.ts'
 import { figure, significant } from '../draw/number-text.ts'
-
-export type Comparison = Si<Static<typeof ComparisonBody>>
 
 export const parameterNames: Readonly<Record<ComparedParameter, string>> = {
   driver: 'driver',

@@ -1,8 +1,6 @@
 /** Several designs in one place: curves, figures, what differs, and which parameter does it. */
-import type { Static } from 'typebox'
-import type { ComparedFigures, ComparisonBody, DesignComparison } from '../../../contract/enclosures/comparison.ts'
+import type { ComparedFigures, Comparison, ComparisonRequest } from '../../../contract/enclosures/comparison.ts'
 import { type ComparedParameter, comparedFigures } from '../../../contract/enclosures/words.ts'
-import type { Si } from '../../../contract/field/wire-units.ts'
 import { DesignError, type FoundFault } from '../../design-error.ts'
 import type { Outcome } from '../../outcome.ts'
 import { say, type Worded, worded } from '../../say.ts'
@@ -12,8 +10,6 @@ import { markHz } from './defaults.ts'
 import { comparedCurves, designFigures, differenceOf, differsIn, figureChanges } from './design-figures.ts'
 import { differingParameters, withParameter } from './substitutions.ts'
 
-type Request = Si<Static<typeof DesignComparison>>
-type Comparison = Si<Static<typeof ComparisonBody>>
 type Difference = Comparison['differences'][number]
 type Cause = Difference['causes'][number]
 
@@ -30,8 +26,8 @@ const shared = /^(air|cabin|frequenciesHz)\b/
 const placed = (index: number, field: string) => (shared.test(field) ? field : under(index, field))
 
 /** @throws DesignError of the response, with the design it belongs to */
-function solved({ designs, ...place }: Request, index: number): Solved {
-  const { name, ...own } = designs[index] as Request['designs'][number]
+function solved({ designs, ...place }: ComparisonRequest, index: number): Solved {
+  const { name, ...own } = designs[index] as ComparisonRequest['designs'][number]
   const design = { ...own, ...place } as ResponseRequest
   try {
     return { name, design, outcome: computeResponse(design), figures: designFigures(design) }
@@ -67,7 +63,7 @@ function differenceTo(first: Solved, other: Solved): Difference {
 }
 
 /** @throws DesignError `conflicting-input` where two designs have one name */
-function requireNames({ designs }: Request): void {
+function requireNames({ designs }: ComparisonRequest): void {
   const names = designs.map(({ name }) => name)
   const twice = names.findIndex((name, index) => names.indexOf(name) !== index)
   if (twice < 0) return
@@ -85,7 +81,7 @@ function requireNames({ designs }: Request): void {
  * @throws DesignError `conflicting-input` and those of the response
  * @validity that of the response
  */
-export function compareDesigns(request: Request): Outcome<Comparison> {
+export function compareDesigns(request: ComparisonRequest): Outcome<Comparison> {
   requireNames(request)
   const all = request.designs.map((_, index) => solved(request, index))
   const [first, ...others] = all as [Solved, ...Solved[]]
