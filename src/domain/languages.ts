@@ -1,5 +1,7 @@
 /** The languages, each with its templates and how it writes figures. */
+
 import { german, germanMeanings } from '../contract/sentences/german.ts'
+import { germanBriefs } from '../contract/sentences/german-briefs.ts'
 import type { LanguageCode } from '../contract/sentences/words.ts'
 import { englishLanguage, type Language } from './say.ts'
 
@@ -7,7 +9,13 @@ const germanPlurals = new Intl.PluralRules('de')
 
 const meanings = Object.fromEntries(Object.entries(germanMeanings).map(([code, text]) => [`meaning.${code}`, text]))
 
+const briefs = Object.fromEntries(Object.entries(germanBriefs).map(([code, text]) => [`brief.${code}`, text]))
+
 export const languages: Readonly<Record<LanguageCode, Language>> = {
   en: englishLanguage,
-  de: { templates: { ...german, ...meanings }, decimalMark: ',', pluralOf: count => germanPlurals.select(count) }
+  de: {
+    templates: { ...german, ...meanings, ...briefs },
+    decimalMark: ',',
+    pluralOf: count => germanPlurals.select(count)
+  }
 }

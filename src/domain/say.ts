@@ -1,4 +1,5 @@
 /** What the service says: a sentence of the catalogue with its values, and its English text. */
+import { cautionBriefs } from '../contract/cautions/briefs.ts'
 import { cautionCatalogue } from '../contract/cautions/catalogue.ts'
 import { english } from '../contract/sentences/english.ts'
 import type { Said, SaidFields, ValuesOf } from '../contract/sentences/form/template.ts'
@@ -30,11 +31,20 @@ function valueText(value: SaidValue | undefined, language: Language): Printable 
   return 'id' in value ? spoken(value, language) : value.map(each => spoken(each, language)).join(' ')
 }
 
+/** The full stop of a figure or of an abbreviation ends none. */
+const firstSentence = (text: string): string => /^.*?[.!?](?=\s+\p{Lu}|$)/su.exec(text)?.[0] ?? text
+
+const OPENING = 'opening'
+
+/** The first sentence of a longer one, in whatever language that is said. */
+export const opening = (of: Said): Said => ({ id: OPENING, values: { of } })
+
 /** @throws RangeError where the language has no such sentence */
 export function spoken({ id, values = {} }: Said, language: Language): string {
   const template = language.templates[id]
   if (template === undefined) throw new RangeError(`no sentence ${id}`)
-  return printed(template, name => valueText(values[name], language), language)
+  const text = printed(template, name => valueText(values[name], language), language)
+  return id === OPENING ? firstSentence(text) : text
 }
 
 const englishPlurals = new Intl.PluralRules('en')
@@ -44,8 +54,10 @@ const meanings = Object.fromEntries(
   Object.entries(cautionCatalogue).map(([code, { meaning }]) => [`meaning.${code}`, meaning])
 )
 
+const briefs = Object.fromEntries(Object.entries(cautionBriefs).map(([code, brief]) => [`brief.${code}`, brief]))
+
 export const englishLanguage: Language = {
-  templates: { ...english, ...meanings },
+  templates: { ...english, ...meanings, ...briefs },
   decimalMark: '.',
   pluralOf: count => englishPlurals.select(count)
 }
@@ -69,7 +81,7 @@ export const saidOf = <Name extends string>(
   name: Name
 ): Said | string => object.said?.[name] ?? object[name]
 
-type Item = string | Said
+export type Item = string | Said
 
 /** One item after another, with commas; the empty list says nothing. */
 export function listed(

@@ -1,9 +1,12 @@
 /** Where no box fits: the least changes of the request with which one does, each planned before it is offered. */
+
+import type { Said } from '../contract/sentences/form/template.ts'
 import type { PlanChange, PlanWaysOut } from '../contract/systems/plan-choice.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
 import { assumptions } from '../domain/assume.ts'
-import { inDigits, inLitres } from '../domain/digits.ts'
+import { inLitres, toDigits } from '../domain/digits.ts'
 import { present } from '../domain/present.ts'
+import { saidOf, say, worded } from '../domain/say.ts'
 import { standsAny } from './designer/room/stands-any.ts'
 import { wantedKind } from './enclosure/goal-designs.ts'
 import { roomForAir } from './enclosure/plan-box.ts'
@@ -26,16 +29,18 @@ function planned(request: PlanRequest): PlannedEnclosure | undefined {
 }
 
 /** What a box of the request would be, in words; none where there is none. */
-function built(request: PlanRequest): string | undefined {
+function built(request: PlanRequest): Said | undefined {
   const { fits, chosen, box } = planned(request) ?? {}
   if (!fits || chosen === undefined || !box?.done) return undefined
-  const tuned = chosen.tuningHz === undefined ? '' : ` at ${inDigits(chosen.tuningHz)} Hz`
-  return `${chosen.kind === 'vented' ? 'Vented' : 'Closed'}, ${inLitres(box.outcome.result.volume.netM3)}${tuned}`
+  const volume = inLitres(box.outcome.result.volume.netM3)
+  return chosen.tuningHz === undefined
+    ? say('answer.built-closed', { volume })
+    : say('answer.built-vented', { volume, tuningHz: toDigits(chosen.tuningHz) })
 }
 
-const change = (text: string, request: PlanRequest, patch: PlanChange['patch']): readonly PlanChange[] => {
+const change = (said: Said, request: PlanRequest, patch: PlanChange['patch']): readonly PlanChange[] => {
   const builds = built(request)
-  return builds === undefined ? [] : [{ change: text, builds, patch }]
+  return builds === undefined ? [] : [{ ...worded({ change: said, builds }), patch }]
 }
 
 const sides = { heightM: 'higher', depthM: 'deeper', widthM: 'wider' } as const
@@ -68,7 +73,7 @@ function frontwards({ driver, ...request }: PlanRequest): readonly PlanChange[] 
   const { face, ...mounting } = driver.mounting ?? {}
   if (face === undefined || face === 'front') return []
   const patch = { driver: { mounting: { face: null } } }
-  return change('Set the drivers into the front.', { ...request, driver: { ...driver, mounting } }, patch)
+  return change(say('answer.into-the-front'), { ...request, driver: { ...driver, mounting } }, patch)
 }
 
 /** The least by which one side must grow. */
@@ -84,7 +89,7 @@ function roomier(request: PlanRequest, side: Side): readonly PlanChange[] {
   for (const further of FURTHER) {
     const larger = grown(request, side, (high + further) * STEP_M)
     const sizeM = larger.car.space[side] ?? 0
-    const text = `Make the room ${inDigits((sizeM - given) * 1e3)} mm ${sides[side]}.`
+    const text = say(`answer.${sides[side]}`, { byMm: toDigits((sizeM - given) * 1e3) })
     const found = change(text, larger, { car: { space: { [side]: sizeM } } })
     if (found.length > 0) return found
   }
@@ -95,13 +100,13 @@ function roomier(request: PlanRequest, side: Side): readonly PlanChange[] {
 function opened(request: PlanRequest): readonly PlanChange[] {
   const { enclosure, ...open } = request
   if (enclosure === undefined || Object.keys(enclosure).length === 0) return []
-  return change('Leave open what the box shall be.', open, { enclosure: null })
+  return change(say('answer.leave-open'), open, { enclosure: null })
 }
 
 function fewer(request: PlanRequest): readonly PlanChange[] {
   const driverCount = request.driverCount - 1
   if (driverCount < 1) return []
-  const text = driverCount === 1 ? 'Take one driver.' : `Take ${driverCount} drivers.`
+  const text = say('answer.take-drivers', { driverCount })
   return change(text, { ...request, driverCount }, { driverCount })
 }
 
@@ -135,7 +140,9 @@ export function planWaysOut(request: PlanRequest): PlanWaysOut {
 }
 
 /** The sentence that says why nothing fits, with the least change that mends it. */
-export function withWayOut(misfit: string | undefined, waysOut: PlanWaysOut | undefined): string | undefined {
+export function withWayOut(misfit: Said | undefined, waysOut: PlanWaysOut | undefined): Said | undefined {
   const least = waysOut?.changes[0]
-  return misfit === undefined || least === undefined ? misfit : `${misfit} What would do: ${least.change}`
+  return misfit === undefined || least === undefined
+    ? misfit
+    : say('answer.with-way-out', { misfit, change: saidOf(least, 'change') })
 }

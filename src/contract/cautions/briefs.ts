@@ -1,7 +1,7 @@
 /** Cautions in a dozen words at most: the barrier that stands in sight of a step, and the clause that opens a caution on page one. */
 import type { CautionCode } from './catalogue.ts'
 
-export const cautionBriefs: Readonly<Partial<Record<CautionCode, string>>> = {
+export const briefTexts = {
   'accessory-turn-on': 'Never from a circuit of airbags, brakes or steering',
   'acid-sealant': 'No sealant that smells of vinegar',
   'airbag-looms': 'Keep away from airbag wiring, often yellow',
@@ -71,4 +71,6 @@ export const cautionBriefs: Readonly<Partial<Record<CautionCode, string>>> = {
   'unprotected-below-tuning': 'The cone is not held below the tuning',
   'vapour-and-foam': 'Drivers go in when everything has cured',
   'wood-dust': 'Dust mask P3 (P100), extractor; ears and eyes'
-}
+} as const satisfies Readonly<Partial<Record<CautionCode, string>>>
+
+export const cautionBriefs: Readonly<Partial<Record<CautionCode, string>>> = briefTexts

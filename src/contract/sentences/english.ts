@@ -1,14 +1,18 @@
 /** Every sentence of the service in British English, by id; a caution's sentence has its code as id, or the code with a dot. */
 
+import { alignmentSentences } from './english/alignment.ts'
 import { amplifierSentences } from './english/amplifier.ts'
+import { answerSentences } from './english/answer.ts'
 import { assemblySentences } from './english/assembly.ts'
 import { billSentences } from './english/bill.ts'
 import { boardSentences } from './english/board.ts'
+import { boardMaterialSentences } from './english/board-material.ts'
 import { boxSentences } from './english/box.ts'
 import { cabinSentences } from './english/cabin.ts'
 import { cableSentences } from './english/cable.ts'
 import { cableBillSentences } from './english/cable-bill.ts'
 import { circuitSentences } from './english/circuit.ts'
+import { codeSentences } from './english/code.ts'
 import { coilsSentences } from './english/coils.ts'
 import { contractSentences } from './english/contract.ts'
 import { dangerSentences } from './english/danger.ts'
@@ -16,7 +20,9 @@ import { driverSentences } from './english/driver.ts'
 import { enclosureSentences } from './english/enclosure.ts'
 import { finishSentences } from './english/finish.ts'
 import { fuseFormSentences } from './english/fuse-form.ts'
+import { limitSentences } from './english/limit.ts'
 import { listenSentences } from './english/listen.ts'
+import { openingSentences } from './english/opening.ts'
 import { panelSentences } from './english/panel.ts'
 import { partSentences } from './english/part.ts'
 import { planSentences } from './english/plan.ts'
@@ -34,6 +40,12 @@ import { toolSentences } from './english/tool.ts'
 import { vehicleSentences } from './english/vehicle.ts'
 
 export const english = {
+  ...boardMaterialSentences,
+  ...alignmentSentences,
+  ...codeSentences,
+  ...openingSentences,
+  ...limitSentences,
+  ...answerSentences,
   ...partSentences,
   ...fuseFormSentences,
   ...readingSentences,

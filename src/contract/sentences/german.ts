@@ -1,14 +1,18 @@
 /** Every sentence in German; what is missing or takes other values than the English one does not compile. */
 
+import { germanAlignment } from './german/alignment.ts'
 import { germanAmplifier } from './german/amplifier.ts'
+import { germanAnswer } from './german/answer.ts'
 import { germanAssembly } from './german/assembly.ts'
 import { germanBill } from './german/bill.ts'
 import { germanBoard } from './german/board.ts'
+import { germanBoardMaterial } from './german/board-material.ts'
 import { germanBox } from './german/box.ts'
 import { germanCabin } from './german/cabin.ts'
 import { germanCable } from './german/cable.ts'
 import { germanCableBill } from './german/cable-bill.ts'
 import { germanCircuit } from './german/circuit.ts'
+import { germanCode } from './german/code.ts'
 import { germanCoils } from './german/coils.ts'
 import { germanContract } from './german/contract.ts'
 import { germanDanger } from './german/danger.ts'
@@ -16,7 +20,9 @@ import { germanDriver } from './german/driver.ts'
 import { germanEnclosure } from './german/enclosure.ts'
 import { germanFinish } from './german/finish.ts'
 import { germanFuseForm } from './german/fuse-form.ts'
+import { germanLimit } from './german/limit.ts'
 import { germanListen } from './german/listen.ts'
+import { germanOpening } from './german/opening.ts'
 import { germanPanel } from './german/panel.ts'
 import { germanPart } from './german/part.ts'
 import { germanPlan } from './german/plan.ts'
@@ -45,6 +51,12 @@ import { signalMeanings } from './german-meanings/signal.ts'
 import { workshopMeanings } from './german-meanings/workshop.ts'
 
 export const german = {
+  ...germanBoardMaterial,
+  ...germanAlignment,
+  ...germanCode,
+  ...germanOpening,
+  ...germanLimit,
+  ...germanAnswer,
   ...germanPart,
   ...germanFuseForm,
   ...germanReading,

@@ -1,4 +1,5 @@
 /** Which cautions open a plan, and at which part the others stand that belong to no step. */
+
 import { acousticCautions } from '../../contract/cautions/acoustic.ts'
 import { amplifierCautions } from '../../contract/cautions/amplifier.ts'
 import { boxCautions } from '../../contract/cautions/box.ts'
@@ -12,11 +13,13 @@ import { wholePlanCautions } from '../../contract/cautions/plan.ts'
 import { safetyCautions } from '../../contract/cautions/safety.ts'
 import { signalCautions } from '../../contract/cautions/signal.ts'
 import { workshopCautions } from '../../contract/cautions/workshop.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { FirstCaution } from '../../contract/systems/plan-cover.ts'
 import type { PlanHazard } from '../../contract/systems/safety.ts'
 import { type HazardHarm, hazardHarms, type PlanChapter } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { present } from '../../domain/present.ts'
+import { opening, say, worded } from '../../domain/say.ts'
 
 const MOST_ON_PAGE_ONE = 7
 
@@ -39,9 +42,6 @@ const roomOf = (code: CautionCode) => gravestRooms.findIndex(([, room]) => code 
 
 /** The part of the paper a caution belongs to that no step names. */
 export const chapterOf = (code: CautionCode): PlanChapter => gravestRooms[roomOf(code)]?.[0] ?? 'see'
-
-/** The first sentence of a caution; the full stop of a figure ends none. */
-const firstSentence = (message: string) => /^.*?[.!?](?=\s+[A-Z]|$)/s.exec(message)?.[0] ?? message
 
 interface NumberedStep {
   readonly number: number
@@ -76,7 +76,7 @@ function peculiarOnes(cautions: readonly Caution[], dangers: readonly PlanHazard
 }
 
 /** Each code once: what can kill or burn, two of what disappoints, then the rest; six in all. */
-function opening(cautions: readonly Caution[], dangers: readonly PlanHazard[]): readonly Caution[] {
+function openingOf(cautions: readonly Caution[], dangers: readonly PlanHazard[]): readonly Caution[] {
   const { grave, lesser, design } = peculiarOnes(cautions, dangers)
   const places = [
     ...grave.slice(0, MOST_GRAVE),
@@ -100,15 +100,17 @@ export function pageOne(
   said: readonly string[],
   dangers: readonly PlanHazard[]
 ): readonly FirstCaution[] {
-  const chosen = opening(
+  const chosen = openingOf(
     cautions.filter(({ message }) => !said.includes(message)),
     dangers
   )
   const licensed = cautions.filter(({ code }) => code === 'licensed-work')
-  return [...chosen, ...licensed].map(({ code, message }) => ({
+  return [...chosen, ...licensed].map(({ code, said: { message } }) => ({
     code,
-    clause: cautionBriefs[code] ?? code,
-    sentence: code === 'licensed-work' ? message : firstSentence(message),
+    ...worded({
+      clause: cautionBriefs[code] === undefined ? say('code', { code }) : ({ id: `brief.${code}` } as Said),
+      sentence: code === 'licensed-work' ? message : opening(message)
+    }),
     ...present({ step: steps.find(each => each.cautions.includes(code))?.number })
   }))
 }

@@ -1,5 +1,7 @@
 /** The first page of a plan: what it is, its band of use, how far its limits are, what was asked beside what is built. */
+
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { Figure, Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
 import type { PlanHazard } from '../../contract/systems/safety.ts'
 import type { Caution } from '../../domain/caution.ts'
@@ -8,6 +10,7 @@ import type { Response } from '../../domain/enclosure/answer/compute-response.ts
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { airSpeedLevel, portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
+import { say, worded } from '../../domain/say.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import { pageOne } from './page-one.ts'
@@ -29,17 +32,25 @@ interface Outcomes {
   readonly safety: readonly PlanHazard[]
 }
 
-const counts = ['no', 'one', 'two', 'three', 'four'] as const
+const counts = ['none', 'one', 'two', 'three', 'four'] as const
 
-function sentence({ driverCount, driver }: ResolvedPlan, parts: PlanParts, { joined, chosen, fits }: Outcomes): string {
-  const count = counts[driverCount] ?? String(driverCount)
-  const drivers = `${count[0]?.toUpperCase()}${count.slice(1)} ${driver.name ?? (driverCount === 1 ? 'driver' : 'drivers')}`
-  const power = joined === undefined ? '' : ` on ${joined.powerW.toFixed(0)} W`
-  if (!fits || chosen === undefined || !parts.box.done) return `${drivers}${power}.`
+function sentence({ driverCount, driver }: ResolvedPlan, parts: PlanParts, { joined, chosen, fits }: Outcomes): Said {
+  const count = counts[driverCount]
+  const drivers = say('answer.cover-drivers', {
+    count: count === undefined ? driverCount : say(`answer.count-${count}`),
+    name: driver.name ?? say(driverCount === 1 ? 'answer.driver-word' : 'answer.drivers-word')
+  })
+  const power = joined === undefined ? '' : say('answer.on-power', { powerW: joined.powerW.toFixed(0) as Figure })
+  if (!fits || chosen === undefined || !parts.box.done) return say('answer.cover-parts', { drivers, power })
   const { netM3 } = parts.box.outcome.result.volume
   const tuningHz = parts.response.done ? parts.response.outcome.result.scalars.tuningHz : undefined
-  const tuned = tuningHz === undefined ? '' : `, tuned to ${inDigits(tuningHz)} Hz`
-  return `${drivers} in a ${chosen.kind} box of ${inLitres(netM3)}${tuned},${power}.`
+  const tuned = tuningHz === undefined ? '' : say('answer.tuned-to-hz-2', { tuning: inDigits(tuningHz) })
+  return say('answer.cover-sentence', {
+    drivers,
+    box: say(chosen.kind === 'vented' ? 'answer.in-vented-box' : 'answer.in-closed-box', { volume: inLitres(netM3) }),
+    tuned,
+    power: power === '' ? '' : say('answer.then-power', { power })
+  })
 }
 
 /** Where a level passes the line between two neighbours of a curve, on a logarithmic axis. */
@@ -71,9 +82,11 @@ export function bandOf({ curves, cabin }: Pick<Response, 'curves' | 'cabin'>): N
   const top = db.reduce((best, level, at) => (level > (db[best] as number) ? at : best), 0)
   const loudestDb = db[top] as number
   const { fromHz, toHz } = stretch(frequencyHz, db, top, loudestDb - BAND_DROP_DB)
-  const where = place === 'seat' ? 'at the seat' : 'in half space'
+  const where = place === 'seat' ? say('answer.at-the-seat') : say('answer.in-half-space')
   return {
-    finding: `Full bass from ${inDigits(fromHz, 2)} to ${inDigits(toHz, 2)} Hz ${where}`,
+    ...worded({
+      finding: say('answer.full-bass-from-to-hz', { from: inDigits(fromHz, 2), to: inDigits(toHz, 2), where })
+    }),
     place,
     fromHz,
     toHz,
@@ -89,18 +102,18 @@ function travelOf({ limits }: Response, xmaxM: number | undefined): Pick<PlanCov
   const held = xmaxM === undefined || peakM <= xmaxM
   const finding =
     xmaxM === undefined
-      ? `The cone moves ${inDigits(peakM * 1e3, 2)} mm each way; its travel is not known`
+      ? say('answer.the-cone-moves-mm-each-way', { peak: inDigits(peakM * 1e3, 2) })
       : held
-        ? 'The cone stays within its travel'
-        : 'The cone is driven beyond its travel'
-  return { travel: { finding, held, peakM, peakHz, ...present({ limitM: xmaxM }) } }
+        ? say('answer.the-cone-stays-within-its-travel')
+        : say('answer.the-cone-is-driven-beyond-its')
+  return { travel: { ...worded({ finding }), held, peakM, peakHz, ...present({ limitM: xmaxM }) } }
 }
 
 const airFindings = {
-  quiet: 'The port stays quiet',
-  note: 'The port can be heard at full power',
-  care: 'The port is loud at full power',
-  stop: 'The air in the port is too fast'
+  quiet: say('answer.the-port-stays-quiet'),
+  note: say('answer.the-port-can-be-heard-at'),
+  care: say('answer.the-port-is-loud-at-full'),
+  stop: say('answer.the-air-in-the-port-is')
 } as const
 
 function portAirOf({ limits }: Response): Pick<PlanCover, 'portAir'> {
@@ -109,7 +122,7 @@ function portAirOf({ limits }: Response): Pick<PlanCover, 'portAir'> {
   const level = airSpeedLevel(peakMPerS)
   return {
     portAir: {
-      finding: airFindings[level ?? 'quiet'],
+      ...worded({ finding: airFindings[level ?? 'quiet'] }),
       held: level !== 'stop',
       peakMPerS,
       peakHz,
@@ -154,7 +167,7 @@ export function planCover(request: ResolvedPlan, parts: PlanParts, outcomes: Out
   const played = outcomes.fits && response.done ? response.outcome.result : undefined
   const xmaxM = driver.done ? driver.outcome.result.driver.xmaxM : undefined
   return {
-    sentence: sentence(request, parts, outcomes),
+    ...worded({ sentence: sentence(request, parts, outcomes) }),
     ...present({ powerW: outcomes.joined?.powerW }),
     ...(played === undefined ? {} : { band: bandOf(played), ...travelOf(played, xmaxM), ...portAirOf(played) }),
     ...(outcomes.fits ? askedOf(request, parts) : {}),

@@ -1,5 +1,7 @@
 /** The plan in a few lines: what it is, what it does, and whether to go on. */
-import type { CircuitLevel, EngineState } from '../../contract/supply/words.ts'
+
+import type { Said } from '../../contract/sentences/form/template.ts'
+import type { CableLimit, CircuitLevel, EngineState } from '../../contract/supply/words.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlanFigures, planVerdicts } from '../../contract/systems/plan-summary.ts'
@@ -7,6 +9,7 @@ import type { Caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
+import { listed, saidOf, say, worded } from '../../domain/say.ts'
 import { leastVoltage } from '../electric/circuit-figures.ts'
 import { sizeOfRun } from '../electric/plan-run.ts'
 import type { SheetSaving } from '../enclosure/sheet-saving.ts'
@@ -42,7 +45,7 @@ interface Outcomes {
   readonly joined: JoinedDrivers | undefined
   readonly chosen: EnclosureCandidate | undefined
   /** Why no enclosure fits. */
-  readonly misfit: string | undefined
+  readonly misfit: Said | undefined
   /** What was asked for and is not built. */
   readonly unkept: readonly Caution[]
   readonly cautions: readonly Caution[]
@@ -50,7 +53,7 @@ interface Outcomes {
 }
 
 /** Each cause once: what waits for another part is only named. Parts of an enclosure that does not fit say no more than it does. */
-function refusals(parts: PlanParts, misfit: string | undefined): readonly PlanReason[] {
+function refusals(parts: PlanParts, misfit: Said | undefined): readonly PlanReason[] {
   const refused = Object.entries<Part<unknown, unknown>>({ ...parts }).flatMap(([name, part]) =>
     part.done ? [] : [{ name, asked: part.request !== undefined, ...part.refusal }]
   )
@@ -66,19 +69,25 @@ function refusals(parts: PlanParts, misfit: string | undefined): readonly PlanRe
       ...present({ at: asked ? undefined : faults[0]?.field || undefined }),
       detail: `${name}: ${message}`
     })),
-    ...(waiting.length === 0 ? [] : [{ code: 'waiting', detail: `Waiting for this: ${waiting.join(', ')}.` }])
+    ...(waiting.length === 0
+      ? []
+      : [{ code: 'waiting', ...worded({ detail: say('answer.waiting', { parts: listed(waiting) }) }) }])
   ]
 }
 
 const ofEnclosure: readonly string[] = ['port', 'box', 'response']
 
-const cautionReason = ({ code, at, message }: Caution): PlanReason => ({ code, ...present({ at }), detail: message })
+const cautionReason = ({ code, at, said }: Caution): PlanReason => ({
+  code,
+  ...present({ at }),
+  ...worded({ detail: said.message })
+})
 
 /** The worst of all parts. */
 function verdictOf(parts: PlanParts, { misfit, unkept, cautions }: Outcomes): Pick<PlanSummary, 'verdict' | 'reasons'> {
   const stops = cautions.filter(({ level }) => level === 'stop').map(cautionReason)
   const refused = refusals(parts, misfit)
-  const misfits = misfit === undefined ? [] : [{ code: 'no-box-fits', detail: misfit }]
+  const misfits = misfit === undefined ? [] : [{ code: 'no-box-fits', ...worded({ detail: misfit }) }]
   const reasons = [...misfits, ...unkept.map(cautionReason), ...stops, ...refused]
   if (stops.length > 0) return { verdict: 'stop', reasons }
   if (refused.length + misfits.length > 0) return { verdict: 'incomplete', reasons }
@@ -86,107 +95,155 @@ function verdictOf(parts: PlanParts, { misfit, unkept, cautions }: Outcomes): Pi
 }
 
 /** Why the gain is set for less than it could be. */
-function gainLine({ signal }: PlanRequest, { gainPowerW, powerW, bornePowerW }: JoinedDrivers): readonly string[] {
+function gainLine({ signal }: PlanRequest, { gainPowerW, powerW, bornePowerW }: JoinedDrivers): readonly Said[] {
   if (gainPowerW === undefined) return []
-  const why =
-    signal.gainPowerW === undefined
-      ? 'for more the box would need a filter that takes the bass this wish is for'
-      : 'as asked'
-  return [`Gain set for ${whole(powerW)} W of the ${whole(bornePowerW)} W that amplifier and drivers bear: ${why}.`]
+  const why = signal.gainPowerW === undefined ? say('answer.for-more-the-box-would-need') : say('answer.as-asked')
+  return [say('answer.gain-set-for-w-of-the', { power: whole(powerW), bornePower: whole(bornePowerW), why })]
 }
 
-function loadLine(request: PlanRequest, joined: JoinedDrivers | undefined): readonly string[] {
+function loadLine(request: PlanRequest, joined: JoinedDrivers | undefined): readonly Said[] {
   if (joined === undefined) return []
   const { driverCount, driver } = request
   const { loadOhm, powerW, targetVoltageV, outputs, bridged } = joined
-  const drivers = `${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}${driver.name === undefined ? '' : ` (${driver.name})`}`
-  const each = outputs === 1 ? '' : ` on each of ${outputs} outputs`
+  const drivers = say('answer.drivers', { driverCount, name: driver.name === undefined ? '' : `(${driver.name})` })
+  const each = outputs === 1 ? '' : say('answer.on-each-of-outputs', { outputs })
   return [
-    `${drivers} wired to ${inDigits(loadOhm)} Ω${each}${bridged ? ', bridged' : ''}; ${whole(powerW)} W RMS in all, gain set to ${targetVoltageV.toFixed(1)} V RMS.`,
+    say('answer.wired-to-w-rms-in-all', {
+      drivers,
+      load: inDigits(loadOhm),
+      each,
+      more: bridged ? say('answer.bridged') : '',
+      power: whole(powerW),
+      toFixed: targetVoltageV.toFixed(1)
+    }),
     ...gainLine(request, joined)
   ]
 }
 
-function boxLine({ box }: PlanParts, chosen: EnclosureCandidate | undefined): readonly string[] {
+function boxLine({ box }: PlanParts, chosen: EnclosureCandidate | undefined): readonly Said[] {
   if (!box.done || chosen === undefined) return []
   const { outer, volume, massKg } = box.outcome.result
-  const kind = `${chosen.kind === 'vented' ? 'Vented' : 'Closed'} box (${chosen.name})`
+  const kind = say(chosen.kind === 'vented' ? 'answer.vented-box' : 'answer.closed-box', {
+    name: saidOf(chosen, 'name')
+  })
   return [
-    `${kind}, ${(volume.netM3 * 1000).toFixed(1)} L net, outside ${mm(outer.widthM)} × ${mm(outer.heightM)} × ${mm(outer.depthM)} mm, ${massKg.toFixed(1)} kg with its drivers.`
+    say('answer.l-net-outside-mm-kg-with', {
+      kind,
+      toFixed: (volume.netM3 * 1000).toFixed(1),
+      width: mm(outer.widthM),
+      height: mm(outer.heightM),
+      depth: mm(outer.depthM),
+      toFixed2: massKg.toFixed(1)
+    })
   ]
 }
 
 const sizesOf = ({ widthM, heightM, depthM }: SheetSaving['instead']) =>
-  `${mm(widthM)} × ${mm(heightM)} × ${mm(depthM)} mm`
+  say('answer.mm', { width: mm(widthM), height: mm(heightM), depth: mm(depthM) })
 
 /** Why the box has just these sizes, where another set was at hand. */
-function savingLine({ box, sheets }: PlanParts, saving: SheetSaving | undefined): readonly string[] {
+function savingLine({ box, sheets }: PlanParts, saving: SheetSaving | undefined): readonly Said[] {
   if (saving === undefined || !box.done || !sheets.done) return []
   const { sheets: used, sheetsInstead, instead } = saving
   const saved = sheetsInstead - used
   return [
-    `Cut from ${used} ${used === 1 ? 'sheet' : 'sheets'}: ${sizesOf(instead)} would hold the same air within ${inDigits(
-      Math.max(0.1, Math.abs(box.outcome.result.volume.errorPercent ?? 0)),
-      1
-    )} % and need ${saved === 1 ? 'one' : saved} more, nearly empty.`
+    say('answer.saving', {
+      sheetCount: used,
+      size: sizesOf(instead),
+      within: inDigits(Math.max(0.1, Math.abs(box.outcome.result.volume.errorPercent ?? 0)), 1),
+      savedCount: saved
+    })
   ]
 }
 
-function portLine({ port, response }: PlanParts): readonly string[] {
+function portLine({ port, response }: PlanParts): readonly Said[] {
   if (port === undefined || !port.done) return []
-  const { name, lengthM, airSpeedMPerS } = port.outcome.result.recommended
+  const { recommended } = port.outcome.result
+  const { lengthM, airSpeedMPerS } = recommended
+  const name = saidOf(recommended, 'name')
   const tuning = response.done ? response.outcome.result.scalars.tuningHz : undefined
-  const speed = airSpeedMPerS === undefined ? '' : `, air at most ${whole(airSpeedMPerS)} m/s`
+  const speed = airSpeedMPerS === undefined ? '' : say('answer.air-at-most-m-s', { airSpeed: whole(airSpeedMPerS) })
   return [
-    `Port: ${name}, ${mm(lengthM)} mm long${tuning === undefined ? '' : `, tuned to ${tuning.toFixed(1)} Hz`}${speed}.`
+    say('answer.port-mm-long', {
+      name,
+      length: mm(lengthM),
+      more: tuning === undefined ? '' : say('answer.tuned-to-hz', { toFixed: tuning.toFixed(1) }),
+      speed
+    })
   ]
 }
 
-function soundLine({ response }: PlanParts): readonly string[] {
+function soundLine({ response }: PlanParts): readonly Said[] {
   if (!response.done) return []
   const { scalars, limits } = response.outcome.result
-  const half = scalars.f3Hz === undefined ? '' : `Half power at ${whole(scalars.f3Hz)} Hz; `
+  const half = scalars.f3Hz === undefined ? '' : say('answer.half-power-at-hz', { f3: whole(scalars.f3Hz) })
   const peak =
-    limits === undefined ? '' : `, cone ${(limits.atDrive.coneExcursionM * 1000).toFixed(1)} mm one way at most`
-  return [`${half}up to ${whole(scalars.peakLevelDb)} dB in half space at 1 m${peak}.`]
+    limits === undefined
+      ? ''
+      : say('answer.cone-mm-one-way-at-most', { toFixed: (limits.atDrive.coneExcursionM * 1000).toFixed(1) })
+  return [say('answer.up-to-db-in-half-space', { half, peakLevel: whole(scalars.peakLevelDb), peak })]
 }
 
-function runLines({ trunk, branches }: PlanCircuit, governedBy: string | undefined): readonly string[] {
+function runLines(
+  { trunk, branches }: PlanCircuit,
+  governedBy: CableLimit | 'smallest-size' | undefined
+): readonly Said[] {
   if (trunk === undefined) return []
   const { runs, fuse } = trunk
   const guard =
-    fuse === undefined ? '' : `, ${fuse.ratingA} A fuse (${fuse.form})${runs === 1 ? '' : ' in each of them'}`
-  const why = governedBy === undefined ? '' : `; ${governedBy} decided the size`
-  const behind = branches.map(
-    ({ amplifier, ...run }) =>
-      `${run.designation} to ${amplifier}${run.fuse === undefined ? '' : `, ${run.fuse.ratingA} A fuse`}`
+    fuse === undefined
+      ? ''
+      : say('answer.a-fuse', {
+          ratingA: fuse.ratingA,
+          form: say(`fuse-form.${fuse.type}`),
+          more: runs === 1 ? '' : say('answer.in-each-of-them')
+        })
+  const governor = governedBy === undefined ? '' : say(`limit.${governedBy}`)
+  const why = governedBy === undefined ? '' : say('answer.decided-the-size', { governor })
+  const behind = branches.map(({ amplifier, ...run }) =>
+    say('answer.to', {
+      designation: run.designation,
+      amplifier,
+      more: run.fuse === undefined ? '' : say('answer.a-fuse-2', { ratingA: run.fuse.ratingA })
+    })
   )
   return [
-    `Power cable ${sizeOfRun(trunk)}${guard}${why}.`,
-    ...(behind.length === 0 ? [] : [`Behind the distribution block: ${behind.join('; ')}.`])
+    say('answer.power-cable', { trunk: sizeOfRun(trunk), guard, why }),
+    ...(behind.length === 0
+      ? []
+      : [say('answer.behind-the-distribution-block', { join: listed(behind, 'list.clauses') })])
   ]
 }
 
 /** Lowest voltage at an amplifier, at the test tone and with music, from the sources the caller described. */
-function voltageLine({ circuit }: PlanParts): readonly string[] {
+function voltageLine({ circuit }: PlanParts): readonly Said[] {
   if (!circuit.done) return []
   const left = (level: CircuitLevel, engine: EngineState) => {
     const least = leastVoltage(circuit, level, engine)
-    if (least === undefined) return 'no steady voltage'
-    return `${least.voltageV.toFixed(1)} V${least.batteryGives ? ' (the battery helps)' : ''}`
+    if (least === undefined) return say('answer.no-steady-voltage')
+    return say('answer.v', {
+      toFixed: least.voltageV.toFixed(1),
+      more: least.batteryGives ? say('answer.the-battery-helps') : ''
+    })
   }
-  const both = (level: CircuitLevel) => `${left(level, 'idling')} idling, ${left(level, 'driving')} driving`
-  return [`Left at the amplifier: at full sine ${both('full-sine')}; with dense bass ${both('heavy')}.`]
+  const both = (level: CircuitLevel) =>
+    say('answer.idling-driving', { level: left(level, 'idling'), level2: left(level, 'driving') })
+  return [say('answer.left-at-the-amplifier-at-full', { both: both('full-sine'), both2: both('heavy') })]
 }
 
-function supplyLine(parts: PlanParts, circuit: PlanCircuit): readonly string[] {
+function supplyLine(parts: PlanParts, circuit: PlanCircuit): readonly Said[] {
   const { current, cable } = parts
   const currents = current.done ? current.outcome.result.currents : undefined
   const governedBy = cable.done ? cable.outcome.result.cable?.governedBy : undefined
   return [
     ...(currents === undefined
       ? []
-      : [`${currents.fullSineA.toFixed(1)} A at full sine, ${currents.averageA.toFixed(1)} A on average with music.`]),
+      : [
+          say('answer.a-at-full-sine-a-on', {
+            toFixed: currents.fullSineA.toFixed(1),
+            toFixed2: currents.averageA.toFixed(1)
+          })
+        ]),
     ...runLines(circuit, governedBy),
     ...voltageLine(parts)
   ]
@@ -205,7 +262,7 @@ export function planSummary(
       : []
   return {
     ...verdictOf(parts, outcomes),
-    lines: [...loadLine(request, joined), ...enclosure, ...supplyLine(parts, circuit)],
+    ...worded({ lines: [...loadLine(request, joined), ...enclosure, ...supplyLine(parts, circuit)] }),
     figures: planFigures(parts, circuit, joined, misfit === undefined)
   }
 }

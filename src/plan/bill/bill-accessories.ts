@@ -35,7 +35,7 @@ function leadRows(name: Said, run: PowerRun, ends: { readonly lugs: number; read
           ...fuseRow(fuse, 1, say('bill.of-place', { name }), say('cable-bill.as-rated-for-this-cable-one')),
           ...wiringPieces(
             'fuse-holder',
-            say('cable-bill.fuse-holder-for-covered-for', { type: fuse.type, designation }),
+            say('cable-bill.fuse-holder-for-covered-for', { type: say(`fuse-form.${fuse.type}`), designation }),
             1,
             name,
             {

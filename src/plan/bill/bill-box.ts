@@ -19,6 +19,7 @@ import {
   sealantRule
 } from '../work/workshop-practice.ts'
 import { billRow } from './bill-row.ts'
+import { boardSaid } from './board-words.ts'
 import { type Joint, jointLengthM } from './joints.ts'
 
 export interface BillDriver {
@@ -69,7 +70,7 @@ export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): rea
         length: inDecimals(lengthM * 1e3, 1),
         width: inDecimals(widthM * 1e3, 1),
         thickness: inMm(thicknessM, 1),
-        material
+        material: boardSaid(material)
       })
     })
   )

@@ -43,7 +43,11 @@ function branchFuseRows({ amplifier, designation, fuse }: BillBranch, noBlock: b
     ...(noBlock
       ? wiringPieces(
           'fuse-holder',
-          say('cable-bill.fuse-holder-for-covered-for-2', { type: fuse.type, designation, amplifier }),
+          say('cable-bill.fuse-holder-for-covered-for-2', {
+            type: say(`fuse-form.${fuse.type}`),
+            designation,
+            amplifier
+          }),
           1,
           where,
           { fuseType: fuse.type, designation }

@@ -107,7 +107,7 @@ function fuseRows({ designation, runs = 1, fuse, endFuse }: BillCable): readonly
     ),
     ...wiringPieces(
       'fuse-holder',
-      say('cable-bill.fuse-holder-for-covered-for', { type: fuse.type, designation }),
+      say('cable-bill.fuse-holder-for-covered-for', { type: say(`fuse-form.${fuse.type}`), designation }),
       runs * ends,
       say('cable-bill.within-the-distance-from-the-battery', { both }),
       { fuseType: fuse.type, designation }
@@ -129,7 +129,8 @@ interface Ends {
 function endsOf(cable: BillCable, toBlock: boolean): Ends {
   const { runs = 1, returnKind, returnLengthM, fuse, endFuse, converter } = cable
   const back = returnLengthM > 0 ? 1 : 0
-  const returned = back === 0 ? '' : returnKind === 'chassis' ? ', body' : say('cable-bill.battery-return')
+  const returned =
+    back === 0 ? '' : returnKind === 'chassis' ? say('cable-bill.and-body') : say('cable-bill.battery-return')
   return {
     lugs: ((fuse === undefined ? 1 : 3) + (endFuse === undefined ? 0 : 2) + back) * runs,
     pins: (1 + back) * runs,

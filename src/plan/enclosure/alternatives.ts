@@ -1,8 +1,10 @@
 /** Other boxes for the same drivers and space, each best for another wish, none beaten on all counts, far enough apart to be a choice. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanAlternative, PlanChoice, SystemFigures } from '../../contract/systems/plan-choice.ts'
 import { type DesignGoal, designGoals } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
+import { say, worded } from '../../domain/say.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { attemptResponse } from './attempt-response.ts'
@@ -23,28 +25,36 @@ const NOTICED = { levelDb: 1, roomShare: 0.2, delayS: 3e-3 } as const
 interface Difference {
   /** Above 0: better than the planned box, in steps that are noticed. */
   readonly steps: number
-  readonly text: string
+  readonly text: Said
 }
 
-const moreOr = (difference: number) => (difference > 0 ? 'more' : 'less')
+const moreOr = (difference: number) => say(difference > 0 ? 'answer.more' : 'answer.less')
 
 function differences(other: SystemFigures, planned: SystemFigures): readonly Difference[] {
   const [up, low] = [upper(other) - upper(planned), lower(other) - lower(planned)]
   const room = other.outerVolumeM3 / planned.outerVolumeM3
   const delay = other.groupDelayS - planned.groupDelayS
   return [
-    { steps: up / NOTICED.levelDb, text: `${inDigits(Math.abs(up), 2)} dB ${moreOr(up)} from 40 to 63 Hz` },
-    { steps: low / NOTICED.levelDb, text: `${inDigits(Math.abs(low), 2)} dB ${moreOr(low)} at 25 and 31.5 Hz` },
-    { steps: (1 - room) / NOTICED.roomShare, text: `${inDigits(room, 2)} times the room` },
+    {
+      steps: up / NOTICED.levelDb,
+      text: say('answer.db-from-40-to-63-hz', { inDigits: inDigits(Math.abs(up), 2), up: moreOr(up) })
+    },
+    {
+      steps: low / NOTICED.levelDb,
+      text: say('answer.db-at-25-and-31-5', { inDigits: inDigits(Math.abs(low), 2), low: moreOr(low) })
+    },
+    { steps: (1 - room) / NOTICED.roomShare, text: say('answer.times-the-room', { room: inDigits(room, 2) }) },
     {
       steps: -delay / NOTICED.delayS,
-      text: `rings ${inDigits(Math.abs(delay) * 1e3, 2)} ms ${delay > 0 ? 'longer' : 'shorter'}`
+      text: say(delay > 0 ? 'answer.rings-longer' : 'answer.rings-shorter', {
+        ring: inDigits(Math.abs(delay) * 1e3, 2)
+      })
     }
   ]
 }
 
 /** What is noticed as better, and as worse; of what is worse at least the worst. */
-function weighed(against: readonly Difference[]): readonly [readonly string[], readonly string[]] {
+function weighed(against: readonly Difference[]): readonly [readonly Said[], readonly Said[]] {
   const worst = Math.max(-1, Math.min(...against.map(({ steps }) => steps)))
   const texts = (those: readonly Difference[]) => those.map(({ text }) => text)
   return [texts(against.filter(({ steps }) => steps >= 1)), texts(against.filter(({ steps }) => steps <= worst))]
@@ -83,7 +93,7 @@ function alternatives(wished: Wished, planned: SystemFigures): readonly PlanAlte
     const [gains, givesUp] = weighed(differences(figures, planned))
     const signal = gainPowerW === undefined ? {} : { signal: { gainPowerW } }
     const patch = { enclosure: { ...enclosure, goal: null }, ...signal }
-    if (gains.length > 0) found.push({ goal, figures, gains, givesUp, patch })
+    if (gains.length > 0) found.push({ goal, figures, ...worded({ gains, givesUp }), patch })
   }
   return found
 }

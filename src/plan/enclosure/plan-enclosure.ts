@@ -1,9 +1,12 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
+
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
-import { inDigits, inLitres } from '../../domain/digits.ts'
+import { inLitres, toDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
+import { saidOf, say, worded } from '../../domain/say.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
 import type { Wished } from './alternatives.ts'
@@ -39,7 +42,7 @@ export interface PlannedEnclosure {
   /** Whether there is a box to build. */
   readonly fits: boolean
   /** Where no candidate could be built: what the nearest one lacks; port, box and response then show that one. */
-  readonly misfit?: string
+  readonly misfit?: Said
   /** Candidates that were passed over. */
   readonly tried: readonly Tried[]
   /** The wish that no box could be built for; what is shown is a textbook's. */
@@ -51,10 +54,12 @@ export interface PlannedEnclosure {
 }
 
 const triedRow = ({ candidate, complaint }: Attempt): Tried => ({
-  name: candidate.name,
+  ...worded({
+    name: say('sentences', { all: saidOf(candidate, 'name') }),
+    why: complaint === undefined ? say('answer.fits') : say('sentences', { all: complaint })
+  }),
   netVolumeM3: candidate.netVolumeM3,
-  ...present({ tuningHz: candidate.tuningHz }),
-  why: complaint ?? 'fits'
+  ...present({ tuningHz: candidate.tuningHz })
 })
 
 /** The first candidate that fits; where none does, the nearest one, with its refusals in their places. */
@@ -147,11 +152,15 @@ const triedRows = (passed: readonly Attempt[]): readonly Tried[] => [
   ...new Map(passed.map(row => [`${row.candidate.name} ${row.candidate.netVolumeM3}`, triedRow(row)])).values()
 ]
 
-function misfitText({ candidate, complaint = '' }: Attempt): string {
-  const { name, netVolumeM3, tuningHz } = candidate
-  const tuned = tuningHz === undefined ? '' : ` at ${inDigits(tuningHz)} Hz`
-  const end = complaint.endsWith('.') ? '' : '.'
-  return `No enclosure fits the space. The nearest, ${name} of ${inLitres(netVolumeM3)}${tuned}: ${complaint}${end}`
+function misfitText({ candidate, complaint = '' }: Attempt): Said {
+  const { netVolumeM3, tuningHz } = candidate
+  const tuned = tuningHz === undefined ? '' : say('answer.tuned-at', { tuningHz: toDigits(tuningHz) })
+  return say('answer.misfit', {
+    name: saidOf(candidate, 'name'),
+    volume: inLitres(netVolumeM3),
+    tuned,
+    complaint: complaint.replace(/\.$/, '')
+  })
 }
 
 function finished(

@@ -1,4 +1,5 @@
 /** What the limits of the parts cost the planned box, and what moves when it is changed a little: closed forms beside its own figures. */
+
 import type { SystemFigures } from '../../contract/systems/plan-choice.ts'
 import type { PlanHeadroom, PlanWhatIf } from '../../contract/systems/plan-margins.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
@@ -7,6 +8,7 @@ import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
 import { limitDefaults } from '../../domain/enclosure/limits/defaults.ts'
 import { plateauPressurePa } from '../../domain/enclosure/model/plateau.ts'
 import { present } from '../../domain/present.ts'
+import { worded } from '../../domain/say.ts'
 import { type CostedWay, costedWays, reachedLimits } from '../designer/around/limits-cost.ts'
 import type { Spot, SpotDrive } from '../designer/around/spot.ts'
 import { type EarLimits, type SpotEar, spotEar } from '../designer/around/spot-ear.ts'
@@ -150,7 +152,11 @@ export function planMargins(request: PlanRequest, drivers: DriverPart, told: Tol
     atHz
   }))
   return {
-    headroom: { text: headroomText(limitsReached, ways, joined.bornePowerW), limits: limitsReached, ways },
+    headroom: {
+      ...worded({ text: headroomText(limitsReached, ways, joined.bornePowerW) }),
+      limits: limitsReached,
+      ways
+    },
     whatIf: whatIfOf(ear, spot, drive, told)
   }
 }

@@ -1,9 +1,11 @@
 /** Readings under load: drops along the plus and minus side, over a fuse and over one joint, each beside its current. */
+
 import type { PlanReading } from '../../contract/systems/readings.ts'
 import { circuitJudgement } from '../../domain/circuit/points/circuit-judgement.ts'
 import type { Probe } from '../../domain/circuit/readings/measured.ts'
 import type { SolvedLevel } from '../../domain/circuit/readings/solved-level.ts'
 import { say } from '../../domain/say.ts'
+import { partSaid } from '../electric/part-words.ts'
 import type { Card, Feeding } from './card.ts'
 import { limitOf, type Row, readingOf } from './reading.ts'
 
@@ -133,7 +135,7 @@ function fuseAndJoint({ heavy, request, mainIds }: Card): readonly PlanReading[]
   return [
     readingOf(heavy, 'mV', see => see.between(fuse.from, fuse.to), {
       ...row,
-      what: say('reading.over', { id: fuse.id }),
+      what: say('reading.over', { id: partSaid(fuse.id) }),
       probes: say('reading.over-its-holder-lug-to-lug'),
       above: say('reading.a-loose-holder-it-warms-here')
     }),

@@ -1,8 +1,10 @@
 /** Readings before any music plays: batteries at rest, what the amplifiers draw idle, the charging voltage. */
+
 import type { PlanReading } from '../../contract/systems/readings.ts'
 import { say } from '../../domain/say.ts'
 import { SWITCHED_ON_V } from '../../domain/signal/commissioning.ts'
 import { twelves } from '../../domain/twelves.ts'
+import { partSaid } from '../electric/part-words.ts'
 import { PARKED_A } from '../work/hand-over.ts'
 import type { Card } from './card.ts'
 import { limitOf, readingOf } from './reading.ts'
@@ -15,7 +17,7 @@ function restReadings({ silentOff, request }: Card): readonly PlanReading[] {
   return request.batteries.map(({ id, plus, minus }) =>
     readingOf(silentOff, 'V', see => see.between(plus, minus), {
       step: 'battery-on',
-      what: say('reading.at-rest', { id }),
+      what: say('reading.at-rest', { id: partSaid(id) }),
       probes: say('reading.post-to-post'),
       when: OFF,
       below: say('reading.it-is-not-full-charge-it'),

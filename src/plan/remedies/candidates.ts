@@ -1,15 +1,17 @@
 /** Changes worth trying for a plan whose supply is short of something, each a patch on its request. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { RemedyPatch } from '../../contract/systems/remedies.ts'
 import type { RemedyCost, RemedyId } from '../../contract/systems/words.ts'
 import { converterJudgement } from '../../domain/circuit/load/converter-judgement.ts'
 import { inDecimals, inDigits, toDigits } from '../../domain/digits.ts'
+import { say } from '../../domain/say.ts'
 import type { ElectricOutcome } from './electric-outcome.ts'
 
 export interface Candidate {
   readonly id: RemedyId
   readonly cost: RemedyCost
-  readonly what: string
+  readonly what: Said
   readonly patch: RemedyPatch
 }
 
@@ -25,13 +27,13 @@ const coilsOhm = [1, 2, 4] as const
 
 function insulation({ supply }: PlanRequest): readonly Candidate[] {
   if (supply.insulationC !== undefined && supply.insulationC >= USUAL_CLASS_C) return []
-  const what = `Take a cable that prints ${USUAL_CLASS_C} °C on its insulation, or read that on the one you have`
+  const what = say('answer.take-a-cable-that-prints-c', { usualClassC: USUAL_CLASS_C })
   return [{ id: 'other-insulation', cost: 'reading', what, patch: { supply: { insulationC: USUAL_CLASS_C } } }]
 }
 
 function body({ supply: { return: path } }: PlanRequest): readonly Candidate[] {
   if (path.kind !== 'chassis' || path.resistanceOhm !== undefined) return []
-  const what = `Measure the body from ground point to negative post; if it is ${1000 * GOOD_BODY_OHM} mΩ`
+  const what = say('answer.measure-the-body-from-ground-point', { value: 1000 * GOOD_BODY_OHM })
   const patch = { supply: { return: { kind: 'chassis', resistanceOhm: GOOD_BODY_OHM } } } as const
   return [{ id: 'measure-body', cost: 'reading', what, patch }]
 }
@@ -40,7 +42,7 @@ function returnCable({ supply: { return: path, positiveLengthM } }: PlanRequest)
   if (path.kind !== 'chassis') return []
   const cable = { kind: 'cable', lengthM: positiveLengthM } as const
   const back = { ...cable, leadLengthM: null, body: null, resistanceOhm: null }
-  const what = `Run a return cable of ${inDecimals(positiveLengthM)} m, to the body side of a battery sensor where there is one`
+  const what = say('answer.run-a-return-cable-of-m', { positiveLength: inDecimals(positiveLengthM) })
   return [{ id: 'return-cable', cost: 'cable', what, patch: { supply: { return: back } } }]
 }
 
@@ -48,12 +50,12 @@ function returnCable({ supply: { return: path, positiveLengthM } }: PlanRequest)
 function nextSize({ lossPercent }: ElectricOutcome): readonly Candidate[] {
   if (lossPercent === undefined || lossPercent <= 0.2) return []
   const patch = { supply: { dropLimitPercent: toDigits(0.99 * lossPercent) } }
-  return [{ id: 'next-size', cost: 'cable', what: 'Take the next size of cable', patch }]
+  return [{ id: 'next-size', cost: 'cable', what: say('answer.take-the-next-size-of-cable'), patch }]
 }
 
 function copper({ supply: { conductor } }: PlanRequest): readonly Candidate[] {
   if (conductor === undefined || conductor === 'copper') return []
-  const what = 'Take full copper in place of this metal'
+  const what = say('answer.take-full-copper-in-place-of')
   return [{ id: 'full-copper', cost: 'cable', what, patch: { supply: { conductor: 'copper' } } }]
 }
 
@@ -64,14 +66,15 @@ function secondBattery({ supply }: PlanRequest): readonly Candidate[] {
     ...supply.battery
   }
   const second = { arrangement: 'isolated', capacityAh, chemistry } as const
-  const what = `Put a second battery beside the amplifiers, ${inDigits(capacityAh)} A·h, ${chemistry}, behind a relay and its own fuse`
+  const kind = say(`part.chemistry.${chemistry}`)
+  const what = say('answer.put-a-second-battery-beside-the', { capacity: inDigits(capacityAh), kind })
   return [{ id: 'second-battery', cost: 'battery', what, patch: { supply: { secondBattery: second } } }]
 }
 
 function alternator({ supply: { charging } }: PlanRequest): readonly Candidate[] {
   if (charging?.kind !== 'alternator') return []
   const ratedA = Math.min(1000, 10 * Math.ceil((NEXT_ALTERNATOR * charging.ratedA) / 10))
-  const what = `Fit an alternator of ${ratedA} A in place of ${inDigits(charging.ratedA)} A, with its cables`
+  const what = say('answer.fit-an-alternator-of-a-in', { ratedA, rated: inDigits(charging.ratedA) })
   return [{ id: 'stronger-alternator', cost: 'alternator', what, patch: { supply: { charging: { ratedA } } } }]
 }
 
@@ -81,13 +84,15 @@ function converter({ supply }: PlanRequest, { problems, fullSineA = Infinity }: 
   if (secondBattery !== undefined) return []
   const base = { id: 'converter', cost: 'converter' } as const
   if (given === undefined) {
-    const what = `Put a converter from ${inDigits(systemVoltageV)} to 12 V beside the amplifiers, with a fuse on both sides`
+    const what = say('answer.put-a-converter-from-to-12', { systemVoltage: inDigits(systemVoltageV) })
     return problems.has('amplifier-voltage-class') ? [{ ...base, what, patch: { supply: { converter: {} } } }] : []
   }
   if (!problems.has('converter-too-small') || given.ratedA === undefined) return []
   const ratedA = converterJudgement.ratingsA.find(each => each >= fullSineA)
   if (ratedA === undefined) return []
-  return [{ ...base, what: `Take a converter of ${ratedA} A`, patch: { supply: { converter: { ratedA } } } }]
+  return [
+    { ...base, what: say('answer.take-a-converter-of-a', { ratedA }), patch: { supply: { converter: { ratedA } } } }
+  ]
 }
 
 /** Only where this version gives no load that the amplifier can drive. */
@@ -98,7 +103,10 @@ function otherCoils({ driver: { coils } }: PlanRequest, { joined }: ElectricOutc
     .map(ratedOhm => ({
       id: 'other-coils' as const,
       cost: 'driver' as const,
-      what: `Take the version of the driver with ${coils.count === 1 ? 'a coil' : `${coils.count} coils`} of ${ratedOhm} Ω, and enter its own sheet`,
+      what: say('answer.take-the-version-of-the-driver', {
+        more: coils.count === 1 ? say('answer.a-coil') : say('answer.coils', { count: coils.count }),
+        ratedOhm
+      }),
       patch: { driver: { coils: { ratedOhm } } }
     }))
 }

@@ -1,11 +1,14 @@
 /** Remedies for what the supply of a plan is short of: each tried by planning again, the cure first, then the cheap. */
+
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlanRemedy } from '../../contract/systems/remedies.ts'
 import { remedyCosts } from '../../contract/systems/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { inDigits } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
+import { type Item, listed, say, worded } from '../../domain/say.ts'
 import { rememberingParts } from '../request/part.ts'
 import { type Candidate, candidates } from './candidates.ts'
 import {
@@ -31,28 +34,39 @@ function curesOf(before: ElectricOutcome, after: ElectricOutcome): readonly Caut
 
 const gain = (before: number | undefined, after: number | undefined) => (after ?? 0) - (before ?? 0)
 
-function bringsText({ figures: before }: ElectricOutcome, { figures: after }: ElectricOutcome): string {
-  const volts = (was: number | undefined, is: number | undefined, when: string) => {
+function bringsText({ figures: before }: ElectricOutcome, { figures: after }: ElectricOutcome): Item | readonly [] {
+  const volts = (was: number | undefined, is: number | undefined, when: Said) => {
     if (is === undefined || (was !== undefined && Math.abs(is - was) < WORTH_V)) return []
-    return [`${inDigits(is, 4)} V ${when}${was === undefined ? '' : ` in place of ${inDigits(was, 4)} V`}`]
+    return [
+      say('answer.v-2', {
+        is: inDigits(is, 4),
+        when,
+        more: was === undefined ? '' : say('answer.in-place-of-v', { was: inDigits(was, 4) })
+      })
+    ]
   }
   const size =
     after.cable === undefined || after.cable === before.cable
       ? []
-      : [`${after.cable}${before.cable === undefined ? '' : ` in place of ${before.cable}`}`]
+      : [
+          say('answer.cable', {
+            cable: after.cable,
+            instead: before.cable === undefined ? '' : say('answer.instead', { cable: before.cable })
+          })
+        ]
   const parts = [
     ...size,
-    ...volts(before.fullSineV, after.fullSineV, 'at full sine, driving'),
-    ...volts(before.heavyV, after.heavyV, 'with dense bass, engine idling')
+    ...volts(before.fullSineV, after.fullSineV, say('answer.at-full-sine-driving')),
+    ...volts(before.heavyV, after.heavyV, say('answer.with-dense-bass-engine-idling'))
   ]
-  return parts.length === 0 ? 'the figures stay' : parts.join('; ')
+  return parts.length === 0 ? say('answer.the-figures-stay') : listed(parts, 'list.clauses')
 }
 
 function remedyOf({ id, cost, what, patch, after }: Tried, before: ElectricOutcome): PlanRemedy {
   return {
     id,
     cost,
-    text: `${what}: ${bringsText(before, after)}.`,
+    ...worded({ text: say('answer.remedy', { what, brings: bringsText(before, after) }) }),
     cures: curesOf(before, after),
     before: before.figures,
     after: after.figures,
@@ -85,7 +99,7 @@ function tried(request: PlanRequest, candidate: Candidate): readonly Tried[] {
 function quieter(before: ElectricOutcome): readonly Tried[] {
   const after = wantsVoltage(before) ? turnedDown(before, 10 ** (-TURN_DOWN_DB / 10)) : undefined
   if (after === undefined) return []
-  const what = `Set the gain ${TURN_DOWN_DB} dB lower than the plan says`
+  const what = say('answer.set-the-gain-db-lower-than', { turnDownDb: TURN_DOWN_DB })
   return [{ id: 'lower-gain', cost: 'setting', what, after }]
 }
 

@@ -1,6 +1,7 @@
 /** Rows of the bill: cables, fuses, batteries and their small parts. */
 export const cableBillSentences = {
   'cable-bill.and-at-its-far-end-which': ', and at its far end, which a second battery feeds',
+  'cable-bill.and-body': ', body',
   'cable-bill.and-return': ' and return',
   'cable-bill.as-rated-for-this-cable-as':
     'as rated for this cable{more}{both}; as many in reserve, of the same rating only',
@@ -122,7 +123,7 @@ export const cableBillSentences = {
   'cable-bill.terminal-30': 'terminal 30',
   'cable-bill.terminal-cup-with-gasket': 'terminal cup with gasket',
   'cable-bill.terminals-30-85-86-87-one': 'terminals 30, 85, 86, 87; one spare',
-  'cable-bill.the-branch-to': 'the branch to {amplifier}',
+  'cable-bill.the-branch-to': 'branch to {amplifier}',
   'cable-bill.to-the-block-of-the-returns': 'to the block of the returns',
   'cable-bill.to-the-body': 'to the body',
   'cable-bill.to-the-ground-point': 'to the ground point',

@@ -4,6 +4,7 @@ import { translation } from '../form/translation.ts'
 
 export const germanCableBill = translation<typeof cableBillSentences>()({
   'cable-bill.and-at-its-far-end-which': ', und an seinem fernen Ende, das eine zweite Batterie speist',
+  'cable-bill.and-body': ', Karosserie',
   'cable-bill.and-return': ' und Rückleitung',
   'cable-bill.as-rated-for-this-cable-as':
     'wie für dieses Kabel bemessen{more}{both}; ebenso viele in Reserve, nur mit gleichem Nennstrom',
@@ -72,7 +73,7 @@ export const germanCableBill = translation<typeof cableBillSentences>()({
   'cable-bill.heat-shrink-sleeve-adhesive-lined': 'Schrumpfschlauch mit Innenkleber',
   'cable-bill.held-down-against-a-crash': 'gegen einen Aufprall befestigt',
   'cable-bill.holds-v-draws-up-to-a': 'hält {output} V; nimmt bis zu {ratedInput} A auf',
-  'cable-bill.in-out': '{blockInputs} Eingänge, {length} Ausgänge',
+  'cable-bill.in-out': '{blockInputs, plural, one {# Eingang} other {# Eingänge}}, {length} Ausgänge',
   'cable-bill.in-the-block': 'im Verteiler',
   'cable-bill.into-the-clamps': 'in die Klemmen',
   'cable-bill.isolating-relay-a-for-good-with': 'Trennrelais, {relayA} A Dauerstrom, mit Löschdiode',

@@ -4,6 +4,7 @@ import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { inDigits, inLitres } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { say, worded } from '../../say.ts'
 import { closedBox, closedBoxVolumeM3, closedHalfPowerRatio, closedPeakDb } from '../alignment/closed-box.ts'
 import { sizingDefaults } from './defaults.ts'
 import type { Unsuited } from './sizing.ts'
@@ -61,7 +62,7 @@ function candidateOf(
   return {
     kind: 'closed',
     alignment,
-    name: `Closed, Qtc ${inDigits(asked ?? qtc)}`,
+    ...worded({ name: say('alignment.closed', { qtc: inDigits(asked ?? qtc) }) }),
     reasons,
     goodAt: closedWords(qtc),
     netVolumeM3,

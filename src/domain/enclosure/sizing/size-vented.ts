@@ -4,6 +4,7 @@ import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { inDigits } from '../../digits.ts'
 import { effectiveLengthM } from '../../port/port-length.ts'
 import { present } from '../../present.ts'
+import { say, worded } from '../../say.ts'
 import { flatBoxFit } from '../alignment/power-law-fits.ts'
 import { levelDb } from '../alignment/rational-response.ts'
 import { type VentedBox, ventedCoefficients, ventedHalfPowerRatio, ventedResponse } from '../alignment/vented-box.ts'
@@ -15,26 +16,22 @@ import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
-const familyWords: Readonly<Record<VentedFamily, { name: string; goodAt: string; rank: number }>> = {
-  b4: { name: 'maximally flat level (B4)', goodAt: 'flat, louder and lower than closed for its volume', rank: 0 },
+const familyWords: Readonly<Record<VentedFamily, { goodAt: string; rank: number }>> = {
+  b4: { goodAt: 'flat, louder and lower than closed for its volume', rank: 0 },
   qb3: {
-    name: 'small and flat, quasi third order (QB3)',
     goodAt: 'small for a vented box, flat, loud above its tuning',
     rank: 1
   },
   c4: {
-    name: 'lowest reach with ripple (C4)',
     goodAt: 'reaches lowest, loudest in the bottom octave, with ripple and longer delay',
     rank: 1
   },
   sc4: {
-    name: 'less delay for a little more volume (SC4)',
     goodAt: 'less delay than the quasi third order for a little more volume',
     rank: 3
   },
-  be4: { name: 'flattest delay, Bessel (BE4)', goodAt: 'flattest delay a vented box can have, gentle slope', rank: 2 },
+  be4: { goodAt: 'flattest delay a vented box can have, gentle slope', rank: 2 },
   sbb4: {
-    name: 'tuned to the resonance of the driver (SBB4)',
     goodAt: 'tightest of the vented boxes, tuned low, gentle slope',
     rank: 4
   }
@@ -80,12 +77,12 @@ function missingMember({ boxed, openedLossPerQ }: SizingProblem, family: VentedF
 }
 
 function familyCandidate(problem: SizingProblem, family: VentedFamily, box: VentedBox): UnrankedCandidate {
-  const { name, goodAt, rank } = familyWords[family]
+  const { goodAt, rank } = familyWords[family]
   const { netVolumeM3, tuningHz, f3Hz } = flatBoxFit(problem.boxed)
   const fitted = problem.boxed.qts >= 0.25 && problem.boxed.qts <= 0.6 && ['qb3', 'b4', 'c4'].includes(family)
   return {
     ...candidateOf(problem, box, family, rank),
-    name: `Vented, ${name}`,
+    ...worded({ name: say('alignment.vented', { how: say(`alignment.${family}`) }) }),
     goodAt,
     source: sourceOf(family),
     ...(fitted
@@ -129,7 +126,7 @@ function candidateOf(problem: SizingProblem, box: VentedBox, alignment: Alignmen
   return {
     kind: 'vented',
     alignment,
-    name: 'Vented, as asked',
+    ...worded({ name: say('alignment.vented', { how: say('alignment.as-asked') }) }),
     reasons,
     goodAt: 'louder and lower than closed around its tuning; nothing holds the cone below it',
     netVolumeM3,
@@ -185,9 +182,10 @@ function givenCandidate(
   const candidate = candidateOf(problem, { h: chosen / fsHz, alpha: vasM3 / volumeM3, qt: qts }, id, 5)
   const asked =
     tuningHz === undefined
-      ? `tuned for the lowest half power with at most ${sizingDefaults.chosenPeakDb.value} dB of peak`
-      : 'as asked'
-  return { ...candidate, name: `Vented, ${id === 'as-asked' ? asked : `in your space, ${asked}`}` }
+      ? say('alignment.lowest', { peakDb: sizingDefaults.chosenPeakDb.value })
+      : say('alignment.as-asked')
+  const how = id === 'as-asked' ? asked : say('alignment.in-your-space', { how: asked })
+  return { ...candidate, ...worded({ name: say('alignment.vented', { how }) }) }
 }
 
 /** The tuning, in steps a builder can cut to, with the lowest half power among those that hardly peak; coarse, then fine. */

@@ -1,8 +1,11 @@
 /** One port of a given shape: its length for the tuning, its speed, and what speaks for or against it. */
+
 import type { EndModel, EndSituation, PortMouth, SlotWalls } from '../../../contract/ports/words.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { Air } from '../../air/air.ts'
 import { inDigits, inMm } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { say, worded } from '../../say.ts'
 import { mitreExtraM } from '../bends.ts'
 import { conventionalEndFactor, exactEndFactor, fullWidthSlotEndM, slotEndM } from '../end-correction.ts'
 import { flaredEndM } from '../flare.ts'
@@ -88,7 +91,7 @@ export function portDesign(shape: PortShape, setting: PortSetting): PortDesign {
   const reasons = reasonsOf(shape, lengthM, effective, setting)
   return {
     kind: shape.kind,
-    name: nameOf(shape),
+    ...worded({ name: nameOf(shape) }),
     count: shape.count,
     ...(shape.widthM === undefined ? { diameterM: shape.depthM } : { widthM: shape.widthM, heightM: shape.depthM }),
     areaM2: shape.areaM2,
@@ -115,9 +118,12 @@ export function portDesign(shape: PortShape, setting: PortSetting): PortDesign {
   }
 }
 
-function nameOf({ kind, count, depthM, widthM }: PortShape): string {
-  const size = kind === 'round' ? `${inMm(depthM)} clear diameter` : `${inMm(widthM ?? 0)} × ${inMm(depthM)} slot`
-  return count === 1 ? `One port, ${size}` : `${count} ports, ${size} each`
+function nameOf({ kind, count, depthM, widthM }: PortShape): Said {
+  const size =
+    kind === 'round'
+      ? say('part.port-round', { diameter: inMm(depthM) })
+      : say('part.port-slot', { width: inMm(widthM ?? 0), height: inMm(depthM) })
+  return say('part.ports', { portCount: count, size })
 }
 
 function speeds(totalM2: number, demand: PortDemand | undefined) {

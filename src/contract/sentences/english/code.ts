@@ -1,0 +1,4 @@
+/** Words for programs. */
+export const codeSentences = {
+  code: '{code}'
+} as const

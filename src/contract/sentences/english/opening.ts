@@ -1,0 +1,4 @@
+/** Sentences made of others. */
+export const openingSentences = {
+  opening: '{of}'
+} as const

@@ -1,0 +1,7 @@
+/** German: sentences made of others. */
+import type { openingSentences } from '../english/opening.ts'
+import { translation } from '../form/translation.ts'
+
+export const germanOpening = translation<typeof openingSentences>()({
+  opening: '{of}'
+})
