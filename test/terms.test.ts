@@ -2,7 +2,11 @@
 import { describe, expect, it } from 'vitest'
 import { cautionBriefs } from '../src/contract/cautions/briefs.ts'
 import { cautionCatalogue } from '../src/contract/cautions/catalogue.ts'
+import { german, germanMeanings } from '../src/contract/sentences/german.ts'
+import { germanBriefs } from '../src/contract/sentences/german-briefs.ts'
+import { languages } from '../src/domain/languages.ts'
 import { inEnglish } from '../src/domain/say.ts'
+import { printed } from '../src/domain/template.ts'
 import { planSystem } from '../src/http/operations/systems/plans.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from '../src/http/operations/systems/plans-examples.ts'
 import { hazards } from '../src/plan/safety/safety-case.ts'
@@ -28,6 +32,24 @@ const terms: Readonly<Record<string, RegExp>> = {
   calculated: /\breckon(ed|s)?\b/i,
   resonates: /\bsings?\b|\brings at\b/i,
   negative: /\bminus (terminal|post|pole|lead|cable)\b|\bplus to plus\b/i
+}
+
+/** The same in German. */
+const germanTerms: Readonly<Record<string, RegExp>> = {
+  Lautsprecher: /\b(Chassis|Treiber|(Sub)?[Ww]oofer)\b/,
+  Verstärker: /\bEndstufen?\b|\bAmps?\b/,
+  Gehäuse: /\bKisten?\b|\bBox(en)?\b/,
+  Kanal: /\bReflexrohre?\b|\bTunnel\b|\bPort\b/,
+  Masse: /\bErdung\b|\bErde\b|\bGround\b/,
+  Front: /\bFrontplatte\b|\bSchallwand\b/,
+  Deckel: /\bDeckplatte\b|\bOberseite\b/,
+  Kofferraum: /\bLaderaum\b|\bHeckraum\b/,
+  Membran: /\bMembrane\b|\bKonus\b/,
+  Stückliste: /\bEinkaufsliste\b|\bMaterialliste\b/,
+  Kabelschuh: /\bKabelösen?\b|\bÖsenschuh\b/,
+  Dichtstoff: /\bSilikon\b|\bFugenmasse\b/,
+  Schraubenschlüssel: /\b(Maul|Gabel)schlüssel\b/,
+  Pluspol: /\bPlus-Pol\b|\bpositiver Pol\b/
 }
 
 const plans = [estatePlan, hatchbackPlan, leaningPlan].map(request =>
@@ -75,6 +97,30 @@ describe('terms', () => {
         .map(([place, text]) => `${place}: ${ours}, not ${forbidden.exec(text)?.[0]}`)
     )
     expect([...new Set(wrong)]).toEqual([])
+  })
+
+  it('has one German word for one thing', () => {
+    const said = Object.entries({ ...german, ...germanMeanings, ...germanBriefs })
+    const wrong = Object.entries(germanTerms).flatMap(([ours, forbidden]) =>
+      said
+        .filter(([, text]) => forbidden.test(text.replace(/\{\w+/g, '')))
+        .map(([id, text]) => `${id}: ${ours}, not ${forbidden.exec(text)?.[0]}`)
+    )
+    expect(wrong).toEqual([])
+    expect(germanTerms.Gehäuse?.test('die Box schließen')).toBe(true)
+  })
+
+  it('counts in every language with a form for one and a form for several', () => {
+    for (const language of Object.values(languages)) {
+      const counted = Object.entries(language.templates).filter(([, text]) => text.includes(', plural,'))
+      expect(counted.length).toBeGreaterThan(8)
+      for (const [id, template] of counted) {
+        const [none, one, two] = [0, 1, 2].map(count => printed(template, () => count, language))
+        expect(template, id).toMatch(/plural,.* one \{.* other \{/s)
+        expect(new Set([none, one, two]).size, id).toBe(3)
+        expect(one, id).not.toMatch(/\b1 (sheets|drivers|seams|joints|ports|Tafeln|Nähte|Verbindungen|Kanäle|Fugen)\b/)
+      }
+    }
   })
 
   it('would notice another word', () => {

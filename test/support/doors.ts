@@ -231,6 +231,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/designer/shelf': ['search-designs'],
   'plan/electric': [
     'circuit-figures',
+    'part-words',
     'plan-circuit',
     'plan-graph',
     'plan-lead',

@@ -19,7 +19,7 @@ import {
   sealantRule
 } from '../work/workshop-practice.ts'
 import { billRow } from './bill-row.ts'
-import { boardSaid } from './board-words.ts'
+import { boardSaid, sheetSaid } from './board-words.ts'
 import { type Joint, jointLengthM } from './joints.ts'
 
 export interface BillDriver {
@@ -46,7 +46,7 @@ export function sheetRows(plan: SheetPlan): readonly BillRow[] {
     .flatMap(kind => {
       const { sheet, size, specification } = kind
       const need = kinds.filter(each => first(each) === kind).length
-      const item = say('bill.sheet-of', { sheet, size })
+      const item = say('bill.sheet-of', { sheet: sheetSaid(sheet), size })
       return billRow({ group: 'board', part: 'sheet', item, need, unit: 'sheet', basis, specification })
     })
 }

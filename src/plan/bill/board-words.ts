@@ -8,3 +8,10 @@ export function boardSaid(material: string): Said | string {
   const known = boardIds.find(id => id === material)
   return known === undefined ? material : say(`board-material.${known}`)
 }
+
+/** A sheet that bears the name the plan gives it, thickness and material, is said so; one that the caller named is not. */
+export function sheetSaid(name: string): Said | string {
+  const [, thickness, material] = /^([\d.]+ mm) (\S+)$/.exec(name) ?? []
+  if (thickness === undefined || material === undefined) return name
+  return say('bill.board-of', { thickness, material: boardSaid(material) })
+}

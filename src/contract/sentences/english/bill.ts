@@ -7,6 +7,7 @@ export const billSentences = {
   'bill.amplifier-named': 'amplifier {name}',
   'bill.as-asked-for': 'as asked for',
   'bill.as-the-request-names-it-what': 'as the request names it; what is there already is not bought again',
+  'bill.board-of': '{thickness} {material}',
   'bill.bolt-m5-with-two-washers-and': 'bolt M5 with two washers and self-locking nut, for an amplifier',
   'bill.bolt-m8-with-toothed-washer-and': 'bolt M8 with toothed washer and nut, for a ground point',
   'bill.both-faces-of-m-one-can':

@@ -10,6 +10,7 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.amplifier-named': 'Verstärker {name}',
   'bill.as-asked-for': 'wie gewünscht',
   'bill.as-the-request-names-it-what': 'wie in der Anfrage genannt; was schon da ist, wird nicht noch einmal gekauft',
+  'bill.board-of': '{thickness} {material}',
   'bill.bolt-m5-with-two-washers-and':
     'Schraube M5 mit zwei Scheiben und selbstsichernder Mutter, für einen Verstärker',
   'bill.bolt-m8-with-toothed-washer-and': 'Schraube M8 mit Zahnscheibe und Mutter, für einen Massepunkt',

@@ -28,10 +28,10 @@ export const germanBox = translation<typeof boxSentences>()({
   'no-way-in': 'Kein gerader Weg führt diese Teile an ihren Platz: {stuck}.',
   'panel-in-band': '{faces}: unter den {wantedHz} Hz, die Platten aus dem Band halten. {remedy}',
   'panel-in-band.braced':
-    'Streben allein erreichen es nicht: eine dickere oder zweite Frontplatte, ein kleineres Gehäuse oder ein tieferes oberes Bandende nehmen.',
+    'Streben allein erreichen es nicht: eine dickere oder zweite Front, ein kleineres Gehäuse oder ein tieferes oberes Bandende nehmen.',
   'panel-in-band.panel':
     'Die Platte schwingt bei {lowHz} Hz oder darüber; {wantedHz} Hz halten sie aus dem Band. {spanCount} gleiche Felder ihrer längeren Seite würden genügen.',
-  'panel-in-band.plain': 'Streben, eine dickere oder eine zweite Frontplatte heben sie an.',
+  'panel-in-band.plain': 'Streben, eine dickere oder eine zweite Front heben sie an.',
   'panels-move-air':
     'Die Platten biegen sich: bei voller Leistung bewegen sie {movedSharePercent} % so viel Luft wie die Membranen. Unter {sharePercent} % anstreben: eine Strebe oder eine zweite Lage.',
   'people.four': 'vier Personen, oder zwei mit einem Hebezeug',

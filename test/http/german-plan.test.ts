@@ -1,0 +1,91 @@
+/** A plan in German is German: no English sentence in what a person reads, the same figures, the same words for programs. */
+import { describe, expect, it } from 'vitest'
+import { planSystem } from '../../src/http/operations/systems/plans.ts'
+import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
+import { randomPlan } from '../support/random-plans.ts'
+
+type Plain = Readonly<Record<string, unknown>>
+
+/** Fields whose texts are sentences, by where they stand in a plan. */
+const read = {
+  cover: ['sentence', 'finding', 'clause'],
+  summary: ['lines'],
+  headroom: ['text'],
+  choice: ['gains', 'givesUp'],
+  remedies: ['text'],
+  waysOut: ['change', 'builds'],
+  billOfMaterials: ['item', 'basis'],
+  buildOrder: ['title', 'actions', 'tools', 'substitutes', 'checks', 'warnings'],
+  commissioning: ['title', 'text', 'passIf', 'tools'],
+  readings: ['what', 'probes', 'when', 'below', 'above'],
+  safety: ['barrier', 'proof'],
+  restraint: ['advice']
+} as const
+
+function textsIn(value: unknown, fields: readonly string[], place: string): readonly (readonly [string, string])[] {
+  if (Array.isArray(value)) return value.flatMap((each, at) => textsIn(each, fields, `${place}/${at}`))
+  if (typeof value !== 'object' || value === null) return []
+  return Object.entries(value).flatMap(([name, inner]) => {
+    const here = `${place}/${name}`
+    if (!fields.includes(name)) return textsIn(inner, fields, here)
+    const texts: readonly unknown[] = Array.isArray(inner) ? inner : [inner]
+    return texts.flatMap((text, at) => (typeof text === 'string' ? [[`${here}/${at}`, text] as const] : []))
+  })
+}
+
+const planIn = (request: unknown, language: 'en' | 'de'): Plain =>
+  JSON.parse(planSystem.answerText(request, { digits: 'six', basis: false, language })).result
+
+const readIn = (plan: Plain) => Object.entries(read).flatMap(([part, fields]) => textsIn(plan[part], fields, part))
+
+/** What the caller named stays as it is named. */
+const NAMES = /Tarn (driver|amplifier)|Fenlark 30|Osier 700|doors/g
+const ENGLISH = /\b(the|and|with|which|from|than|when|must|where|that|this|of|for|box|driver|panel|screw|fuse)\b/i
+const GERMAN = /\b(der|das|und|mit|nicht|wird|oder|auf|für|eine?n?|Gehäuse|Lautsprecher|Sicherung)\b/
+
+/** A tuning of the literature bears its English name nowhere; P100 is the American word for P3. */
+const figuresOf = (text: string) =>
+  [...text.replace(/\bP100\b/g, '').matchAll(/\d+(?:[.,]\d+)?/g)].map(([figure]) => figure.replace(',', '.')).toSorted()
+
+const requests = {
+  estatePlan,
+  hatchbackPlan,
+  leaningPlan,
+  first: randomPlan(1),
+  second: randomPlan(2),
+  third: randomPlan(3)
+}
+
+describe('a plan in German', () => {
+  for (const [name, request] of Object.entries(requests)) {
+    const [english, german] = [readIn(planIn(request, 'en')), readIn(planIn(request, 'de'))]
+
+    it(`is German where ${name} is read, and English in English`, () => {
+      expect(german.length).toBeGreaterThan(name.endsWith('Plan') ? 200 : 8)
+      expect(german.filter(([, text]) => ENGLISH.test(text.replace(NAMES, '')))).toEqual([])
+      expect(english.filter(([, text]) => GERMAN.test(text.replace(NAMES, '')))).toEqual([])
+    })
+
+    it(`says in ${name} the same figures at the same places`, () => {
+      expect(german.map(([place]) => place)).toEqual(english.map(([place]) => place))
+      const differing = german.filter(([, text], at) => {
+        const [, told = ''] = english[at] ?? []
+        return figuresOf(text).join() !== figuresOf(told).join()
+      })
+      expect(differing).toEqual([])
+    })
+
+    it(`leaves no decimal point in ${name}`, () => {
+      const pointed = german.filter(([, text]) =>
+        /\d\.\d/.test(text.replace(NAMES, '').replace(/\d+ CFR \d+\.\d+/g, ''))
+      )
+      expect(pointed).toEqual([])
+    })
+  }
+
+  it('would notice an English sentence', () => {
+    expect(ENGLISH.test('Glue and screw the last panel.')).toBe(true)
+    expect(ENGLISH.test('Die letzte Platte leimen und schrauben.')).toBe(false)
+    expect(GERMAN.test('Die letzte Platte leimen und schrauben.')).toBe(true)
+  })
+})
