@@ -2427,6 +2427,7 @@ export interface components {
         };
         DesignCause: {
             change?: components["schemas"]["FigureChanges"];
+            lastDb?: number[];
             /** @enum {string} */
             parameter: "driver" | "drivers" | "enclosure" | "rear-volume" | "rear-port" | "rear-passive-radiators" | "rear-losses" | "front-volume" | "front-port" | "front-passive-radiators" | "front-losses" | "source" | "filters";
             refusal?: string;
