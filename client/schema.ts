@@ -680,6 +680,8 @@ export interface components {
             driver: components["schemas"]["MatchDriver"];
             /** @description Drivers */
             driverCount: number;
+            /** @description Power of each output the gain shall be set for, where it is less than amplifier and drivers bear */
+            gainPowerW?: number;
             /** @description Amplifiers to compare it with */
             otherAmplifiers?: components["schemas"]["AmplifierSheet"][];
             /**
@@ -1040,12 +1042,17 @@ export interface components {
             count?: number;
             /** @description Hole */
             cutOutDiameterMm?: number;
-            /** @description Air one driver takes from the box */
+            /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
             /** @description Face that carries the driver */
             face?: components["schemas"]["FaceName"];
             /** @description Outer diameter */
             flangeDiameterMm?: number;
+            /**
+             * @description Driver, or cone without a motor that plays as a port does
+             * @enum {string}
+             */
+            kind?: "driver" | "passive-radiator";
             /** @description Name on the drawing */
             label?: string;
             /** @description Diameter of the motor */
@@ -2615,7 +2622,7 @@ export interface components {
         DriverMounting: {
             /** @description Hole */
             cutOutDiameterMm?: number;
-            /** @description Air one driver takes from the box */
+            /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
             /**
              * @description Face of the box that carries the drivers
@@ -5567,7 +5574,7 @@ export interface components {
             /** @description Sum of the continuous ratings of the drivers on this output */
             driversPowerW?: number;
             filters?: components["schemas"]["SignalFilters"];
-            /** @description Power of this output the gain shall be set for, where it is less than amplifier and drivers bear */
+            /** @description Power of each output the gain shall be set for, where it is less than amplifier and drivers bear */
             gainPowerW?: number;
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
@@ -6549,6 +6556,7 @@ export interface operations {
                 "driver.ratingKind"?: components["schemas"]["RatingKind"];
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
+                gainPowerW?: number;
                 "otherAmplifiers.0.channels"?: number;
                 "otherAmplifiers.0.class"?: components["schemas"]["AmplifierClass"];
                 "otherAmplifiers.0.efficiency"?: number;

@@ -49,6 +49,17 @@ describe('what ships', () => {
     expect(Object.keys(dependencies).filter(name => !has(name))).toEqual([])
   })
 
+  it('is built in the image from all that the build asks for', () => {
+    const asked = [...read('scripts/build.ts').matchAll(/from '\.\/([\w-]+\.ts)'/g)].map(
+      ([, file]) => `scripts/${file}`
+    )
+    const copied = read('Dockerfile')
+      .match(/^COPY (scripts\/.+) \.\/scripts\/$/m)?.[1]
+      ?.split(' ')
+    expect(asked.length).toBeGreaterThan(0)
+    expect(copied?.toSorted()).toEqual(['scripts/build.ts', ...asked].toSorted())
+  })
+
   it('runs on the long-term release of Node in both stages of the image', () => {
     const bases = [...read('Dockerfile').matchAll(/^FROM (\S+)/gm)].map(([, base]) => base)
     expect(bases).toEqual(['node:24-slim', 'node:24-slim'])
