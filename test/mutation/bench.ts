@@ -7,8 +7,8 @@ const root = path.resolve(import.meta.dirname, '../..')
 
 type Ran = Awaited<ReturnType<Vitest['runTestSpecifications']>>
 
-/** @throws Error where not every test ran, for then nothing is known */
-function firstFailure({ testModules, unhandledErrors }: Ran): string | undefined {
+/** @throws Error where not every file ran and it is not said what that means, for then nothing is known */
+function firstFailure({ testModules, unhandledErrors }: Ran, unrun?: string): string | undefined {
   for (const module of testModules) {
     for (const test of module.children.allTests('failed')) return `${module.relativeModuleId}: ${test.fullName}`
     const [error] = module.errors()
@@ -16,7 +16,10 @@ function firstFailure({ testModules, unhandledErrors }: Ran): string | undefined
   }
   if (unhandledErrors.length > 0) return 'an error outside the tests'
   for (const module of testModules)
-    if ([...module.children.allTests('passed')].length === 0) throw new Error(`${module.relativeModuleId} did not run`)
+    if ([...module.children.allTests('passed')].length === 0) {
+      if (unrun !== undefined) return `${module.relativeModuleId}: ${unrun}`
+      throw new Error(`${module.relativeModuleId} did not run`)
+    }
   return undefined
 }
 
@@ -42,7 +45,7 @@ async function started(read: (file: string) => string | undefined): Promise<Vite
   }
   return createVitest(
     'test',
-    { ...options, pool: 'threads' as const, bail: 1, testTimeout: 60_000, reporters: [{}] },
+    { ...options, pool: 'threads' as const, bail: 1, testTimeout: 60_000, hookTimeout: 60_000, reporters: [{}] },
     { plugins: [plugin], logLevel: 'silent' }
   )
 }
@@ -101,7 +104,7 @@ export async function walked(marked: (file: string) => string | undefined): Prom
   for (const test of tests) {
     const before = performance.now()
     const ran = await run([test])
-    const broken = firstFailure(ran)
+    const broken = firstFailure(ran, 'none of its tests ran')
     if (broken !== undefined) {
       console.warn(`asked nothing, for it fails without a fault: ${broken}`)
       continue

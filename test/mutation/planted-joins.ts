@@ -26,13 +26,7 @@ export const joins: readonly Fault[] = [
   ['one screw a cup', 'plan/bill/bill-wiring', 'need: 4 * cupCount', 'need: cupCount', bill],
   ['wire of one output of two', 'plan/bill/bill-wiring', 'speaker.lengthM * speaker.count', 'speaker.lengthM', bill],
   ['inside wire of one driver of two', 'plan/bill/bill-wiring', 'wire.count * wire.lengthM', 'wire.lengthM', bill],
-  [
-    'screws of one joint of its kind',
-    'plan/bill/bill-box',
-    'sum + count * screwsAlong(lengthM)',
-    'sum + screwsAlong(lengthM)',
-    bill
-  ],
+  ['one screw a joint', 'plan/bill/bill-box', 'sum + screwCount, 0)', 'sum + 1, 0)', bill],
   [
     'screws through the front',
     'plan/bill/bill-box',
@@ -101,10 +95,10 @@ export const joins: readonly Fault[] = [
   ],
   [
     'gain beyond the drivers',
-    'domain/signal/gain-setting',
-    'Math.min(amplifier.powerW, driversPowerW)',
-    'Math.max(amplifier.powerW, driversPowerW)',
-    /domain\/signal/
+    'domain/amplifier/gain-target',
+    'Math.min(amplifierW, driversW)',
+    'Math.max(amplifierW, driversW)',
+    /domain\/(signal|amplifier)/
   ],
   ['filters read in power', 'domain/signal/gain-setting', '10 ** (loss / 20)', '10 ** (loss / 10)', /domain\/signal/],
   [
