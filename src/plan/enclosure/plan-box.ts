@@ -8,7 +8,7 @@ import type { BoxPort } from '../../domain/box/request/box-request.ts'
 import { present } from '../../domain/present.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { crossoverHz } from './plan-crossover.ts'
-import { shellRequest } from './plan-shell.ts'
+import { shellRequest, spaceLimits } from './plan-shell.ts'
 
 export type BoxPart = Part<BoxRequest, BoxLayout>
 
@@ -19,11 +19,10 @@ export interface BoxWish {
 }
 
 export function planBox(request: PlanRequest, { netVolumeM3, port, strategy }: BoxWish): BoxPart {
-  const { strategy: _s, shape: _, ...limits } = request.car.space
   const box = {
     ...shellRequest(request),
     netVolumeM3,
-    limits,
+    limits: spaceLimits(request),
     ...present({ strategy, port })
   }
   return runPart(box, layOutBox)
@@ -34,7 +33,9 @@ export function roomForAir(request: PlanRequest): number | undefined {
   const { widthM, heightM, depthM, coveringM = 0, clearanceM = 0, seatSlopeDeg, shape } = request.car.space
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
   const sizes = Object.entries({ widthM: inside(widthM), heightM: inside(heightM), depthM: inside(depthM) })
-  const outer = Object.fromEntries(sizes.filter(([, sizeM]) => sizeM !== undefined)) as NonNullable<BoxRequest['outer']>
+  const isOverFootprint = shape === 'prism' || shape === 'round'
+  const asked = sizes.filter(([size, sizeM]) => sizeM !== undefined && !(isOverFootprint && size !== 'heightM'))
+  const outer = Object.fromEntries(asked) as NonNullable<BoxRequest['outer']>
   const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
   const largest = runPart({ ...shellRequest(request), ...lean, outer }, layOutBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
