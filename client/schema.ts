@@ -1177,6 +1177,8 @@ export interface components {
                 kind?: components["schemas"]["BoxKind"];
                 netVolumeL?: number;
                 portAreaCm2?: number;
+                /** @enum {string} */
+                portFace?: "front" | "back" | "top" | "bottom" | "left" | "right";
                 portShape?: components["schemas"]["PortShape"];
                 tuningHz?: number;
             };
@@ -4292,6 +4294,11 @@ export interface components {
             netVolumeL?: number;
             /** @description Clear area wanted of the port */
             portAreaCm2?: number;
+            /**
+             * @description Face for tubes
+             * @enum {string}
+             */
+            portFace?: "front" | "back" | "top" | "bottom" | "left" | "right";
             /** @description Shape of the port */
             portShape?: components["schemas"]["PortShape"];
             /** @description Total Q wanted of a closed box */
@@ -4543,6 +4550,10 @@ export interface components {
             coveringMm?: number;
             /** @description Deepest, at the floor */
             depthMm?: number;
+            /** @description Of a round well, as that of a spare wheel */
+            diameterMm?: number;
+            /** @description Corners of the room seen from above, in order */
+            footprint?: components["schemas"]["FootprintCorner"][];
             /** @description Highest */
             heightMm?: number;
             /** @description Wheel arches and other blocks in the way */
@@ -4554,7 +4565,7 @@ export interface components {
              * @description Shape of the box
              * @enum {string}
              */
-            shape?: "rectangular" | "wedge";
+            shape?: "rectangular" | "wedge" | "prism" | "round";
             /** @description Which way the box grows where there is a choice */
             strategy?: components["schemas"]["BoxStrategy"];
             /** @description Widest */

@@ -117,7 +117,12 @@ const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
     )
   ),
   footprint: Type.Optional(
-    list('Corners of the room seen from above, in order; the front stands on its longest edge', ref(FootprintCorner), 3, 16)
+    list(
+      'Corners of the room seen from above, in order; the front stands on its longest edge',
+      ref(FootprintCorner),
+      3,
+      16
+    )
   ),
   diameterMm: Type.Optional(quantity('mm', 'Of a round well, as that of a spare wheel', { from: 200, to: 1500 })),
   strategy: Type.Optional(choice('Which way the box grows where there is a choice', strategies))

@@ -42,27 +42,39 @@ function longestEdge(footprint: Footprint): number {
   return lengths.indexOf(Math.max(...lengths)) + 1
 }
 
-/** Drawn in by play and covering; the room itself where that leaves nothing, which its layout then tells. */
-function drawnIn(footprint: Footprint, byM: number): Footprint {
+/** Drawn in by play and covering, and further; none where that leaves nothing. */
+function drawnIn(footprint: Footprint, byM: number): Footprint | undefined {
   const corners = footprint.map(({ xM, yM }) => ({ x: xM, y: yM }))
   const outline = signedArea(corners) < 0 ? corners.toReversed() : corners
-  const inset = insetPolygon(outline, outline.map(() => byM))
-  const inner = 'polygon' in inset ? inset.polygon : outline
-  return inner.map(({ x, y }) => ({ xM: x, yM: y }))
+  const inset = insetPolygon(
+    outline,
+    outline.map(() => byM)
+  )
+  return 'polygon' in inset ? inset.polygon.map(({ x, y }) => ({ xM: x, yM: y })) : undefined
 }
 
-/** Shape of the box, as the space asks for it. */
-function formOf({ car: { space } }: PlanRequest): Pick<BoxRequest, 'shape' | 'slopedFace' | 'prism' | 'joints'> {
+/** The footprint of a box that does not stand on four walls. */
+function footprintOf({ car: { space } }: PlanRequest, furtherM: number): Footprint | undefined {
   const { shape, footprint, diameterM, coveringM = 0, clearanceM = 0 } = space
-  const playM = coveringM + clearanceM
-  if (shape === 'wedge') return { shape, slopedFace: 'back' }
+  const playM = coveringM + clearanceM + furtherM
   if (shape === 'round' && diameterM !== undefined) {
-    const prism = { footprint: staves(diameterM / 2 - playM), baffleEdge: 1 }
-    return { shape: 'prism', prism, joints: { corners: 'mitre' } }
+    return diameterM / 2 > playM ? staves(diameterM / 2 - playM) : undefined
   }
-  if (shape !== 'prism' || footprint === undefined) return {}
-  const inner = drawnIn(footprint, playM)
-  return { shape, prism: { footprint: inner, baffleEdge: longestEdge(inner) } }
+  return shape === 'prism' && footprint !== undefined ? drawnIn(footprint, playM) : undefined
+}
+
+/** Whether a footprint is left that far in. */
+export const isLeft = (request: PlanRequest, furtherM: number): boolean => footprintOf(request, furtherM) !== undefined
+
+/** Shape of the box, as the space asks for it; a room that play and covering leave nothing of is tried whole, and its layout tells. */
+function formOf(request: PlanRequest, furtherM: number): Pick<BoxRequest, 'shape' | 'slopedFace' | 'prism' | 'joints'> {
+  const { shape, footprint: room } = request.car.space
+  if (shape === 'wedge') return { shape, slopedFace: 'back' }
+  const footprint = footprintOf(request, furtherM) ?? room
+  if (footprint === undefined || shape === 'rectangular') return {}
+  return shape === 'round'
+    ? { shape: 'prism', prism: { footprint, baffleEdge: 1 }, joints: { corners: 'mitre' } }
+    : { shape: 'prism', prism: { footprint, baffleEdge: longestEdge(footprint) } }
 }
 
 /** The limits of the space as a layout takes them: what describes a shape is in its shell. */
@@ -71,10 +83,10 @@ export function spaceLimits({ car }: PlanRequest): NonNullable<BoxRequest['limit
   return limits
 }
 
-export function shellRequest(request: PlanRequest): BoxRequest {
+export function shellRequest(request: PlanRequest, furtherM = 0): BoxRequest {
   const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = request.board
   return {
-    ...formOf(request),
+    ...formOf(request, furtherM),
     thicknessM,
     ...present({ frontLayers, recessM }),
     ...(Object.keys(board).length === 0 ? {} : { board }),

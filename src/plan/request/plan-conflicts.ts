@@ -79,7 +79,8 @@ function spaceFaults({ car: { space }, board }: PlanRequest): readonly FoundFaul
     field => space[field] === undefined && shape === belongs[field]
   )
   const doubled = footprint !== undefined && diameterM !== undefined && shape === undefined ? ['diameterM'] : []
-  const told = (fields: readonly string[], detail: Said) => fields.map(field => ({ field: `car.space.${field}`, detail }))
+  const told = (fields: readonly string[], detail: Said) =>
+    fields.map(field => ({ field: `car.space.${field}`, detail }))
   const mitred = diameterM === undefined ? [] : (['frontLayers', 'recessM'] as const).filter(field => board[field])
   return [
     ...told(idle, say('refused.the-shape-asked-has-no-use')),

@@ -34,8 +34,16 @@ export const portFace = (request: Faces) =>
   request.enclosure?.portFace ?? (request.car.space.shape === 'round' ? driverFace(request) : 'front')
 
 /** Drivers of a round well, each with the face that nobody named. */
-export function resolvedDriver({ driver, car }: Pick<Faces, 'driver' | 'car'>, assumed: Assumptions): PlanRequest['driver'] {
+export function resolvedDriver(
+  { driver, car }: Pick<Faces, 'driver' | 'car'>,
+  assumed: Assumptions
+): PlanRequest['driver'] {
   if (car.space.shape !== 'round' || driver.mounting === undefined) return driver
-  const face = assumed.or(driver.mounting.face, 'driver.mounting.face', 'top', 'a stave of a round box is narrower than a driver')
+  const face = assumed.or(
+    driver.mounting.face,
+    'driver.mounting.face',
+    'top',
+    'a stave of a round box is narrower than a driver'
+  )
   return { ...driver, mounting: { ...driver.mounting, face } }
 }

@@ -126,7 +126,7 @@ export function sizeRanges(resolved: BoxTask, rows: number): Ranges {
   const { limits = {}, outer = {} } = request
   const front = frontNeed(frontDiameters(request), rows)
   const [across, up, along] = [faceNeed(request, 'width'), faceNeed(request, 'height'), faceNeed(request, 'depth')]
-  const upright = shape === 'prism' ? [] : [front.height, slotNeed(request, t, 'height'), up.clearM]
+  const upright = [front.height, up.clearM, ...(shape === 'prism' ? [] : [slotNeed(request, t, 'height')])]
   const frontM = recessM + frontLayers * t
   const least = {
     width: Math.max(

@@ -58,7 +58,8 @@ function tubeRoom(facts: BoxFacts, face: FaceName, longestM: number): PortRoom {
   const known = new Map<string, readonly RowRanges[]>()
   const rangesOf = (count: number, innerDiameterM: number) => {
     const key = `${count} ${innerDiameterM}`
-    const found = known.get(key) ?? rangesWith(facts, { kind: 'round', face, count, innerDiameterM, lengthM: facts.frontM })
+    const found =
+      known.get(key) ?? rangesWith(facts, { kind: 'round', face, count, innerDiameterM, lengthM: facts.frontM })
     known.set(key, found)
     return found
   }
@@ -119,7 +120,10 @@ interface RoomWish {
 }
 
 /** A room that places the closed box, the tube before the slot along the floor, and that before the one up a side. */
-export function boxRoom(facts: BoxFacts, { shapes, portFace = 'front', fromM3, toM3, longestM }: RoomWish): Room<PlacedBox> {
+export function boxRoom(
+  facts: BoxFacts,
+  { shapes, portFace = 'front', fromM3, toM3, longestM }: RoomWish
+): Room<PlacedBox> {
   const bare = rangesWith(facts)
   const closed = (netM3: number): PlacedBox | undefined => {
     const volumeM3 = netM3 + facts.takenM3
