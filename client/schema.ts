@@ -1177,8 +1177,7 @@ export interface components {
                 kind?: components["schemas"]["BoxKind"];
                 netVolumeL?: number;
                 portAreaCm2?: number;
-                /** @enum {string} */
-                portFace?: "front" | "back" | "top" | "bottom" | "left" | "right";
+                portFace?: components["schemas"]["ShellFace"];
                 portShape?: components["schemas"]["PortShape"];
                 tuningHz?: number;
             };
@@ -2624,11 +2623,8 @@ export interface components {
             cutOutDiameterMm?: number;
             /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
-            /**
-             * @description Face of the box that carries the drivers
-             * @enum {string}
-             */
-            face?: "front" | "back" | "top" | "bottom" | "left" | "right";
+            /** @description Face of the box that carries the drivers */
+            face?: components["schemas"]["ShellFace"];
             /** @description Outer diameter */
             flangeDiameterMm?: number;
             /** @description Diameter of the motor */
@@ -4294,11 +4290,8 @@ export interface components {
             netVolumeL?: number;
             /** @description Clear area wanted of the port */
             portAreaCm2?: number;
-            /**
-             * @description Face for tubes
-             * @enum {string}
-             */
-            portFace?: "front" | "back" | "top" | "bottom" | "left" | "right";
+            /** @description Face for tubes */
+            portFace?: components["schemas"]["ShellFace"];
             /** @description Shape of the port */
             portShape?: components["schemas"]["PortShape"];
             /** @description Total Q wanted of a closed box */
@@ -5502,6 +5495,11 @@ export interface components {
             /** @description Width of the raw sheet */
             widthMm: number;
         };
+        /**
+         * @description A face of a box.
+         * @enum {string}
+         */
+        ShellFace: "front" | "back" | "top" | "bottom" | "left" | "right";
         ShortCircuitAnswer: {
             k: number;
             letThroughA2s: number;

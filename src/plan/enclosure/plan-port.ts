@@ -12,6 +12,7 @@ import { present } from '../../domain/present.ts'
 import { slotOfArea, tubesOfArea } from '../designer/room/ports-of-area.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type Part, runPart } from '../request/part.ts'
+import { onSawStep, sawStep } from '../request/plan-imperial.ts'
 import { portFace } from '../request/plan-space.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import { planFilters } from './plan-response.ts'
@@ -163,12 +164,13 @@ export function boxPort(request: PlanRequest, design: PortDesign, form: PortForm
   if (kind === 'round' && diameterM !== undefined) {
     const face = portFace(request)
     const onFace = face === 'front' ? {} : { face }
-    return { kind, count, innerDiameterM: diameterM, lengthM: toMillimetre(lengthM), ...onFace }
+    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(request, lengthM), ...onFace }
   }
   if (widthM === undefined || heightM === undefined) return undefined
-  const slot = { kind: 'slot', heightM: toMillimetre(heightM), tuningHz, endFactor } as const
+  const slot = { kind: 'slot', heightM: onSawStep(request, heightM), tuningHz, endFactor } as const
+  const across = { widthM: sawStep(request).sawStepM === undefined ? widthM : onSawStep(request, widthM) }
   if (form === 'side-slot') return { ...slot, along: 'right' }
-  return form === 'wall-slot' ? { ...slot, widthM, along: 'right' } : { ...slot, widthM }
+  return form === 'wall-slot' ? { ...slot, ...across, along: 'right' } : { ...slot, ...across }
 }
 
 /** The port as the response takes it, its friction in it. */

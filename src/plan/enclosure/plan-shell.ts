@@ -6,6 +6,7 @@ import { present } from '../../domain/present.ts'
 import { signedArea } from '../../numeric/geometry/polygon.ts'
 import { insetPolygon } from '../../numeric/geometry/polygon-inset.ts'
 import { LINING } from '../request/plan-finish.ts'
+import { sawStep } from '../request/plan-imperial.ts'
 import { driverFace } from '../request/plan-space.ts'
 
 function boxDriver(request: PlanRequest): BoxDriver {
@@ -88,6 +89,7 @@ export function shellRequest(request: PlanRequest, furtherM = 0): BoxRequest {
   return {
     ...formOf(request, furtherM),
     thicknessM,
+    ...sawStep(request),
     ...present({ frontLayers, recessM }),
     ...(Object.keys(board).length === 0 ? {} : { board }),
     drivers: [boxDriver(request)],

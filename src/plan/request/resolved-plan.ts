@@ -4,6 +4,7 @@ import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { withoutDraw } from './plan-amplifier.ts'
 import { type Finish, resolvedFinish } from './plan-finish.ts'
+import { resolvedBoard } from './plan-imperial.ts'
 import type { PlanEnclosure } from './plan-request.ts'
 import { resolvedDriver, resolvedSpace } from './plan-space.ts'
 import { usual } from './plan-usual.ts'
@@ -74,6 +75,7 @@ export function resolvedPlan(request: PlanRequest, assumed: Assumptions): Resolv
   return {
     ...request,
     driver: resolvedDriver({ driver: request.driver, car: fields.car }, assumed),
+    board: resolvedBoard(request, assumed),
     amplifier: withoutDraw(request.amplifier),
     enclosure: resolvedEnclosure(request.enclosure, assumed),
     ...fields
