@@ -5,8 +5,7 @@ import { CabinBody } from '../acoustics/cabin.ts'
 import { AmplifierSheet } from '../amplifiers/amplifier-matching.ts'
 import { BoardBody } from '../boxes/board.ts'
 import { BoxDriverBody, TerminalBody } from '../boxes/box-hardware.ts'
-import { BoxLimits, FootprintCorner } from '../boxes/box-panels.ts'
-import { shellFaces, strategies } from '../boxes/words.ts'
+import { shellFaces } from '../boxes/words.ts'
 import { DriverSheet } from '../drivers/driver-parameters.ts'
 import { coilConnections } from '../drivers/words.ts'
 import { component, ref } from '../field/component.ts'
@@ -32,7 +31,7 @@ import {
   SupplyAmplifier
 } from '../supply/supply-current.ts'
 import { PlanEnclosureBody } from './plan-enclosure.ts'
-import { plannedShapes } from './words.ts'
+import { RoomForBox } from './plan-space.ts'
 
 const {
   kind: _kind,
@@ -106,26 +105,6 @@ export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', 
   bracing: Type.Optional(ref(PlanBracing)),
   terminal: Type.Optional(ref(TerminalBody)),
   sheet: Type.Optional(ref(SheetSize))
-})
-
-const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
-  ...BoxLimits.properties,
-  shape: Type.Optional(
-    choice(
-      'Shape of the box; a wedge leans with the seat, a prism stands over `footprint`, a round box of twelve staves in a well of `diameterMm`',
-      plannedShapes
-    )
-  ),
-  footprint: Type.Optional(
-    list(
-      'Corners of the room seen from above, in order; the front stands on its longest edge',
-      ref(FootprintCorner),
-      3,
-      16
-    )
-  ),
-  diameterMm: Type.Optional(quantity('mm', 'Of a round well, as that of a spare wheel', { from: 200, to: 1500 })),
-  strategy: Type.Optional(choice('Which way the box grows where there is a choice', strategies))
 })
 
 const Straps = component('PlanRestraint', 'Straps that hold the box, where it is not bolted.', {
