@@ -2,10 +2,11 @@
 import { describe, expect, it } from 'vitest'
 import type { BillRow } from '../../src/contract/systems/workshop.ts'
 import { driverRows } from '../../src/plan/bill/bill-box.ts'
+import { branchesRows } from '../../src/plan/bill/bill-branches.ts'
 import { type BillBranch, type BillCable, cableRows } from '../../src/plan/bill/bill-power.ts'
 import { terminalRows, wireRows } from '../../src/plan/bill/bill-wiring.ts'
 
-const fuse = { ratingA: 80, type: 'bolt-down' }
+const fuse = { ratingA: 80, type: 'SF30' } as const
 const cable: BillCable = {
   designation: '4 AWG',
   positiveLengthM: 5,
@@ -16,6 +17,11 @@ const cable: BillCable = {
 }
 const branch = { ...cable, positiveLengthM: 1, returnLengthM: 0.5 }
 
+const runRows = (run: BillCable, branches: readonly BillBranch[] = []) => [
+  ...cableRows(run, branches.length > 0),
+  ...branchesRows(run, branches)
+]
+
 /** Needs of all rows of a part together. */
 const needs = (rows: readonly BillRow[]) => {
   const sums = new Map<string, number>()
@@ -24,7 +30,7 @@ const needs = (rows: readonly BillRow[]) => {
 }
 
 describe('a power cable', () => {
-  const one = needs(cableRows(cable))
+  const one = needs(runRows(cable))
 
   it('has four lugs on studs and two ends in clamps: post, both sides of the fuse, post of the return; twice the amplifier', () => {
     expect([one('ring-lug'), one('power-ferrule')]).toEqual([4, 2])
@@ -33,26 +39,26 @@ describe('a power cable', () => {
   })
 
   it('is wanted twice in everything where two lie side by side', () => {
-    const two = needs(cableRows({ ...cable, runs: 2 }))
+    const two = needs(runRows({ ...cable, runs: 2 }))
     for (const part of ['power-cable', 'return-cable', 'fuse', 'fuse-holder', 'ring-lug', 'power-ferrule', 'grommet'])
       expect(two(part), part).toBe(2 * one(part))
   })
 
   it('has a fuse with its holder and two more lugs at the end that a second battery feeds', () => {
-    const both = needs(cableRows({ ...cable, endFuse: fuse }))
+    const both = needs(runRows({ ...cable, endFuse: fuse }))
     expect([both('fuse'), both('fuse-holder'), both('ring-lug')]).toEqual([2, 2, 6])
   })
 
   it('has a fuse in reserve for each in use', () => {
-    const row = cableRows(cable).find(({ part }) => part === 'fuse')
+    const row = runRows(cable).find(({ part }) => part === 'fuse')
     expect([row?.need, row?.quantity]).toEqual([1, 2])
   })
 })
 
 describe('a branch', () => {
   const ends = (given: Partial<BillBranch>) => {
-    const alone = needs(cableRows(cable))
-    const rows = needs(cableRows(cable, [{ ...branch, ...given, amplifier: 'bass' }]))
+    const alone = needs(runRows(cable))
+    const rows = needs(runRows(cable, [{ ...branch, ...given, amplifier: 'bass' }]))
     return ['ring-lug', 'power-ferrule'].map(part => rows(part) - alone(part))
   }
 
