@@ -7,9 +7,9 @@ import { rmSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import { buildApp } from '../src/app.ts'
-import { encodings } from '../src/http/serving/encoding.ts'
-import { fixedFileName, fixedPaths, packedFileName } from '../src/http/serving/fixed-file.ts'
-import { pack } from '../src/http/serving/fixed-text.ts'
+import { encodings } from '../src/http/serving/representation/encoding.ts'
+import { fixedFileName, fixedPaths, packedFileName } from '../src/http/serving/representation/fixed-file.ts'
+import { pack } from '../src/http/serving/representation/fixed-text.ts'
 
 const root = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url))
 

@@ -20,9 +20,9 @@ import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { ventedOnly } from '../request/plan-conflicts.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 import { drivenGroup } from './driven-group.ts'
-import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
-import type { DriverPart } from './plan-drivers.ts'
-import { shellRequest } from './plan-shell.ts'
+import { CROSSOVER_ORDER, crossoverHz } from './parts/plan-crossover.ts'
+import type { DriverPart } from './parts/plan-drivers.ts'
+import { shellRequest } from './parts/plan-shell.ts'
 
 /** Bass below this is rare and falls 12 dB an octave. Ours. */
 const MUSIC = { fromHz: 20, slopeOrder: 2 } as const

@@ -6,8 +6,8 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
 import { type QuickCount, quickSheetCount } from '../../domain/sheet/quick-count.ts'
 import { runPart } from '../request/part.ts'
-import { type BoxPart, clears } from './plan-box.ts'
-import { planSheets, sheetRequest } from './plan-sheets.ts'
+import { type BoxPart, clears } from './parts/plan-box.ts'
+import { planSheets, sheetRequest } from './parts/plan-sheets.ts'
 
 type Done = BoxPart & { readonly done: true }
 
