@@ -30,11 +30,20 @@ export interface Hunted {
 const likeness = ({ operationId, kind, law, detail }: Finding) =>
   [operationId, kind, law, law === undefined ? detail.replace(/[-\d.e]+/g, '#').slice(0, 160) : ''].join(' ')
 
-/** The dearest calls take seconds: one of them for thirty of the others. */
-const shares = (operations: readonly Operation[]) =>
-  operations.flatMap(operation =>
-    Array.from({ length: operation.tag === 'Plans' ? 1 : operation.heavy === true ? 6 : 30 }, () => operation)
-  )
+/** A call with its judges beside what the operation itself costs, and the least that one for a worker costs [ms]. */
+const CALL_MS = 2
+const HEAVY_MS = 10
+
+/** Cheap ones far oftener, and yet the dear ones have a share of the time: a million calls take about an hour of one core. */
+function shares(operations: readonly Operation[]): readonly Operation[] {
+  return operations.flatMap(operation => {
+    const costs = Object.values(operation.examples).map(({ request }) =>
+      operation.costMs(request, { digits: 'six', basis: false })
+    )
+    const dearestMs = Math.max(operation.heavy === true ? HEAVY_MS : 0, ...costs.filter(Number.isFinite))
+    return Array.from({ length: Math.ceil(2000 / (CALL_MS + dearestMs) ** 1.3) }, () => operation)
+  })
+}
 
 /** Measured again before it is called slow: a collection of garbage is nobody's fault. */
 export async function isSlow(app: FastifyInstance, operation: Operation, request: unknown): Promise<boolean> {

@@ -1,8 +1,9 @@
 /**
- * npm run adversary -- [--seed N] [--calls M] [--only operationId,…] [--keep]
+ * npm run adversary -- [--seed N] [--calls M] [--only operationId,…] [--keep] [--tally FILE]
  * Looks for requests that cost much, break the service, its contract or what always holds. `--keep` writes each find, made
- * small, to `test/regressions`. A climb follows measured time, so a seed repeats its beginning, not all of it.
+ * small, to `test/regressions`; `--tally` adds a line of figures, so that many seeds make one long run. A climb follows measured time, so a seed repeats its beginning, not all of it.
  */
+import { appendFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { buildApp } from '../../src/app.ts'
 import { operations } from '../../src/http/operations.ts'
@@ -17,7 +18,8 @@ const { values } = parseArgs({
     seed: { type: 'string', default: '1' },
     calls: { type: 'string', default: '5000' },
     only: { type: 'string' },
-    keep: { type: 'boolean', default: false }
+    keep: { type: 'boolean', default: false },
+    tally: { type: 'string' }
   }
 })
 const chosen = operations.filter(({ operationId }) => values.only?.split(',').includes(operationId) ?? true)
@@ -46,6 +48,12 @@ for (const { finding, times } of report.finds) {
   console.log(`  ${JSON.stringify(request).slice(0, 3000)}`)
   if (varied !== undefined) console.log(`  then ${JSON.stringify(varied).slice(0, 3000)}`)
   if (values.keep) console.log(`  ${keepCase({ ...small, found: `seed ${values.seed}, ${values.calls} calls` })}`)
+}
+if (values.tally !== undefined) {
+  const answered = report.rows.reduce((sum, row) => sum + row.answered, 0)
+  const cpuS = Math.round(process.cpuUsage().user / 1e6)
+  const line = { seed: Number(values.seed), calls: made, answered, faults: report.finds.length, cpuS }
+  appendFileSync(values.tally, `${JSON.stringify(line)}\n`)
 }
 console.log(`\n${made} calls, ${report.finds.length} kinds of fault`)
 await app.close()

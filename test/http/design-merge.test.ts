@@ -93,6 +93,15 @@ describe('a join is refused', () => {
         pointers: ['/parts/0/cautions/0/sentence']
       })
     }
+    for (const counts of [
+      { weighed: 0 },
+      { standing: 40_000 },
+      { standing: 0, weighed: first.weighed - first.standing }
+    ])
+      expect(await refusal([{ ...first, ...counts }, second])).toMatchObject({
+        status: 422,
+        pointers: ['/parts/0/weighed']
+      })
     expect(await refusal([{ ...first, weighed: -1 }, second])).toMatchObject({
       status: 400,
       pointers: ['/parts/0/weighed']

@@ -22,6 +22,7 @@ export const refusalsPlanSentences = {
   'refused.insulation-below-ambient': 'The insulation of a cable may not get as hot as the place it lies in.',
   'refused.last-part': 'Of {parts} parts the last has index {last}.',
   'refused.part-of-another-request': 'The part is of another request.',
+  'refused.part-does-not-add-up': 'What stands and what was dropped is not what was weighed.',
   'refused.first-part-of': 'The first part is one of {parts}.',
   'refused.parts-counted': 'There are {parts} parts, counted from 0.',
   'refused.part-twice': 'Part {part} is there twice.',

@@ -29,6 +29,7 @@ export const germanRefusalsPlan = translation<typeof refusalsPlanSentences>()({
     'Die Isolierung eines Kabels darf nicht so warm werden wie der Ort, an dem es liegt.',
   'refused.last-part': 'Von {parts} Teilen hat der letzte den Index {last}.',
   'refused.part-of-another-request': 'Der Teil gehört zu einer anderen Anfrage.',
+  'refused.part-does-not-add-up': 'Was besteht und was ausschied, ist nicht, was gewogen wurde.',
   'refused.first-part-of': 'Der erste Teil ist einer von {parts}.',
   'refused.parts-counted': 'Es gibt {parts} Teile, ab 0 gezählt.',
   'refused.part-twice': 'Teil {part} ist doppelt da.',

@@ -6,6 +6,8 @@ import type { FuseRequest, FuseResult } from '../../../contract/supply/supply-fu
 import { difference, firstBroken, isAtMost, isNear, type Law, reorderedLists, unbalanced } from '../../wire/law.ts'
 
 const longer = (lengthM: number, chance: () => number) => Math.min(50, lengthM * (1 + chance()) + 0.01)
+/** A drop of the whole source is refused, however it is asked for. */
+const looser = (percent: number, chance: () => number) => Math.max(percent, Math.min(99, percent * (1 + chance())))
 
 export const cableLaws: readonly Law<Static<typeof CableRequest>, Static<typeof CableResult>>[] = [
   {
@@ -50,7 +52,7 @@ export const cableLaws: readonly Law<Static<typeof CableRequest>, Static<typeof 
     varied: ({ request }, chance) =>
       request.dropLimitPercent === undefined || request.dropLimitV !== undefined
         ? undefined
-        : { ...request, dropLimitPercent: Math.min(100, request.dropLimitPercent * (1 + chance())) },
+        : { ...request, dropLimitPercent: looser(request.dropLimitPercent, chance) },
     staysAnswered: true,
     broken: ({ result: { cable: before } }, { result: { cable: after } }) =>
       before === undefined || (after !== undefined && isAtMost(after.areaMm2, before.areaMm2))

@@ -90,11 +90,17 @@ export function searchDesigns(request: SearchRequest): Outcome<DesignSearch> {
   return outcomeOf(joinParts(request, question, [part]), question, assumed, shard && part)
 }
 
+/** What was weighed stands or was dropped, and only what stands was built: otherwise a join counts fewer than none. */
+function addsUp({ weighed, standing, dropped, tried }: SearchPart): boolean {
+  return weighed === dropped.reduce((sum, { count }) => sum + count, standing) && tried.length <= standing
+}
+
 /** Each part once, all of one search. */
 function requireWhole({ request, parts }: MergeRequest): void {
   const fingerprint = fingerprintOf(request)
   const of = parts[0]?.shard.of ?? 1
-  const faults = parts.flatMap(({ shard, fingerprint: theirs }, index): FoundFault[] => {
+  const faults = parts.flatMap((part, index): FoundFault[] => {
+    const { shard, fingerprint: theirs } = part
     const field = `parts[${index}]`
     if (theirs !== fingerprint)
       return [{ field: `${field}.fingerprint`, detail: say('refused.part-of-another-request') }]
@@ -102,9 +108,9 @@ function requireWhole({ request, parts }: MergeRequest): void {
     if (shard.index >= of)
       return [{ field: `${field}.shard.index`, detail: say('refused.parts-counted', { parts: of }) }]
     const before = parts.findIndex(each => each.shard.index === shard.index)
-    return before < index
-      ? [{ field: `${field}.shard.index`, detail: say('refused.part-twice', { part: shard.index }) }]
-      : []
+    if (before < index)
+      return [{ field: `${field}.shard.index`, detail: say('refused.part-twice', { part: shard.index }) }]
+    return addsUp(part) ? [] : [{ field: `${field}.weighed`, detail: say('refused.part-does-not-add-up') }]
   })
   const absent = Array.from({ length: of }, (_, index) => index).filter(
     index => !parts.some(({ shard }) => shard.index === index)
