@@ -1040,12 +1040,17 @@ export interface components {
             count?: number;
             /** @description Hole */
             cutOutDiameterMm?: number;
-            /** @description Air one driver takes from the box */
+            /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
             /** @description Face that carries the driver */
             face?: components["schemas"]["FaceName"];
             /** @description Outer diameter */
             flangeDiameterMm?: number;
+            /**
+             * @description Driver, or cone without a motor that plays as a port does
+             * @enum {string}
+             */
+            kind?: "driver" | "passive-radiator";
             /** @description Name on the drawing */
             label?: string;
             /** @description Diameter of the motor */
@@ -2615,7 +2620,7 @@ export interface components {
         DriverMounting: {
             /** @description Hole */
             cutOutDiameterMm?: number;
-            /** @description Air one driver takes from the box */
+            /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
             /**
              * @description Face of the box that carries the drivers

@@ -1,5 +1,5 @@
 /**
- * Writes dist: the service as one bundle with a worker beside it, and the texts that depend on nothing but the version. What a
+ * Writes dist: the service as one bundle with a worker beside it, the checks of requests as code, and the texts that depend on nothing but the version. What a
  * bundle cannot hold stays a package: the pool starts a file of its own, the writers of paper read fonts, the log starts a thread,
  * the client of Redis has no names of its own once it is bundled.
  */
@@ -10,6 +10,7 @@ import { buildApp } from '../src/app.ts'
 import { encodings } from '../src/http/serving/representation/encoding.ts'
 import { fixedFileName, fixedPaths, packedFileName } from '../src/http/serving/representation/fixed-file.ts'
 import { pack } from '../src/http/serving/representation/fixed-text.ts'
+import { builtChecks, checksAsCode, checksFile } from './built-checks.ts'
 
 const root = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url))
 
@@ -37,6 +38,7 @@ async function bundle(): Promise<void> {
     minifySyntax: true,
     minifyWhitespace: true,
     sourcemap: 'linked',
+    plugins: [builtChecks],
     external: packages.flatMap(name => [name, `${name}/*`]),
     // Packages written for CommonJS ask for built-in modules by `require`.
     banner: { js: "import{createRequire as bundled}from'node:module';const require=bundled(import.meta.url);" },
@@ -46,6 +48,8 @@ async function bundle(): Promise<void> {
 
 async function texts(): Promise<void> {
   const app = await buildApp({ rateLimitMax: 0, eventLoopDelayMaxMs: 0 })
+  await app.ready()
+  writeFileSync(root(`dist/${checksFile}`), await checksAsCode(app.checkedSchemas))
   for (const path of fixedPaths) {
     const { statusCode, body } = await app.inject(path)
     if (statusCode !== 200) throw new Error(`${path} is answered ${statusCode}`)

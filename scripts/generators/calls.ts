@@ -58,9 +58,12 @@ export async function send({ method, url, body }: Asked, base: string): Promise<
   return fetch(base + url, { method, ...init })
 }
 
+/** Lines of JSON are no JSON. */
+const isJson = (type: string) => type === 'application/json' || type.endsWith('+json')
+
 export async function answered(asked: Asked, base: string): Promise<Call> {
   const response = await send(asked, base)
   const type = (response.headers.get('content-type') ?? '').split(';')[0] ?? ''
   const text = await response.text()
-  return { ...asked, status: response.status, type, answer: type.endsWith('json') ? JSON.parse(text) : undefined }
+  return { ...asked, status: response.status, type, answer: isJson(type) ? JSON.parse(text) : undefined }
 }

@@ -20,6 +20,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'box-request',
     'box-task',
     'defaults',
+    'driven',
     'driver-fixing',
     'shell-sizes',
     'usual-cup'

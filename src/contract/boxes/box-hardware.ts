@@ -3,7 +3,7 @@ import Type, { type Static } from 'typebox'
 import { byTag, component, ref } from '../field/component.ts'
 import { choice, count, label, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { faceNames } from './words.ts'
+import { coneKinds, faceNames } from './words.ts'
 
 const face = (what: string) => Type.Optional(choice(`Face that carries ${what}; the front when absent`, faceNames))
 
@@ -22,6 +22,7 @@ export const BoxDriverBody = component(
   'BoxDriver',
   'Equal drivers to be set into the box; one when `count` is absent.',
   {
+    kind: Type.Optional(choice('Driver, or cone without a motor that plays as a port does', coneKinds)),
     label: Type.Optional(label('Name on the drawing', 40)),
     count: Type.Optional(count('Drivers of this kind', 1, 8)),
     cutOutDiameterMm: Type.Optional(quantity('mm', 'Hole', { from: 40, to: 1000 })),
@@ -36,7 +37,10 @@ export const BoxDriverBody = component(
     sdCm2: Type.Optional(quantity('cm²', 'Cone area', { from: 10, to: 5000 })),
     xmaxMm: Type.Optional(quantity('mm', 'Excursion one way', { above: 0, to: 100 })),
     displacementL: Type.Optional(
-      quantity('L', 'Air one driver takes from the box; negative adds air', { from: -20, to: 50 })
+      quantity('L', 'Air one driver takes from the box, as sheets give it for a magnet inside; negative adds air', {
+        from: -20,
+        to: 50
+      })
     ),
     mount: Type.Optional(choice('`reversed` puts the magnet outside', ['front', 'reversed'])),
     massKg: Type.Optional(quantity('kg', 'Mass of one driver', { above: 0, to: 100 })),

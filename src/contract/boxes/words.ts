@@ -7,6 +7,8 @@ export type FaceName = (typeof faceNames)[number]
 /** Which way a box grows when its sizes are free. */
 export const strategies = ['balanced', 'lowest', 'shallowest', 'narrowest'] as const
 export type Strategy = (typeof strategies)[number]
+/** What is set into a hole of a box and moves: a passive radiator has neither motor nor coil. */
+export const coneKinds = ['driver', 'passive-radiator'] as const
 export const boxShapes = ['rectangular', 'wedge', 'prism'] as const
 export type BoxShape = (typeof boxShapes)[number]
 export const displacedItems = [

@@ -35,6 +35,7 @@ import { PlanEnclosureBody } from './plan-enclosure.ts'
 import { plannedShapes } from './words.ts'
 
 const {
+  kind: _kind,
   count: _count,
   label: _label,
   sdCm2: _sd,

@@ -65,24 +65,23 @@ export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): rea
 }
 
 function screwRow(joints: readonly Joint[]): readonly BillRow[] {
-  const screwed = joints.filter(joint => joint.screwed)
+  const screwed = joints.filter(({ screwCount }) => screwCount > 0)
   const { diameterMm, lengthMm, pilotMm } = screwSizeFor(joints[0]?.faceM ?? 0.018)
-  const jointCount = screwed.reduce((sum, { count }) => sum + count, 0)
   return billRow({
     group: 'joining',
     part: 'wood-screw',
     specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3 },
     item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, parallel thread`,
-    need: screwed.reduce((sum, { count, lengthM }) => sum + count * screwsAlong(lengthM), 0),
+    need: screwed.reduce((sum, { screwCount }) => sum + screwCount, 0),
     unit: 'piece',
     sparePercent: screwRule.sparePercent,
-    basis: `every ${inMm(screwRule.spacingM, 1)} along ${jointCount} joints, first and last ${inMm(screwRule.fromCornerM, 1)} from the corner; pilots of ${pilotMm} mm`
+    basis: `every ${inMm(screwRule.spacingM, 1)} along ${screwed.length} joints, first and last ${inMm(screwRule.fromCornerM, 1)} from the corner; pilots of ${pilotMm} mm`
   })
 }
 
 function glueRow(joints: readonly Joint[], laminatedM2: number): readonly BillRow[] {
   const { kgPerM2, edgePercent, sparePercent } = glueRule
-  const edgeM2 = joints.reduce((sum, { count, lengthM, faceM }) => sum + count * lengthM * faceM, 0)
+  const edgeM2 = joints.reduce((sum, { lengthM, faceM }) => sum + lengthM * faceM, 0)
   return billRow({
     group: 'joining',
     part: 'glue',

@@ -213,6 +213,20 @@ describe('small figures', () => {
     expect(driverDisplacement(outline, 'reversed')).toBeLessThan(0)
   })
 
+  it('takes no air for a motor outside, whatever its sheet says of one inside; the hollow of the cone and the hole add theirs', () => {
+    const size = { outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38 }, thicknessM: 0.018 }
+    const net = (driver: NonNullable<BoxRequest['drivers']>[number]) =>
+      layOutBox({ ...size, drivers: [driver] }).result.volume.netM3
+    const bare = layOutBox(size).result.volume.netM3
+    const sheet = { cutOutDiameterM: 0.282, mountingDepthM: 0.165, displacementM3: 2e-3 }
+    expect(net(sheet) - bare).toBeCloseTo(-2e-3, 12)
+    expect(net({ ...sheet, mount: 'reversed' }) - bare).toBeCloseTo(0, 12)
+    expect(net({ ...sheet, mount: 'reversed', displacementM3: -1e-3 }) - bare).toBeCloseTo(1e-3, 12)
+    const known = { ...sheet, sdM2: 0.048, magnetDiameterM: 0.2, magnetHeightM: 0.06 }
+    // Frustum of 52.5 mm from 247.2 to 61.8 mm, 1.102 L, and a hole of 282 × 18 mm, 1.124 L (worked by hand).
+    expect((net({ ...known, mount: 'reversed' }) - bare) * 1e3).toBeCloseTo(1.102 + 1.124, 2)
+  })
+
   it('weighs a bare 640 × 400 × 380 box of 18 mm at 750 kg/m³ at 16.24 kg, its centre in the middle', () => {
     const { result } = layOutBox({ outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38 }, thicknessM: 0.018 })
     expect(result.massKg).toBeCloseTo(16.24, 2)

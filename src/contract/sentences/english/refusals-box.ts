@@ -9,6 +9,7 @@ export const refusalsBoxSentences = {
   'refused.a-mitred-front-leaves-a-loose':
     'A mitred front leaves a loose strip before the mouth of a slot; use butt joints.',
   'refused.a-prism-needs-its-footprint': 'A prism needs its footprint.',
+  'refused.a-passive-radiator-has-no-motor': 'A passive radiator has no motor.',
   'refused.a-rebate-is-as-wide-as': 'A rebate is as wide as the flange: give its diameter.',
   'refused.a-rebate-of-leaves-too-little':
     'A rebate of {rebateDepthMm} mm leaves too little of the board: at most {maximumMm} mm, so that {underRebateMm} mm stay under the flange.',

@@ -13,6 +13,7 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
   'refused.a-mitred-front-leaves-a-loose':
     'Eine Front auf Gehrung lässt vor der Mündung eines Schlitzes einen losen Streifen; stumpf fügen.',
   'refused.a-prism-needs-its-footprint': 'Ein Prisma braucht seinen Grundriss.',
+  'refused.a-passive-radiator-has-no-motor': 'Eine Passivmembran hat keinen Antrieb.',
   'refused.a-rebate-is-as-wide-as': 'Ein Falz ist so breit wie der Flansch: dessen Durchmesser angeben.',
   'refused.a-rebate-of-leaves-too-little':
     'Ein Falz von {rebateDepthMm} mm lässt zu wenig von der Platte: höchstens {maximumMm} mm, damit {underRebateMm} mm unter dem Flansch bleiben.',

@@ -2,7 +2,7 @@
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
 import { tubeOuter } from '../slot/tube.ts'
-import { clearanceRules } from '../solids/clearances.ts'
+import { roomBehind } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
 import type { Axis } from './axes.ts'
 
@@ -28,9 +28,9 @@ function driversOf({ drivers = [] }: BoxRequest): readonly OnFace[] {
   return drivers
     .filter(({ centres }) => centres === undefined)
     .flatMap(({ face = 'front', count = 1, flangeDiameterM, cutOutDiameterM = 0, mount, ...driver }) => {
-      const { mountingDepthM = 0, rebateDepthM = 0, ventDiameterM = 0 } = driver
-      const freeM = Math.max(clearanceRules.behindMotor.needM, ventDiameterM / 4)
-      const behindM = mount === 'reversed' || mountingDepthM === 0 ? 0 : mountingDepthM + rebateDepthM + freeM
+      const { mountingDepthM = 0, rebateDepthM = 0 } = driver
+      const behindM =
+        mount === 'reversed' || mountingDepthM === 0 ? 0 : mountingDepthM + rebateDepthM + roomBehind(driver).needM
       return Array.from({ length: count }, () => ({ face, diameterM: flangeDiameterM ?? cutOutDiameterM, behindM }))
     })
 }

@@ -6,7 +6,7 @@ import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
 import { tubeOuter } from '../slot/tube.ts'
-import { clearanceRules } from '../solids/clearances.ts'
+import { roomBehind } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
 import { type Axis, axes } from './axes.ts'
 import { faceNeed } from './face-needs.ts'
@@ -66,10 +66,8 @@ function frontNeed(diameters: readonly number[], rows: number): FrontNeed {
 /** Outer face of the front to the back panel's inner face [m]. */
 function depthNeed({ drivers = [], port }: BoxRequest): number {
   const onFront = drivers.filter(({ face = 'front', mount }) => face === 'front' && mount !== 'reversed')
-  const need = ({ mountingDepthM, ventDiameterM = 0, rebateDepthM = 0 }: BoxDriver) =>
-    mountingDepthM === undefined
-      ? 0
-      : mountingDepthM + rebateDepthM + Math.max(clearanceRules.behindMotor.needM, ventDiameterM / 4)
+  const need = ({ mountingDepthM, rebateDepthM = 0, ...driver }: BoxDriver) =>
+    mountingDepthM === undefined ? 0 : mountingDepthM + rebateDepthM + roomBehind(driver).needM
   const tube =
     port?.kind === 'round' && (port.face ?? 'front') === 'front' && port.elbowRadiusM === undefined
       ? (port.lengthM ?? port.insideLengthM ?? 0) + port.innerDiameterM

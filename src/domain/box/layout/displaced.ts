@@ -42,10 +42,18 @@ const row = (item: DisplacedItem, volumeM3: number, known: Known, how: string): 
   how
 })
 
+/** With its magnet before the box: what a sheet says of one inside does not count. On a divider it stands in the other chamber. */
+const standsOutside = ({ mount, face }: BoxDriver) => mount === 'reversed' && face !== 'divider'
+
 /** One driver of a kind; absent when nothing is known of its volume. */
 export function oneDriver(driver: BoxDriver, baffleM: number): { volumeM3: number; known: Known } | undefined {
-  if (driver.displacementM3 !== undefined) return { volumeM3: driver.displacementM3, known: 'given' }
-  const { sdM2, mountingDepthM, magnetDiameterM, magnetHeightM, cutOutDiameterM, voiceCoilDiameterM } = driver
+  const { displacementM3 } = driver
+  const isMoot = standsOutside(driver) && displacementM3 !== undefined && displacementM3 > 0
+  if (displacementM3 !== undefined && !isMoot) return { volumeM3: displacementM3, known: 'given' }
+  const { sdM2, mountingDepthM, cutOutDiameterM, voiceCoilDiameterM } = driver
+  const isPassive = driver.kind === 'passive-radiator'
+  const magnetDiameterM = isPassive ? 0 : driver.magnetDiameterM
+  const magnetHeightM = isPassive ? 0 : driver.magnetHeightM
   if (
     sdM2 === undefined ||
     mountingDepthM === undefined ||
@@ -53,7 +61,7 @@ export function oneDriver(driver: BoxDriver, baffleM: number): { volumeM3: numbe
     magnetHeightM === undefined ||
     cutOutDiameterM === undefined
   ) {
-    return undefined
+    return isMoot ? { volumeM3: 0, known: 'estimated' } : undefined
   }
   const outline = { sdM2, mountingDepthM, magnetDiameterM, magnetHeightM, cutOutDiameterM, baffleM }
   const full = voiceCoilDiameterM === undefined ? outline : { ...outline, voiceCoilDiameterM }
@@ -77,7 +85,8 @@ function driverRows(drivers: readonly BoxDriver[], boards: Boards): readonly Vol
             )
           ]
     if (one === undefined) return rings
-    return [row('drivers', count * one.volumeM3, one.known, `${count} × ${inLitres(one.volumeM3)}`), ...rings]
+    const how = `${count} × ${inLitres(one.volumeM3)}${standsOutside(driver) ? ', magnet outside' : ''}`
+    return [row('drivers', count * one.volumeM3, one.known, how), ...rings]
   })
 }
 

@@ -88,13 +88,14 @@ type Joints = Pick<BoxTask['fixed'], 'sides' | 'corners'>
 const runsSideways = ({ port }: BoxRequest) =>
   port?.kind === 'slot' && ['left', 'right'].includes(port.along ?? 'bottom')
 
-function jointsOf({ joints = {}, port, ...request }: BoxRequest, sideways: boolean, assume: Assumptions): Joints {
-  const between = (request.shape ?? 'rectangular') === 'rectangular' && !sideways
-  const over = sideways ? boxDefaults.sidesOverSlot : boxDefaults.sidesOver
+function jointsOf({ joints = {}, port, ...request }: BoxRequest, assume: Assumptions): Joints {
+  const isBySlot = port?.kind === 'slot'
+  const between = (request.shape ?? 'rectangular') === 'rectangular' && !isBySlot
+  const over = isBySlot ? boxDefaults.sidesOverSlot : boxDefaults.sidesOver
   const usual = between ? boxDefaults.sidesBetween : over
   const sides = assume.take(joints.sides, 'joints.sides', usual)
   const corners = assume.take(joints.corners, 'joints.corners', boxDefaults.corners)
-  if (corners === 'mitre' && port?.kind === 'slot') {
+  if (corners === 'mitre' && isBySlot) {
     throw conflict('joints.corners', say('refused.a-mitred-front-leaves-a-loose'))
   }
   return { sides, corners }
@@ -121,7 +122,7 @@ function fixedOf(request: BoxRequest, assume: Assumptions): BoxTask['fixed'] {
   const sideways = runsSideways(request)
   const shape = assume.take(request.shape, 'shape', boxDefaults.shape)
   const frontLayers = assume.take(request.frontLayers, 'frontLayers', boxDefaults.frontLayers)
-  const joints = jointsOf(request, sideways, assume)
+  const joints = jointsOf(request, assume)
   const footprint = footprintOf(request)
   const slopedFace = shape === 'wedge' ? assume.take(request.slopedFace, 'slopedFace', boxDefaults.slopedFace) : 'front'
   const frontBetween = recessM > 0 || sideways

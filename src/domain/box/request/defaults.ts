@@ -20,7 +20,7 @@ export const boxDefaults = {
   sidesOverSlot: {
     value: 'over',
     unit: 'word',
-    why: 'a slot along a side ends at the front, which the sides then cover',
+    why: 'a front between the sides ends over its slot; one that covers them keeps tongues of a board beside the mouth',
     source: 'ours'
   },
   sidesOver: {

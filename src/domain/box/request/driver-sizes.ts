@@ -72,11 +72,26 @@ function rebateFault(driver: BoxDriver, field: string, boards: Boards): DesignEr
   })
 }
 
+const motorFields = ['magnetDiameterM', 'magnetHeightM', 'voiceCoilDiameterM', 'ventDiameterM'] as const
+
+/** What a cone without a motor has not. */
+function passiveFault(driver: BoxDriver, field: string): DesignError | undefined {
+  if (driver.kind !== 'passive-radiator') return undefined
+  const name = motorFields.find(each => driver[each] !== undefined)
+  if (name === undefined) return undefined
+  const detail = say('refused.a-passive-radiator-has-no-motor')
+  return new DesignError('conflicting-input', { field: `${field}.${name}`, detail })
+}
+
 /** @throws DesignError `conflicting-input`, `missing-input`, `out-of-range` */
 export function checkDrivers(drivers: readonly BoxDriver[], boards: Boards): void {
   for (const [i, driver] of drivers.entries()) {
     const field = `drivers[${i}]`
-    const fault = screwFault(driver, field) ?? flangeFault(driver, field) ?? rebateFault(driver, field, boards)
+    const fault =
+      screwFault(driver, field) ??
+      flangeFault(driver, field) ??
+      rebateFault(driver, field, boards) ??
+      passiveFault(driver, field)
     if (fault !== undefined) throw fault
   }
 }

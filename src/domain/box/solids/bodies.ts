@@ -47,6 +47,22 @@ export interface Body {
   readonly isOutside?: boolean
 }
 
+/** Of its hole: how wide a passive radiator is at its rear; no sheet gives it. Ours. */
+const PASSIVE_REAR_SHARE = 0.5
+
+/** Basket and cone of a passive radiator, narrowing to its rear. */
+function passivePieces({ driver, face, at }: MountedDriver): readonly Piece[] {
+  const { mountingDepthM, cutOutDiameterM = 0, rebateDepthM = 0, mount } = driver
+  if (mountingDepthM === undefined) return []
+  const rear = mountingDepthM + rebateDepthM
+  const from = mount === 'reversed' ? 0 : face.thicknessM
+  if (rear <= from) return []
+  const sign = mount === 'reversed' ? -1 : 1
+  const start = [sign * from, cutOutDiameterM * (1 - ((1 - PASSIVE_REAR_SHARE) * from) / rear)] as const
+  const end = [sign * rear, PASSIVE_REAR_SHARE * cutOutDiameterM] as const
+  return [{ what: 'basket', solid: roundBehind(face, at, start, end) }]
+}
+
 /** Least height of a motor, where nothing is given [m]. */
 const LEAST_MOTOR_M = 5e-3
 
@@ -78,7 +94,8 @@ function driverBody(mounted: MountedDriver): Body {
     const solid = roundBehind(face, at, [sunk - FLANGE_M, flangeDiameterM], [0, flangeDiameterM])
     pieces.push({ what: 'flange', solid })
   }
-  if (mountingDepthM !== undefined && magnetDiameterM !== undefined) {
+  if (driver.kind === 'passive-radiator') pieces.push(...passivePieces(mounted))
+  else if (mountingDepthM !== undefined && magnetDiameterM !== undefined) {
     const [rear, motorAt] = [mountingDepthM + sunk, mountingDepthM + sunk - (magnetHeightM ?? LEAST_MOTOR_M)]
     const from = mount === 'reversed' ? 0 : face.thicknessM
     if (magnetHeightM !== undefined && motorAt > from) {

@@ -1,4 +1,5 @@
 /** What comes too close to what: motors to walls, flanges to edges, mouths to what they face. */
+import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { type Caution, caution } from '../../caution.ts'
@@ -52,20 +53,30 @@ function rim({ face, centre }: Mounted, radiusM: number, depthM: number): readon
   })
 }
 
+/** Room that a driver wants behind itself; a cone without a motor comes back with all that hangs on it. */
+export function roomBehind({ kind, ventDiameterM = 0, xmaxM = 0 }: BoxDriver): { needM: number; why: string } {
+  const { needM, why } = clearanceRules.behindMotor
+  if (kind === 'passive-radiator') {
+    return xmaxM > needM
+      ? { needM: xmaxM, why: 'a passive radiator comes back by its travel' }
+      : { needM, why: 'room behind a passive radiator, that it strikes nothing (common practice)' }
+  }
+  const vent = ventDiameterM / 4
+  return vent > needM
+    ? { needM: vent, why: 'a ring as wide as a quarter of the vent has the area of the vent' }
+    : { needM, why }
+}
+
 function behindMotor(inside: Inside, mounted: MountedDriver): readonly Clearance[] {
   const { driver, face, label } = mounted
-  const { mountingDepthM: depth, magnetDiameterM = 0, ventDiameterM = 0, rebateDepthM = 0 } = driver
+  const { mountingDepthM: depth, magnetDiameterM = 0, rebateDepthM = 0 } = driver
   if (depth === undefined || driver.mount === 'reversed') return []
   const ahead = rim(mounted, magnetDiameterM / 2, face.thicknessM).map(
     point => roomAhead(inside, point, face.inwards) + face.thicknessM
   )
-  const { needM, why } = clearanceRules.behindMotor
-  const vent = ventDiameterM / 4
-  const rule =
-    vent > needM
-      ? { needM: vent, why: 'a ring as wide as a quarter of the vent has the area of the vent' }
-      : { needM, why }
-  return [clearanceRow(`${label}: motor to the wall behind it`, Math.min(...ahead) - depth - rebateDepthM, rule)]
+  const what = driver.kind === 'passive-radiator' ? 'cone' : 'motor'
+  const roomM = Math.min(...ahead) - depth - rebateDepthM
+  return [clearanceRow(`${label}: ${what} to the wall behind it`, roomM, roomBehind(driver))]
 }
 
 /** From the axis of a driver at a depth square outwards to the first wall; its own board is none. */

@@ -52,7 +52,7 @@ interface Item {
 
 /** Each driver a name of its own, so that a hole tells whose it is: a name that several bear is numbered. */
 function driverNames(drivers: readonly BoxDriver[]): (driver: BoxDriver) => string {
-  const bare = (driver: BoxDriver) => driver.label ?? 'driver'
+  const bare = ({ label, kind }: BoxDriver) => label ?? (kind === 'passive-radiator' ? 'passive radiator' : 'driver')
   const total = (name: string) => drivers.reduce((sum, each) => sum + (bare(each) === name ? (each.count ?? 1) : 0), 0)
   const given = new Map<string, number>()
   return driver => {
@@ -178,7 +178,7 @@ function driverHoles({ driver, label, centre }: MountedDriver): readonly CutOut[
   const { cutOutDiameterM = 0, flangeDiameterM, rebateDepthM } = driver
   const hole: CutOut = {
     kind: 'circle',
-    purpose: 'driver',
+    purpose: driver.kind ?? 'driver',
     label,
     ...centre,
     diameterM: cutOutDiameterM,

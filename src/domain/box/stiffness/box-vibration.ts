@@ -4,6 +4,7 @@ import { precise } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
+import { driven } from '../request/driven.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { boxPressure, type PlacedBraces, wantedFrequency } from './brace-plan.ts'
 import { bracingDefaults } from './defaults.ts'
@@ -39,7 +40,7 @@ interface BoxVibration {
 }
 
 function conesM3({ request }: BoxTask): number {
-  return (request.drivers ?? []).reduce((sum, { sdM2 = 0, xmaxM = 0, count = 1 }) => sum + sdM2 * xmaxM * count, 0)
+  return driven(request).reduce((sum, { sdM2 = 0, xmaxM = 0, count = 1 }) => sum + sdM2 * xmaxM * count, 0)
 }
 
 export function boxVibration(built: FittedBox, resolved: BoxTask, { faces: braced }: PlacedBraces): BoxVibration {

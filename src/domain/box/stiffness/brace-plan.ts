@@ -1,6 +1,7 @@
 /** Which braces a box needs: frames across it and battens on its faces, so that the worst face falls least short. */
 import { present } from '../../present.ts'
 import type { BoxTask } from '../request/box-task.ts'
+import { driven } from '../request/driven.ts'
 import type { Body } from '../solids/bodies.ts'
 import { overlaps } from '../solids/body-pairs.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
@@ -133,9 +134,9 @@ export function planVolume(built: FittedBox, resolved: BoxTask, plan: BracePlan)
 
 /** Peak pressure in the box: given, or that of a closed box at full excursion, which is the upper bound of the pass band. */
 export function boxPressure({ request, air }: BoxTask, netM3: number): number | undefined {
-  const { bracing, drivers = [] } = request
+  const { bracing } = request
   if (bracing?.pressurePa !== undefined) return bracing.pressurePa
-  const moved = drivers.map(({ sdM2, xmaxM, count = 1 }) =>
+  const moved = driven(request).map(({ sdM2, xmaxM, count = 1 }) =>
     sdM2 === undefined || xmaxM === undefined ? undefined : sdM2 * xmaxM * count
   )
   if (moved.length === 0 || moved.some(each => each === undefined) || !(netM3 > 0)) return undefined

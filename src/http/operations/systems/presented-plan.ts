@@ -1,6 +1,5 @@
 /** A plan in the shape of the contract: each part as its own resource would answer it, or the problem it would answer. */
 import type { ErrorObject } from 'ajv'
-import type { Ajv2020 } from 'ajv/dist/2020.js'
 import type { JsonSchema } from '../../../contract/field/component.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
 import type { Outcome } from '../../../domain/outcome.ts'
@@ -14,7 +13,7 @@ import { wirePath } from '../../wire/answer/wire-path.ts'
 import type { Operation } from '../../wire/operation.ts'
 import { designProblem } from '../../wire/problem/design-problem.ts'
 import { type Problem, type ProblemError, problem } from '../../wire/problem/problem.ts'
-import { requestValidator } from '../../wire/request/request-validator.ts'
+import { schemaCheck } from '../../wire/request/schema-check.ts'
 import { schemaFaults } from '../../wire/request/schema-faults.ts'
 import { type PartName, partOperations } from './plan-result.ts'
 
@@ -29,12 +28,9 @@ type PresentedPart = { readonly resource: string } & (
   | { readonly status: 'done'; readonly done: true; readonly request: unknown; readonly answer: unknown }
 )
 
-let validator: Ajv2020 | undefined
-
 /** What the resource would say of a request that other parts led to; a plan may pass through figures no caller may send. */
 function faultsOf({ body }: Operation, wire: unknown): readonly ProblemError[] {
-  validator ??= requestValidator()
-  const validate = validator.getSchema(String((body as JsonSchema).$id)) ?? validator.compile(body)
+  const validate = schemaCheck(body)
   return validate(wire) === true ? [] : schemaFaults((validate.errors ?? []) as ErrorObject[])
 }
 

@@ -1,0 +1,16 @@
+/**
+ * The check of a schema, compiled when first needed. A build puts checks that it has written as code in the place of this file
+ * (`scripts/built-checks.ts`): compiling takes up to a quarter of a second of the thread that answers everybody.
+ */
+import type { ValidateFunction } from 'ajv'
+import type { Ajv2020 } from 'ajv/dist/2020.js'
+import { requestValidator } from './request-validator.ts'
+import { schemaName } from './schema-key.ts'
+
+let validator: Ajv2020 | undefined
+
+export function schemaCheck(schema: object): ValidateFunction {
+  validator ??= requestValidator()
+  const name = schemaName(schema)
+  return (name === undefined ? undefined : validator.getSchema(name)) ?? validator.compile(schema)
+}
