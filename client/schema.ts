@@ -680,6 +680,8 @@ export interface components {
             driver: components["schemas"]["MatchDriver"];
             /** @description Drivers */
             driverCount: number;
+            /** @description Power of each output the gain shall be set for, where it is less than amplifier and drivers bear */
+            gainPowerW?: number;
             /** @description Amplifiers to compare it with */
             otherAmplifiers?: components["schemas"]["AmplifierSheet"][];
             /**
@@ -5572,7 +5574,7 @@ export interface components {
             /** @description Sum of the continuous ratings of the drivers on this output */
             driversPowerW?: number;
             filters?: components["schemas"]["SignalFilters"];
-            /** @description Power of this output the gain shall be set for, where it is less than amplifier and drivers bear */
+            /** @description Power of each output the gain shall be set for, where it is less than amplifier and drivers bear */
             gainPowerW?: number;
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
@@ -6554,6 +6556,7 @@ export interface operations {
                 "driver.ratingKind"?: components["schemas"]["RatingKind"];
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
+                gainPowerW?: number;
                 "otherAmplifiers.0.channels"?: number;
                 "otherAmplifiers.0.class"?: components["schemas"]["AmplifierClass"];
                 "otherAmplifiers.0.efficiency"?: number;

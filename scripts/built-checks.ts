@@ -61,7 +61,7 @@ export function schemaCheck(schema) {
 export const builtChecks: Plugin = {
   name: 'built-checks',
   setup: ({ onLoad }) => {
-    onLoad({ filter: /wire[\\/]schema-check\.ts$/ }, ({ path }) => ({
+    onLoad({ filter: /request[\\/]schema-check\.ts$/ }, ({ path }) => ({
       contents: fromFile,
       resolveDir: path.replace(/[\\/][^\\/]*$/, '')
     }))

@@ -30,7 +30,7 @@ import { closedHighPass } from './enclosure/parts/plan-high-pass.ts'
 import { systemFigures } from './enclosure/parts/system-figures.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { planMargins } from './enclosure/plan-margins.ts'
-import { planLoad } from './load/plan-load.ts'
+import { loadAtGain, planLoad } from './load/plan-load.ts'
 import { planWaysOut, withWayOut } from './plan-ways-out.ts'
 import { planWork } from './plan-work.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
@@ -38,7 +38,7 @@ import { planRemedies } from './remedies/plan-remedies.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
-import { resolvedPlan } from './request/resolved-plan.ts'
+import { type ResolvedPlan, resolvedPlan } from './request/resolved-plan.ts'
 import type { WorkOrder } from './steps/work-order.ts'
 import { buildCautions, buildSources } from './work/build-order.ts'
 import type { CommissioningStep } from './work/first-start.ts'
@@ -69,13 +69,17 @@ const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
     part?.done ? part.outcome.sources : []
   )
 
-/** A default that only shows once the parts are there: the corner no dial goes below. */
-function inParts({ response }: PlanParts): readonly Assumption[] {
-  const { lowestCornerHz } = usual
+/** Defaults that only show once the parts are there: the air of a port, and the corner no dial goes below. */
+function inParts({ enclosure = {} }: ResolvedPlan, { response }: PlanParts): readonly Assumption[] {
+  const { lowestCornerHz, airSpeedMPerS } = usual
+  const aired = response.done && response.request.limits?.airSpeedMPerS !== undefined
   const atLeast =
     response.done &&
     response.request.filters?.some(each => 'cornerHz' in each && each.cornerHz === lowestCornerHz.value)
   return [
+    ...(aired && enclosure.airSpeedMPerS === undefined
+      ? [{ field: 'enclosure.airSpeedMPerS', value: airSpeedMPerS.value, why: airSpeedMPerS.why }]
+      : []),
     ...(atLeast
       ? [{ field: 'signal', value: lowestCornerHz.value, why: `high-pass in Hz: ${lowestCornerHz.why}` }]
       : [])
@@ -91,10 +95,13 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   requireUsable(request)
   const resolved = resolvedPlan(request, assumed)
   const { finish } = resolved
-  const { joined: borne, ...load } = planLoad(resolved)
+  const borneLoad = planLoad(resolved)
+  const { joined: borne } = borneLoad
   const driver = planDrivers(resolved, borne)
   const { tried, chosen, fits, misfit, goalMissed, wished, saving, ...planned } = planEnclosure(resolved, driver, borne)
   const { driven: joined = borne, ...enclosure } = planned
+  const wires = loadAtGain(borneLoad, joined)
+  const { matching, wiring } = wires
   const figures = fits && joined ? systemFigures(enclosure.box, enclosure.response, joined) : undefined
   const choice = wished && figures && planChoice(wished, figures)
   const margins =
@@ -104,11 +111,10 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
-  const wires = joined === undefined ? load : { ...load, joined }
   const { circuit, ...circuitSays } = planCircuit(resolved, wires, runs, signal)
   const graph = planGraph(resolved, supply.current, runs)
   const { sheets, ...build } = planBuild(resolved, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
-  const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
+  const parts: PlanParts = { matching, wiring, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
   const voltages = planVoltageCautions(resolved, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = [
@@ -152,7 +158,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       safety
     },
     cautions,
-    assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(parts)],
+    assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(resolved, parts)],
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),

@@ -69,6 +69,35 @@ describe('a plan', () => {
     expect(source.seriesOhm).toBe(wiring.answer.result.cable.sourceSeriesOhm)
   })
 
+  it('tells one gain, that of the box, in the match as in the signal and the response', async () => {
+    const sheet = { ...estatePlan.driver.sheet, xmaxMm: 9 }
+    const low = { ...estatePlan, enclosure: { goal: 'low' }, driver: { ...estatePlan.driver, sheet } }
+    const dialled = { ...estatePlan, signal: { ...estatePlan.signal, gainPowerW: 100 } }
+    const plans = await Promise.all([low, dialled].map(request => post('/v1/plans', request)))
+    const told = [estate, hatchback, ...plans].map(({ body }) => {
+      const { matching, signal, response } = body.result.parts
+      const [matched, set] = [matching.answer.result.gain, signal.answer.result.gain]
+      expect(matched.targetVoltageV).toBe(set.targetVoltageV)
+      expect(matched.powerW).toBe(set.powerW)
+      expect(matched.limitedBy).toBe(set.limitedBy)
+      expect(response.request.source.voltageV).toBe(set.targetVoltageV)
+      return set.limitedBy
+    })
+    expect(told.slice(2)).toEqual(['asked', 'asked'])
+  })
+
+  it('holds levels and searches boxes up to one speed of the air, and says which', async () => {
+    const { response } = estate.body.result.parts
+    expect(response.request.limits.airSpeedMPerS).toBe(25)
+    expect(estate.body.assumed).toContainEqual(
+      expect.objectContaining({ pointer: '/enclosure/airSpeedMPerS', value: 25 })
+    )
+    expect(hatchback.body.result.parts.response.request.limits.airSpeedMPerS).toBeUndefined()
+    const asked = await post('/v1/plans', { ...estatePlan, enclosure: { goal: 'everyday', airSpeedMPerS: 20 } })
+    expect(asked.body.result.parts.response.request.limits.airSpeedMPerS).toBe(20)
+    expect(asked.body.assumed.map(({ pointer }: Reply['body']) => pointer)).not.toContain('/enclosure/airSpeedMPerS')
+  })
+
   it('fuses trunk and branches of two amplifiers so that no cable is without its guard', async () => {
     const doors = { name: 'doors', powerW: 300, class: 'AB', regulation: 'regulated' }
     const supply = { ...estatePlan.supply, otherAmplifiers: [doors], branchLengthM: 1.2 }

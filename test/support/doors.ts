@@ -245,6 +245,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'wished-attempts'
   ],
   'plan/enclosure/parts': [
+    'held-air-speed',
     'plan-box',
     'plan-candidates',
     'plan-crossover',

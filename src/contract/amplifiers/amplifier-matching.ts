@@ -6,7 +6,7 @@ import { choice, count, label, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
 import { SpeakerCableBody, SpeakerCableResult } from '../supply/speaker-cable.ts'
 import { amplifierClasses } from '../supply/words.ts'
-import { gainTargetFields, meterFields, toneFields } from './gain.ts'
+import { gainPowerW, gainTargetFields, meterFields, toneFields } from './gain.ts'
 import { MOST_OPTIONS_SHOWN, matchVerdicts, powerOrigins, rankings, ratingKinds } from './words.ts'
 
 const load = (description: string) => quantity('Ω', description, { from: 0.05, to: 1000 })
@@ -65,6 +65,7 @@ export const AmplifierMatchRequest = component(
         rankings
       )
     ),
+    gainPowerW,
     tone: Type.Optional(ref(ToneLevel)),
     cable: Type.Optional(ref(SpeakerCableBody, 'The cable from each output to its drivers'))
   }

@@ -23,6 +23,13 @@ export const meterFields = {
   channelMeterVoltageV: Type.Optional(quantity('V', 'Reading from each terminal of a bridged pair to ground'))
 }
 
+export const gainPowerW = Type.Optional(
+  quantity('W', 'Power of each output the gain shall be set for, where it is less than amplifier and drivers bear', {
+    from: 0.1,
+    to: 100_000
+  })
+)
+
 export const toneFields = {
   levelDb: Type.Optional(quantity('dB', 'Level of the tone against full scale', { from: -60, to: 0 })),
   quietRecordingDb: Type.Optional(

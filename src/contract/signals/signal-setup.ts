@@ -1,6 +1,6 @@
 /** Request of setting up the signal path. */
 import Type, { type Static } from 'typebox'
-import { toneFields } from '../amplifiers/gain.ts'
+import { gainPowerW, toneFields } from '../amplifiers/gain.ts'
 import { ratingKinds } from '../amplifiers/words.ts'
 import { byTag, component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
@@ -117,16 +117,7 @@ export const SignalSetupRequest = component(
     driversPowerW: Type.Optional(
       quantity('W', 'Sum of the continuous ratings of the drivers on this output', { from: 0.1, to: 100_000 })
     ),
-    gainPowerW: Type.Optional(
-      quantity(
-        'W',
-        'Power of this output the gain shall be set for, where it is less than amplifier and drivers bear',
-        {
-          from: 0.1,
-          to: 100_000
-        }
-      )
-    ),
+    gainPowerW,
     inputsInParallel,
     converterLineV,
     tone: Type.Optional(ref(TestTone)),

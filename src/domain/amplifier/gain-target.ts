@@ -36,6 +36,13 @@ export function gainTarget(powerW: number, loadOhm: number, bridged: boolean): G
   return { powerW, loadOhm, targetVoltageV, currentA: targetVoltageV / loadOhm, ...split }
 }
 
+/** The least of what amplifier and drivers bear and what is asked for, of one output [W]. */
+export function setPower(amplifierW: number, driversW = Infinity, askedW = Infinity) {
+  const borneW = Math.min(amplifierW, driversW)
+  if (askedW < borneW) return { powerW: askedW, limitedBy: 'asked' } as const
+  return { powerW: borneW, limitedBy: driversW < amplifierW ? 'drivers' : 'amplifier' } as const
+}
+
 /**
  * Meter reading at which to leave the gain, with a test tone below full scale.
  *

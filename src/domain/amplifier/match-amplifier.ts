@@ -24,7 +24,7 @@ import { present } from '../present.ts'
 import { say } from '../say.ts'
 import { type ResolvedAmplifier, resolveAmplifier } from './amplifier-sheet.ts'
 import { amplifierDefaults } from './defaults.ts'
-import { type GainTarget, gainTarget, meterReading } from './gain-target.ts'
+import { type GainTarget, gainTarget, meterReading, setPower } from './gain-target.ts'
 import { amplifierHeat, heatCautions } from './heat.ts'
 import { matchBasis } from './match-basis.ts'
 import { matchCautions } from './match-cautions.ts'
@@ -89,12 +89,11 @@ function wiringOf(best: MatchOption, { coils, coilOhm }: DriverSheet): MatchWiri
   }
 }
 
-/** Gain of one output: the amplifier's power or the drivers', whichever ends first. */
-function gainOf(best: MatchOption, driver: DriverSheet): GainTarget | undefined {
+/** Gain of one output: the amplifier's power or the drivers', whichever ends first, unless less is asked for. */
+function gainOf(best: MatchOption, { driver, gainPowerW }: AmplifierMatchRequest): GainTarget | undefined {
   if (best.outputPowerW === undefined) return undefined
-  const driversW = driver.powerW * best.driversPerOutput
-  const limitedBy = best.outputPowerW <= driversW ? 'amplifier' : 'drivers'
-  return { ...gainTarget(Math.min(best.outputPowerW, driversW), best.loadOhm, best.bridged), limitedBy }
+  const { powerW, limitedBy } = setPower(best.outputPowerW, driver.powerW * best.driversPerOutput, gainPowerW)
+  return { ...gainTarget(powerW, best.loadOhm, best.bridged), limitedBy }
 }
 
 function heatOf(
@@ -167,7 +166,7 @@ export function matchAmplifier(request: AmplifierMatchRequest): Outcome<Amplifie
   }))
   const options = optionsOf(request, amplifiers, rankBy, amplifierCount)
   const best = options.find(option => option.powerRatio !== undefined && option.amplifiersNeeded <= amplifierCount)
-  const target = best && gainOf(best, request.driver)
+  const target = best && gainOf(best, request)
   const gain = target && { ...target, ...meterReading(target, request.tone ?? {}, 0, assumed) }
   const heat = best && gain && heatOf(amplifiers, best, gain, assumed)
   const cable = cableOf(request, best, assumed)

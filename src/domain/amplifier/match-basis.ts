@@ -3,7 +3,7 @@ import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.t
 import { wiredLoad } from '../coils/formulas.ts'
 import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
-import { matchedVoltage, powerAtSameVoltage, powerRatio } from './formulas.ts'
+import { matchedVoltage, powerAtSameVoltage, powerRatio, targetVoltage } from './formulas.ts'
 import type { GainTarget } from './gain-target.ts'
 import type { DriverSheet } from './match-options.ts'
 
@@ -31,6 +31,8 @@ export function matchBasis(
     ...boundBasis(best),
     loadBasis(driver, best),
     explain(powerRatio, 'best.powerRatio', best.powerRatio, powers),
-    explain(matchedVoltage, 'gain.targetVoltageV', gain.targetVoltageV, { ...powers, Z: best.loadOhm })
+    gain.limitedBy === 'asked'
+      ? explain(targetVoltage, 'gain.targetVoltageV', gain.targetVoltageV, { P: gain.powerW, Z: best.loadOhm })
+      : explain(matchedVoltage, 'gain.targetVoltageV', gain.targetVoltageV, { ...powers, Z: best.loadOhm })
   ]
 }

@@ -6,6 +6,7 @@ import {
   gainTarget,
   type MeterReading,
   meterReading,
+  setPower,
   voltageGainDb
 } from '../amplifier/gain-target.ts'
 import type { Assumptions } from '../assume.ts'
@@ -23,22 +24,15 @@ export interface GainSetting extends GainTarget, MeterReading {
   readonly voltageGainDb?: number
 }
 
-/** The least of what amplifier and drivers bear and what is asked for. */
-function setPower({ amplifier, driversPowerW = Infinity, gainPowerW = Infinity }: SignalSetupRequest) {
-  const borneW = Math.min(amplifier.powerW, driversPowerW)
-  if (gainPowerW < borneW) return { powerW: gainPowerW, limitedBy: 'asked' } as const
-  return { powerW: borneW, limitedBy: driversPowerW < amplifier.powerW ? 'drivers' : 'amplifier' } as const
-}
-
 export function gainSetting(
   request: SignalSetupRequest,
   filters: Crossover,
   input: InputLevel | undefined,
   assumed: Assumptions
 ): GainSetting {
-  const { amplifier, tone = {} } = request
+  const { amplifier, tone = {}, driversPowerW, gainPowerW } = request
   const bridged = assumed.take<boolean>(amplifier.bridged, 'amplifier.bridged', signalDefaults.bridged)
-  const { powerW, limitedBy } = setPower(request)
+  const { powerW, limitedBy } = setPower(amplifier.powerW, driversPowerW, gainPowerW)
   const target = gainTarget(powerW, amplifier.loadOhm, bridged)
   const boostDb = assumed.take(tone.boostDb, 'tone.boostDb', signalDefaults.boostDb)
   const toneHz = assumed.work(tone.frequencyHz, 'tone.frequencyHz', toneFrequency(filters), signalDefaults.toneHz)

@@ -5,7 +5,6 @@ import type { Air } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
 import { enclosureDefaults } from '../../domain/enclosure/model/defaults.ts'
-import { portSpeeds } from '../../domain/port/air-speed.ts'
 import { portSizingDefaults } from '../../domain/port/sizing/defaults.ts'
 import { present } from '../../domain/present.ts'
 import { designGridHz } from '../designer/evaluate/design-grid.ts'
@@ -20,6 +19,7 @@ import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { ventedOnly } from '../request/plan-conflicts.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 import { drivenGroup } from './driven-group.ts'
+import { heldAirSpeed } from './parts/held-air-speed.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './parts/plan-crossover.ts'
 import type { DriverPart } from './parts/plan-drivers.ts'
 import { shellRequest } from './parts/plan-shell.ts'
@@ -47,10 +47,6 @@ function roomOf(request: PlanRequest, largestM3: number, leastM3: number, { soun
   })
 }
 
-/** Peak air speed that a searched port keeps. */
-export const searchedAirSpeed = ({ enclosure = {} }: PlanRequest): number =>
-  enclosure.airSpeedMPerS ?? portSpeeds.flared
-
 /** Who asks for a port asks for a vented box. */
 export const wantedKind = ({ kind, ...enclosure }: PlanEnclosure) =>
   ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
@@ -69,7 +65,7 @@ export function wishProblem(
   return {
     tables: driverTables(wish, designGridHz),
     limits,
-    airSpeedMPerS: searchedAirSpeed(request),
+    airSpeedMPerS: heldAirSpeed(request),
     leakQ: enclosureDefaults.openedLeakQ.value,
     programme: programme(designGridHz, { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER }, MUSIC),
     highestV: joined.targetVoltageV,

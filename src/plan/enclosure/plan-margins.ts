@@ -15,8 +15,8 @@ import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { drivenGroup } from './driven-group.ts'
-import { searchedAirSpeed } from './goal-designs.ts'
 import { headroomText } from './headroom-text.ts'
+import { heldAirSpeed } from './parts/held-air-speed.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './parts/plan-crossover.ts'
 import type { DriverPart } from './parts/plan-drivers.ts'
 import { protectiveCornerHz, type ResponsePart } from './parts/plan-response.ts'
@@ -66,7 +66,7 @@ function earOf(request: PlanRequest, wish: DriverWish, limits: DriveLimits, resp
   return spotEar({
     wish,
     limits,
-    airSpeedMPerS: searchedAirSpeed(request),
+    airSpeedMPerS: heldAirSpeed(request),
     shown: shownLimits(response, limits),
     lowPass: { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER },
     musicFromHz: limitDefaults.programmeFromHz.value,
@@ -141,7 +141,7 @@ export function planMargins(request: PlanRequest, drivers: DriverPart, told: Tol
   const highPassHz = protectiveCornerHz(response.outcome.result, response.request)
   const drive = { voltageV: joined.targetVoltageV, ...present({ highPassHz }) }
   const borneV = joined.targetVoltageV * Math.sqrt(joined.bornePowerW / joined.powerW)
-  const problem = { ear, spot, drive, borneV, airSpeedMPerS: searchedAirSpeed(request), leastM3 }
+  const problem = { ear, spot, drive, borneV, airSpeedMPerS: heldAirSpeed(request), leastM3 }
   const costed = costedWays(problem)
   const ways = costed.map(each => wayOf(each, costed[0] as CostedWay, told))
   const limitsReached = reachedLimits(problem).map(({ limit, voltageV, atHz }) => ({

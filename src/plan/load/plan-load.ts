@@ -14,6 +14,7 @@ import { usualRatedVoltageV } from '../../domain/circuit/load/voltage-class.ts'
 import { type Arrangement, arrangementWith } from '../../domain/coils/arrangements.ts'
 import { wireCoils } from '../../domain/coils/wire-coils.ts'
 import { toDigits } from '../../domain/digits.ts'
+import { present } from '../../domain/present.ts'
 import { type Part, refusedBy, runPart, waitingFor } from '../request/part.ts'
 import { matchedSheet } from '../request/plan-amplifier.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
@@ -61,6 +62,13 @@ function wiringRequest(best: MatchOption, { driver, car }: ResolvedPlan): CoilWi
 function unpublished({ options }: AmplifierMatch, { amplifier }: PlanRequest): string {
   const loads = [...new Set(options.map(({ loadOhm }) => toDigits(loadOhm)))].sort((a, b) => a - b)
   return `No power is published for a load that these drivers can present: they present ${loads.join(' or ')} Ω, the amplifier gives ${ratingsText(amplifier)} and drives ${amplifier.minimumOhm} Ω or more. Take an amplifier rated at one of these loads, drivers with other coils, or another number of drivers.`
+}
+
+/** The load with its match at the gain that is set, where a box holds less than amplifier and drivers bear: one gain in all parts. */
+export function loadAtGain({ matching, ...load }: PlannedLoad, joined: JoinedDrivers | undefined): PlannedLoad {
+  const gainPowerW = joined?.gainPowerW
+  if (gainPowerW === undefined || !matching.done) return { ...load, matching }
+  return { ...load, matching: runPart({ ...matching.request, gainPowerW }, matchAmplifier), ...present({ joined }) }
 }
 
 /** Watts are matched with watts: without the driver's own rating nothing is assumed. */

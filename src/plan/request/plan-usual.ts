@@ -1,4 +1,5 @@
 import { goalMeanings } from '../../contract/systems/words.ts'
+import { portSpeeds } from '../../domain/port/air-speed.ts'
 
 /** What a plan takes where the caller is silent, each once; every use is recorded as assumed. Common practice, no source. */
 export const usual = {
@@ -12,6 +13,10 @@ export const usual = {
   goal: {
     value: 'everyday',
     why: `${goalMeanings.everyday}; another wish gives another box`
+  },
+  airSpeedMPerS: {
+    value: portSpeeds.flared,
+    why: 'm/s of air in the port up to which levels are held and boxes are searched: from there flared ends are heard too'
   },
   stiffA: { value: 1000, why: 'amperes of a charging system that is not described: it gives whatever is asked' },
   stiffOhm: { value: 1e-4, why: 'and holds its voltage' },

@@ -12,6 +12,7 @@ import { closedHighPass } from '../../enclosure/parts/plan-high-pass.ts'
 import type { ResponsePart } from '../../enclosure/parts/plan-response.ts'
 import type { Attempt } from '../../enclosure/plan-attempts.ts'
 import { wishedAttempts } from '../../enclosure/wished-attempts.ts'
+import { loadAtGain } from '../../load/plan-load.ts'
 import type { PlanEnclosure } from '../../request/plan-request.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { FoundDesign, Room } from '../search/design-problem.ts'
@@ -69,7 +70,7 @@ function finished(
   if (figures === undefined) return { rejection: hindered('response', unheard(response)) }
   const signal = planSignal(request, joined, response)
   if (!signal.done) return { rejection: hindered('signal', signal.refusal.message) }
-  const { matching, wiring } = load
+  const { matching, wiring } = loadAtGain(load, joined)
   const parts = { matching, wiring, drivers, port: attempt.port, box, response, ...supply, signal }
   const cautions = planCautions(parts, undefined, closedHighPass(response, joined), [])
   const stop = cautions.find(({ level }) => level === 'stop')

@@ -9,6 +9,7 @@ import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { usual } from '../../request/plan-usual.ts'
+import { heldAirSpeed } from './held-air-speed.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import type { Setting } from './setting.ts'
@@ -35,7 +36,6 @@ function responseRequest(
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
 ): ResponseRequest {
   const { car, air } = request
-  const airLimit = request.enclosure?.airSpeedMPerS
   return {
     driver: acousticDriver(drivers.outcome.result),
     drivers: joinedDrivers(request, joined),
@@ -51,7 +51,7 @@ function responseRequest(
     limits: {
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
-      ...(airLimit === undefined || port === undefined ? {} : { airSpeedMPerS: airLimit }),
+      ...(port === undefined ? {} : { airSpeedMPerS: heldAirSpeed(request) }),
       ...present({ portLossFactor })
     },
     frequenciesHz,
