@@ -23,7 +23,7 @@ const thorough = [
   'test/domain/box/mesh-kernel.test.ts',
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
-  'test/http/{built-checks,longest-body}.test.ts',
+  'test/http/{base-path,built-checks,longest-body}.test.ts',
   'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
   'test/http/{calculation,compression,search-lines,shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'

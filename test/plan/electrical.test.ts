@@ -335,6 +335,18 @@ describe('behind a distribution block', () => {
     expect(half.bill.find(({ item }) => item === `ferrule or reducing pin for ${trunk}`)?.basis).toContain('block')
   })
 
+  it('breaks what a described battery drives over the trunk: 12.8 V over 2.94 + 0.90 + 0.19 + 0.25 mΩ are 3.0 kA, joints left out', () => {
+    const strong = electricalHalf(plan(2200, { otherAmplifiers: [doors], source: { coldCrankingA: 680 } }))
+    const [branch] = strong.circuit.branches
+    const ohm = 2 / 680 + (5.5 * 1.02) / 58 / awgMm2(-3) + 0.057 / 300 + 0.057 / 225
+    expectPrinted(12.8 / ohm / 1000, '3.0')
+    expect([strong.circuit.trunk?.designation, branch?.fuse?.ratingA]).toEqual(['4/0 AWG', 225])
+    expect(branch?.fuse?.breakingA).toBeGreaterThanOrEqual(12.8 / ohm)
+    expect(strong.cautions.map(({ code }) => code)).not.toContain('breaking-capacity')
+    const weak = electricalHalf(plan(2200, { otherAmplifiers: [doors], source: { coldCrankingA: 300 } }))
+    expect(weak.circuit.branches.map(({ fuse }) => fuse?.breakingA)).toEqual([2000, 2000])
+  })
+
   it('says in the steps which fuse belongs to which branch', () => {
     const half = electricalHalf(shared())
     const text = step(half, 'fuse-last')?.text ?? ''

@@ -25,7 +25,17 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'shell-sizes',
     'usual-cup'
   ],
-  'domain/box/shell': ['board-faces', 'box-shell', 'divider', 'face', 'outer-size', 'panel', 'shell', 'shell-panels'],
+  'domain/box/shell': [
+    'board-faces',
+    'box-shell',
+    'divider',
+    'face',
+    'outer-size',
+    'panel',
+    'panel-words',
+    'shell',
+    'shell-panels'
+  ],
   'domain/box/slot': ['built-port', 'port-layout', 'slot-plane', 'slot-port', 'tube'],
   'domain/box/solids': [
     'bodies',

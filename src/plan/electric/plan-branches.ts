@@ -1,5 +1,6 @@
 /** From the distribution block to each amplifier: judged by that amplifier's own terminal and fuses, in the heat of the boot. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import type { ChosenFuse } from '../../contract/supply/fuse.ts'
 import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply, SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
@@ -16,9 +17,10 @@ import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
-import { secondSource } from './battery-sources.ts'
+import { secondSource, starterSource } from './battery-sources.ts'
+import { tooStrongAtBlock } from './fault-at-block.ts'
 import { conductorOf } from './plan-conductor.ts'
-import { type BranchRun, sizeOf } from './plan-run.ts'
+import { type BranchRun, type PowerRun, sizeOf } from './plan-run.ts'
 
 export interface Branches {
   /** Of every branch whose size passes, in the order of the amplifiers. */
@@ -74,12 +76,13 @@ function sheetOf({ supply: { makerFuseA, terminalAreaM2 } }: PlanRequest, amplif
 
 /**
  * What its fuse may have to break: of a second battery right beside the block all of it; of the first what the trunk leaves,
- * which the usual families break; of a converter nothing much.
+ * which the usual families mostly break; of a converter nothing much.
  */
-function faultOf({ supply }: PlanRequest): Pick<CableChoiceRequest, 'source' | 'fuseTypes'> {
+function faultOf({ supply }: PlanRequest, strong: boolean): Pick<CableChoiceRequest, 'source' | 'fuseTypes'> {
   const { secondBattery, systemVoltageV, converter, source } = supply
   const second = secondBattery === undefined ? {} : secondSource({ secondBattery })
   if (Object.keys(second).length > 0) return { source: second }
+  if (strong) return { source: starterSource(supply) }
   const usualTypes = fuseJudgement.usualTypes[voltageClass(amplifierVoltage(systemVoltageV, converter))]
   return { fuseTypes: [...usualTypes], ...(converter === undefined ? present({ source }) : {}) }
 }
@@ -89,7 +92,8 @@ function branchRequest(
   amplifier: AmplifierOnSupply,
   index: number,
   sizing: SupplyCurrent['sizing'],
-  dropLimitV: number
+  dropLimitV: number,
+  strong: boolean
 ): CableChoiceRequest {
   const { gaugeSystem, insulationMaterial, converter } = request.supply
   const systemVoltageV = amplifierVoltage(request.supply.systemVoltageV, converter)
@@ -103,7 +107,7 @@ function branchRequest(
     dropLimitV,
     ...bootSurroundings(request),
     ...sheetOf(request, amplifier, index),
-    ...faultOf(request),
+    ...faultOf(request, strong),
     ...present({ gaugeSystem, insulationMaterial })
   }
 }
@@ -118,25 +122,41 @@ const ofTheBranch: readonly CautionCode[] = [
   'parallel-runs'
 ]
 
-export function cautionsOf(part: Part<CableChoiceRequest, CableChoice>, name: string): readonly Caution[] {
+export function cautionsOf(part: Branched, name: string): readonly Caution[] {
   if (!part.done) return []
   return part.outcome.cautions
     .filter(({ code }) => ofTheBranch.includes(code))
     .map(({ at: _, ...caution }) => resaid(caution, say('of-branch', { name, message: caution.said.message })))
 }
 
-/** @param dropLimitV  what the trunk leaves of the drop allowed [V] */
+type Branched = Part<CableChoiceRequest, CableChoice>
+
+/** With a fuse of the usual families, or, where the battery drives more than they break, of one that breaks it. */
+function branchPart(task: (strong: boolean) => CableChoiceRequest, tooStrong: (fuse: ChosenFuse) => boolean): Branched {
+  const part = runPart(task(false), chooseCable)
+  const fuse = part.done ? part.outcome.result.fuse : undefined
+  return fuse !== undefined && tooStrong(fuse) ? runPart(task(true), chooseCable) : part
+}
+
+/**
+ * @param trunk  what the first battery reaches the block over
+ * @param dropLimitV  what the trunk leaves of the drop allowed [V]
+ */
 export function planBranches(
   request: PlanRequest,
   amplifiers: readonly AmplifierOnSupply[],
   current: SupplyCurrent,
+  trunk: PowerRun | undefined,
   dropLimitV: number
 ): Branches {
   const returnBy = request.supply.return.kind === 'chassis' ? ('body' as const) : ('cable' as const)
   const names = namesOf(amplifiers)
   const planned = amplifiers.map((amplifier, index) => {
     const sizing = current.amplifiers[index]?.sizing ?? current.sizing
-    const part = runPart(branchRequest(request, amplifier, index, sizing, dropLimitV), chooseCable)
+    const part = branchPart(
+      strong => branchRequest(request, amplifier, index, sizing, dropLimitV, strong),
+      fuse => trunk !== undefined && tooStrongAtBlock(request, trunk, { fuse })
+    )
     const name = names[index] ?? ''
     const size = part.done ? sizeOf(part.outcome.result) : undefined
     const fuse = part.done ? part.outcome.result.fuse : undefined

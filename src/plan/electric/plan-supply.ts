@@ -86,7 +86,7 @@ function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: t
   // behind a charger or a converter the trunk takes nothing of the drop
   const apart = link?.kind === 'charger' || drawn.converter !== undefined
   const leftV = dropAllowedV(request) - (apart ? 0 : dropOf(cable.outcome.result))
-  const branches = task.shared ? planBranches(request, amplifiers, drawn, leftV) : NO_BRANCHES
+  const branches = task.shared ? planBranches(request, amplifiers, drawn, trunk, leftV) : NO_BRANCHES
   const second = link === undefined ? undefined : secondLead(request, drawn)
   return {
     parts: { current, cable, fuse },
