@@ -156,6 +156,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'vented-families'
   ],
   'domain/enclosure/answer': ['compute-response', 'trial-answers'],
+  'domain/enclosure/comparison': ['compare-designs'],
   'domain/enclosure/limits': [
     'defaults',
     'drive-peaks',
