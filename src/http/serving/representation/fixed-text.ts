@@ -2,7 +2,7 @@
 import { promisify } from 'node:util'
 import { brotliCompress, constants, gzip } from 'node:zlib'
 import type { FastifyReply, FastifyRequest } from 'fastify'
-import { placedFixed } from '../base-path.ts'
+import { placedFixed } from './base-path.ts'
 import { acceptedEncoding, type Encoding, isCompressible, LEAST_COMPRESSED_BYTES } from './encoding.ts'
 import { entityTag, sendCacheable } from './etag.ts'
 import { builtPacked } from './fixed-file.ts'
