@@ -8,7 +8,6 @@ import { standsAny } from './designer/room/stands-any.ts'
 import { wantedKind } from './enclosure/goal-designs.ts'
 import { roomForAir } from './enclosure/parts/plan-box.ts'
 import { planDrivers } from './enclosure/parts/plan-drivers.ts'
-import { shellRequest } from './enclosure/parts/plan-shell.ts'
 import { forWish, type PlannedEnclosure, planEnclosure } from './enclosure/plan-enclosure.ts'
 import { planLoad } from './load/plan-load.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
@@ -55,10 +54,10 @@ const grown = (request: PlanRequest, side: Side, byM: number): PlanRequest => {
 
 function stands(request: PlanRequest): boolean {
   const resolved = resolvedPlan(request, assumptions())
-  const { strategy, shape: _shape, ...limits } = resolved.car.space
+  const { strategy } = resolved.car.space
   const { enclosure = {} } = resolved
   const asked = { strategy, kind: wantedKind(enclosure), ...enclosure }
-  return standsAny({ ...shellRequest(resolved), limits }, asked)
+  return standsAny(spaceQuestion(resolved), asked)
 }
 
 const isOnFront = ({ driver }: PlanRequest) => (driver.mounting?.face ?? 'front') === 'front'
