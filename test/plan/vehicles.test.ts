@@ -148,7 +148,11 @@ describe.each(Object.entries(vehicles))('%s', (_, { plan, trunk, fuseA, runs = 1
         from: minus,
         to: plus
       })),
-      ...[...request.amplifiers, ...(request.accessories ?? [])].map(({ id, plus, minus }) => ({
+      ...[
+        ...request.amplifiers,
+        ...(request.accessories ?? []),
+        ...(request.starter === undefined ? [] : [{ id: 'starter', ...request.starter }])
+      ].map(({ id, plus, minus }) => ({
         id,
         from: plus,
         to: minus
