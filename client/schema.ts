@@ -176,6 +176,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/designs/compare": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["compareDesigns"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/designs/merge": {
         parameters: {
             query?: never;
@@ -833,7 +849,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns" | "mergeDesigns";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "compareDesigns" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns" | "mergeDesigns";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -1179,6 +1195,7 @@ export interface components {
                 kind?: components["schemas"]["BoxKind"];
                 netVolumeL?: number;
                 portAreaCm2?: number;
+                portFace?: components["schemas"]["ShellFace"];
                 portShape?: components["schemas"]["PortShape"];
                 tuningHz?: number;
             };
@@ -2089,6 +2106,47 @@ export interface components {
             steps: components["schemas"]["StepLine"][];
             summary: components["schemas"]["PlanSummary"];
         };
+        ComparedCurves: {
+            coneExcursionMm: number[];
+            groupDelayMs: number[];
+            impedanceOhm: number[];
+            levelDb: number[];
+            mostLevelDb?: number[];
+            portAirSpeedMPerS?: number[];
+        };
+        /** @description One of several designs, as a response takes it. */
+        ComparedDesign: {
+            driver: components["schemas"]["Driver"];
+            drivers?: components["schemas"]["Drivers"];
+            enclosure: components["schemas"]["Enclosure"];
+            /** @description Filters and equalisers before the amplifier, in any order */
+            filters?: components["schemas"]["Filter"][];
+            limits?: components["schemas"]["Limits"];
+            /** @description What it is called here */
+            name: string;
+            source: components["schemas"]["Source"];
+        };
+        CompareDesignsAnswer: {
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
+            calculation: components["schemas"]["Calculation"];
+            cautions: components["schemas"]["CautionList"];
+            result: components["schemas"]["DesignComparisonResult"];
+            sources: components["schemas"]["SourceIdList"];
+        };
+        ComparedFigures: {
+            coneExcursionMm: number;
+            f3Hz?: number;
+            groupDelayMs: number;
+            impedanceOhm: number;
+            levelsDb: number[];
+            mostLevelsDb?: number[];
+            netVolumeL?: number;
+            portAirSpeedMPerS?: number;
+            qtc?: number;
+            tuningHz?: number;
+            voltageV: number;
+        };
         ComparedLevel: {
             frequencyHz: number;
             relativeDb: number;
@@ -2372,6 +2430,37 @@ export interface components {
             tightest?: components["schemas"]["LimitReading"];
             unbeaten: boolean;
         };
+        DesignCause: {
+            change?: components["schemas"]["FigureChanges"];
+            lastDb?: number[];
+            /** @enum {string} */
+            parameter: "driver" | "drivers" | "enclosure" | "rear-volume" | "rear-port" | "rear-passive-radiators" | "rear-losses" | "front-volume" | "front-port" | "front-passive-radiators" | "front-losses" | "source" | "filters";
+            refusal?: string;
+        };
+        /** @description Designs in the same air and the same car. */
+        DesignComparison: {
+            air?: components["schemas"]["Air"];
+            cabin?: components["schemas"]["Cabin"];
+            /** @description The first is what the others are measured against */
+            designs: components["schemas"]["ComparedDesign"][];
+            /** @description A list of frequencies, or a range with equal ratios */
+            frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
+        };
+        DesignComparisonResult: {
+            designs: components["schemas"]["DesignSideBySide"][];
+            differences: components["schemas"]["DesignDifference"][];
+            differing: ("levels" | "most-levels" | "half-power" | "tuning" | "qtc" | "net-volume" | "voltage" | "cone-excursion" | "port-air-speed" | "group-delay" | "impedance")[];
+            frequencyHz: number[];
+            markHz: number[];
+            /** @enum {string} */
+            place: "seat" | "half-space";
+        };
+        DesignDifference: {
+            causes: components["schemas"]["DesignCause"][];
+            change: components["schemas"]["FigureChanges"];
+            name: string;
+            togetherDb: number[];
+        };
         /** @description The figures a design is judged by, at the voltage the gain is set to. */
         DesignFigures: {
             /** @description Largest air speed in the port, peak */
@@ -2490,6 +2579,11 @@ export interface components {
             unbeatenCount: number;
             weighed: number;
             weights: components["schemas"]["DesignWeights"];
+        };
+        DesignSideBySide: {
+            curves: components["schemas"]["ComparedCurves"];
+            figures: components["schemas"]["ComparedFigures"];
+            name: string;
         };
         DesignWeights: {
             box: number;
@@ -2628,11 +2722,8 @@ export interface components {
             cutOutDiameterMm?: number;
             /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
-            /**
-             * @description Face of the box that carries the drivers
-             * @enum {string}
-             */
-            face?: "front" | "back" | "top" | "bottom" | "left" | "right";
+            /** @description Face of the box that carries the drivers */
+            face?: components["schemas"]["ShellFace"];
             /** @description Outer diameter */
             flangeDiameterMm?: number;
             /** @description Diameter of the motor */
@@ -3075,6 +3166,13 @@ export interface components {
             resistanceOhm?: number;
             /** @description Without a fuse on purpose */
             unfused?: boolean;
+        };
+        FigureChanges: {
+            coneExcursionMm: number;
+            f3Hz?: number;
+            groupDelayMs: number;
+            levelsDb: number[];
+            portAirSpeedMPerS?: number;
         };
         /** @description A filter or equaliser before the amplifier. */
         Filter: components["schemas"]["HighPassFilter"] | components["schemas"]["LowPassFilter"] | components["schemas"]["LowShelfFilter"] | components["schemas"]["HighShelfFilter"] | components["schemas"]["PeakingFilter"];
@@ -4298,6 +4396,8 @@ export interface components {
             netVolumeL?: number;
             /** @description Clear area wanted of the port */
             portAreaCm2?: number;
+            /** @description Face for tubes */
+            portFace?: components["schemas"]["ShellFace"];
             /** @description Shape of the port */
             portShape?: components["schemas"]["PortShape"];
             /** @description Total Q wanted of a closed box */
@@ -4549,6 +4649,10 @@ export interface components {
             coveringMm?: number;
             /** @description Deepest, at the floor */
             depthMm?: number;
+            /** @description Of a round well, as that of a spare wheel */
+            diameterMm?: number;
+            /** @description Corners of the room seen from above, in order */
+            footprint?: components["schemas"]["FootprintCorner"][];
             /** @description Highest */
             heightMm?: number;
             /** @description Wheel arches and other blocks in the way */
@@ -4560,7 +4664,7 @@ export interface components {
              * @description Shape of the box
              * @enum {string}
              */
-            shape?: "rectangular" | "wedge";
+            shape?: "rectangular" | "wedge" | "prism" | "round";
             /** @description Which way the box grows where there is a choice */
             strategy?: components["schemas"]["BoxStrategy"];
             /** @description Widest */
@@ -5499,6 +5603,11 @@ export interface components {
             /** @description Width of the raw sheet */
             widthMm: number;
         };
+        /**
+         * @description A face of a box.
+         * @enum {string}
+         */
+        ShellFace: "front" | "back" | "top" | "bottom" | "left" | "right";
         ShortCircuitAnswer: {
             k: number;
             letThroughA2s: number;
@@ -7119,6 +7228,49 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WireCoilsAnswer"];
+                };
+            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
+        };
+    };
+    compareDesigns: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: components["parameters"]["Basis"];
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: components["parameters"]["Digits"];
+                form?: "json" | "svg" | "html";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignComparison"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompareDesignsAnswer"];
                 };
             };
             400: components["responses"]["InvalidRequest"];

@@ -8,6 +8,7 @@ import { exampleRoutes } from './http/openapi/example-routes.ts'
 import { schemaRoutes } from './http/openapi/schema-routes.ts'
 import { operations } from './http/operations.ts'
 import { identifyCallers, requireKeys } from './http/serving/api-keys.ts'
+import { registerBasePath } from './http/serving/base-path.ts'
 import { registerBatches } from './http/serving/batch/batch-routes.ts'
 import { registerBodies } from './http/serving/body.ts'
 import { registerCatalogues } from './http/serving/catalogue/catalogue-routes.ts'
@@ -44,6 +45,7 @@ export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = 
   app.addHook('onClose', work.close)
   app.decorate('warmUp', () => warmUp(app, operations, work))
 
+  registerBasePath(app, settings.basePath)
   registerValidation(app)
   registerBodies(app)
   registerProblems(app)

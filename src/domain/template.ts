@@ -69,9 +69,12 @@ function known(template: string): readonly Part[] {
   return found
 }
 
-const figure = (value: Printable, { decimalMark }: Writing): string => String(value).replace('.', decimalMark)
+const figure = (value: Printable, { decimalMark }: Writing): string =>
+  String(value).replace(/(\d)\.(?=\d)/g, `$1${decimalMark}`)
 
-const isFigure = (value: Printable): boolean => typeof value === 'number' || /^-?\d+(\.\d+)?$/.test(value)
+/** `2.5`, `2.5 mm`, `12.5 × 8 mm`: figures with their unit; names and sentences are none. */
+const isFigure = (value: Printable): boolean =>
+  typeof value === 'number' || /^[-−]?\d+(\.\d+)?( [×/] \d+(\.\d+)?)*( \S{1,5})?$/.test(value)
 
 const word = (value: Printable, writing: Writing): string => (isFigure(value) ? figure(value, writing) : String(value))
 

@@ -7,6 +7,7 @@ import { nestPanels } from './operations/boxes/box-sheets.ts'
 import { checkPanelVibration } from './operations/boxes/panel-vibration.ts'
 import { wireCoils } from './operations/coils/coil-wiring.ts'
 import { completeDriverParameters } from './operations/drivers/driver-parameters.ts'
+import { compareDesigns } from './operations/enclosures/design-comparison.ts'
 import { computeResponse } from './operations/enclosures/enclosure-response.ts'
 import { sizeEnclosure } from './operations/enclosures/enclosure-sizing.ts'
 import { computeTolerance } from './operations/enclosures/enclosure-tolerance.ts'
@@ -28,6 +29,7 @@ export const operations: readonly Operation[] = [
   sizeEnclosure,
   computeResponse,
   computeTolerance,
+  compareDesigns,
   sizePort,
   layOutBox,
   checkPanelVibration,

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { liftCautions, peopleFor } from '../../src/domain/box/layout/lift.ts'
+import { say } from '../../src/domain/say.ts'
 import { boxNodes } from '../../src/plan/steps/work-nodes.ts'
 import { type BuildFacts, buildFacts } from '../../src/plan/work/build-facts.ts'
 import { buildCautions, buildOrder } from '../../src/plan/work/build-order.ts'
@@ -33,6 +34,8 @@ const everyFact = (['none', 'round', 'slot'] as const).flatMap(port =>
     )
   )
 )
+
+const nameless = say('start.warm-check')
 
 describe('build order', () => {
   it('has no circle, for any box: every step is reached once, none before what it needs', () => {
@@ -81,7 +84,7 @@ describe('build order', () => {
 
   it('would notice a circle', () => {
     const node = (id: string, needs: string[]) =>
-      step({ id, needs, title: id, actions: [], tools: [], uses: [], minutes: 1 })
+      step({ id, needs, title: nameless, actions: [], tools: [], uses: [], minutes: 1 })
     expect(inOrder([node('a', ['b']), node('b', ['a']), node('c', [])]).map(({ id }) => id)).toEqual(['c'])
   })
 
@@ -116,14 +119,14 @@ describe('build order', () => {
     const alone = step({
       id: 'a',
       needs: [],
-      title: '',
+      title: nameless,
       actions: [],
       tools: [],
       uses: [],
       minutes: 10,
       cureMinutes: 30
     })
-    const after = step({ id: 'b', needs: ['a'], title: '', actions: [], tools: [], uses: [], minutes: 5 })
+    const after = step({ id: 'b', needs: ['a'], title: nameless, actions: [], tools: [], uses: [], minutes: 5 })
     expect(buildOrder(boxNodes(facts())).steps.at(-1)?.id).toBe('mount')
     expect(inOrder([after, alone]).map(({ id }) => id)).toEqual(['a', 'b'])
   })

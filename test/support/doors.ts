@@ -25,7 +25,17 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'shell-sizes',
     'usual-cup'
   ],
-  'domain/box/shell': ['board-faces', 'box-shell', 'divider', 'face', 'outer-size', 'panel', 'shell', 'shell-panels'],
+  'domain/box/shell': [
+    'board-faces',
+    'box-shell',
+    'divider',
+    'face',
+    'outer-size',
+    'panel',
+    'panel-words',
+    'shell',
+    'shell-panels'
+  ],
   'domain/box/slot': ['built-port', 'port-layout', 'slot-plane', 'slot-port', 'tube'],
   'domain/box/solids': [
     'bodies',
@@ -41,7 +51,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'slot-clearances',
     'solids',
     'terminal-hole',
-    'tube-elbow'
+    'tube-elbow',
+    'tube-places'
   ],
   'domain/box/stiffness': [
     'box-vibration',
@@ -147,6 +158,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'vented-families'
   ],
   'domain/enclosure/answer': ['compute-response', 'trial-answers'],
+  'domain/enclosure/comparison': ['compare-designs'],
   'domain/enclosure/limits': [
     'defaults',
     'drive-peaks',
@@ -260,7 +272,9 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-amplifier',
     'plan-conflicts',
     'plan-finish',
+    'plan-imperial',
     'plan-request',
+    'plan-space',
     'plan-usual',
     'resolved-plan'
   ],

@@ -83,3 +83,36 @@ export const limitNames = [
   'port-air-speed'
 ] as const
 export type LimitName = (typeof limitNames)[number]
+
+/** What may differ between two designs; one alone is put into the other to see what it does. */
+export const comparedParameters = [
+  'driver',
+  'drivers',
+  'enclosure',
+  'rear-volume',
+  'rear-port',
+  'rear-passive-radiators',
+  'rear-losses',
+  'front-volume',
+  'front-port',
+  'front-passive-radiators',
+  'front-losses',
+  'source',
+  'filters'
+] as const
+export type ComparedParameter = (typeof comparedParameters)[number]
+/** Rows of the table of differences. */
+export const comparedFigures = [
+  'levels',
+  'most-levels',
+  'half-power',
+  'tuning',
+  'qtc',
+  'net-volume',
+  'voltage',
+  'cone-excursion',
+  'port-air-speed',
+  'group-delay',
+  'impedance'
+] as const
+export type ComparedFigure = (typeof comparedFigures)[number]

@@ -1,10 +1,12 @@
 /** Schemas of what a signal set-up answers. */
+
 import Type, { type Static } from 'typebox'
 import { gainTargetFields, meterFields } from '../amplifiers/gain.ts'
 import { cautionCatalogue } from '../cautions/catalogue.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
+import type { SaidFields } from '../sentences/form/template.ts'
 import { signalStepIds } from './words.ts'
 
 const text = (description: string) => Type.String({ description })
@@ -81,7 +83,10 @@ const CommissioningStepBody = component('SignalStep', 'One step of the first swi
     }
   )
 })
-export interface SignalStep extends Si<Static<typeof CommissioningStepBody>> {}
+export interface SignalStep extends Si<Static<typeof CommissioningStepBody>> {
+  /** The sentences behind the texts, for another language. */
+  readonly said?: SaidFields
+}
 
 export const SignalSetupResultBody = component(
   'SignalSetupResult',

@@ -17,8 +17,10 @@ export interface FindingChart {
   readonly note: string
   readonly frequencyHz: readonly number[]
   readonly values: readonly number[]
-  /** A second curve, grey and dashed, with its name. */
-  readonly beside?: { readonly values: readonly number[]; readonly name: string }
+  /** Named where others stand beside it. */
+  readonly name?: string
+  /** Further curves, told apart by dash and colour, each with its name. */
+  readonly beside?: readonly { readonly values: readonly number[]; readonly name: string }[]
   /** Half the width of a pale area about the curve. */
   readonly spread?: number
   readonly range: readonly [number, number]
@@ -80,7 +82,7 @@ const flat = (y: number, className: string) => element('line', { x1: 0, x2: WIDT
 
 /** What stretches with the page: grid, bands and curves. */
 function stretched(chart: FindingChart, ticks: readonly number[]): string {
-  const { heightPx, limit, wish, values, beside } = chart
+  const { heightPx, limit, wish, values, beside = [] } = chart
   const up = upOf(chart)
   const vertical = [...labelledHz, 50].map(hz =>
     element('line', { x1: across(hz) * WIDTH, x2: across(hz) * WIDTH, y1: 0, y2: heightPx, class: 'grid' })
@@ -100,7 +102,7 @@ function stretched(chart: FindingChart, ticks: readonly number[]): string {
     ...ticks.map(tick => flat(up(tick), 'grid')),
     ...vertical,
     spreadOf(chart),
-    beside === undefined ? '' : element('path', { d: pathOf(chart, beside.values), class: 'beside' }),
+    ...beside.map((each, index) => element('path', { d: pathOf(chart, each.values), class: `beside beside-${index}` })),
     element('path', { d: pathOf(chart, values), class: 'main' }),
     limit === undefined ? '' : flat(up(limit.at), 'limit'),
     wish === undefined ? '' : flat(up(wish.at), 'wish')
@@ -133,33 +135,40 @@ function axes(chart: FindingChart, ticks: readonly number[]): string {
   ].join('')
 }
 
+/** Names of curves stand along them, one further on than the other. */
+const nameAt = (index: number) => 0.12 + 0.11 * index
+
 /** Every text inside the frame where it touches nothing. */
 export function labelsIn(chart: FindingChart): ReturnType<typeof placedLabels> {
-  const { dots, limit, wish, beside, heightPx, frequencyHz } = chart
+  const { dots, limit, wish, name, beside = [], heightPx, frequencyHz } = chart
   const up = upOf(chart)
-  const curves = [chart.values, ...(beside === undefined ? [] : [beside.values])]
+  const curves = [...(name === undefined ? [] : [{ name, values: chart.values }]), ...beside]
+  const heights = (drawnCurves: readonly { readonly values: readonly number[] }[], share: number) => {
+    const at = frequencyHz.findIndex(hz => across(hz) >= share)
+    return at < 0 ? [] : drawnCurves.map(({ values }) => up(values[at] ?? Number.NaN))
+  }
   const placing: Placing = {
     heightPx,
-    curve: (share: number) => {
-      const at = frequencyHz.findIndex(hz => across(hz) >= share)
-      return at < 0 ? [] : curves.map(values => up(values[at] ?? Number.NaN))
-    },
+    curve: share => heights([chart, ...beside], share),
     lines: [limit, wish].flatMap(each => (each === undefined ? [] : [up(each.at)]))
   }
-  const besideAt = 0.12
-  const named: ChartLabel[] = [
-    ...(limit === undefined
+  const fixed = (each: Line | undefined, lift: number): readonly ChartLabel[] =>
+    each === undefined
       ? []
-      : [{ text: limit.words, share: 1, y: up(limit.at) - 6, fixed: true, className: 'limit-text' }]),
-    ...(wish === undefined
-      ? []
-      : [{ text: wish.words, share: 1, y: up(wish.at) - 5, fixed: true, className: 'limit-text' }]),
-    ...dots.map(({ hz, value, text }) => ({ text, share: across(hz), y: up(value), className: 'point' })),
-    ...(beside === undefined
-      ? []
-      : [{ text: beside.name, share: besideAt, y: placing.curve(besideAt)[1] ?? heightPx / 2, className: 'tick' }])
-  ]
-  return placedLabels(named, placing)
+      : [{ text: each.words, share: 1, y: up(each.at) - lift, fixed: true, className: 'limit-text' }]
+  return placedLabels(
+    [
+      ...fixed(limit, 6),
+      ...fixed(wish, 5),
+      ...dots.map(({ hz, value, text }) => ({ text, share: across(hz), y: up(value), className: 'point' })),
+      ...curves.map((each, index) => {
+        const share = nameAt(index)
+        const className = each.values === chart.values ? 'point' : 'tick'
+        return { text: each.name, share, y: heights([each], share)[0] ?? heightPx / 2, className }
+      })
+    ],
+    placing
+  )
 }
 
 const labelsOf = (chart: FindingChart): string =>

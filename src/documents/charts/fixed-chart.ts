@@ -65,7 +65,7 @@ function bounds({ limit, wish, ...chart }: FindingChart): string {
 
 /** @returns an SVG of 340 units in width */
 export function fixedChart(chart: FindingChart): string {
-  const { id, title, note, values, beside, dots, heightPx } = chart
+  const { id, title, note, values, beside = [], dots, heightPx } = chart
   const up = upOf(chart)
   const labels = labelsIn(chart).map(({ text, share, dx, y, anchor, className }) => {
     const colour = className === 'limit-text' ? ink.limit : className === 'point' ? ink.cut : ink.quiet
@@ -78,14 +78,9 @@ export function fixedChart(chart: FindingChart): string {
     textAt(0, 25, note.split('. ')[0] ?? note, { size: TEXT, colour: ink.quiet, className: 'quiet' }),
     frame(chart),
     bounds(chart),
-    beside === undefined
-      ? ''
-      : curve(chart, beside.values, {
-          stroke: ink.quiet,
-          class: 'beside',
-          'stroke-width': 1.1,
-          'stroke-dasharray': '5 3'
-        }),
+    ...beside.map(each =>
+      curve(chart, each.values, { stroke: ink.quiet, class: 'beside', 'stroke-width': 1.1, 'stroke-dasharray': '5 3' })
+    ),
     curve(chart, values, { stroke: ink.cut, class: 'main', 'stroke-width': 1.8 }),
     ...dots.map(({ hz, value }) =>
       element('circle', { cx: x(across(hz)), cy: TOP + up(value), r: 2.6, fill: ink.cut, class: 'dot' })

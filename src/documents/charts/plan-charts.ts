@@ -31,7 +31,7 @@ export const levelChart: Chart = ({ band }, { frequencyHz, levelDb, seatLevelDb 
     note,
     frequencyHz,
     values: seatLevelDb ?? levelDb,
-    ...(seatLevelDb === undefined ? {} : { beside: { values: levelDb, name: 'box without the car' } }),
+    ...(seatLevelDb === undefined ? {} : { beside: [{ values: levelDb, name: 'box without the car' }] }),
     ...spread,
     range: [top - LEVEL_SPAN_DB, top],
     step: 10,

@@ -22,7 +22,11 @@ export const strokes = [
   { colour: '#1b4d7a', dash: '' },
   { colour: '#96381a', dash: '7 3' },
   { colour: '#2f6b45', dash: '2 3' },
-  { colour: '#6b3f86', dash: '9 3 2 3' }
+  { colour: '#6b3f86', dash: '9 3 2 3' },
+  { colour: '#25282b', dash: '14 4' },
+  { colour: '#7d5a12', dash: '4 2 1 2' },
+  { colour: '#1b4d7a', dash: '1.5 4' },
+  { colour: '#96381a', dash: '14 3 3 3 3 3' }
 ] as const
 
 /** Named exactly as the PDF fonts are registered; browsers fall back. */

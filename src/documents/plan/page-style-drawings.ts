@@ -14,6 +14,12 @@ export const chartStyle = `
 .stretched .grid{stroke:var(--rule);stroke-width:1px}
 .stretched .main{stroke:var(--blue);stroke-width:2.6px}
 .stretched .beside{stroke:var(--quiet);stroke-width:1.6px;stroke-dasharray:5 4}
+.stretched .beside-1{stroke:var(--rust);stroke-width:2px;stroke-dasharray:9 4}
+.stretched .beside-2{stroke:var(--ink);stroke-width:1.8px;stroke-dasharray:2 3}
+.stretched .beside-3{stroke:var(--blue);stroke-width:1.8px;stroke-dasharray:12 3 2 3}
+.stretched .beside-4{stroke:var(--rust);stroke-width:1.4px;stroke-dasharray:1.5 3}
+.stretched .beside-5{stroke:var(--ink);stroke-width:1.4px;stroke-dasharray:14 5}
+.stretched .beside-6{stroke:var(--quiet);stroke-width:2.2px;stroke-dasharray:4 2 1 2}
 .stretched .spread{fill:var(--spread)}
 .stretched .beyond{fill:var(--beyond)}
 .stretched .limit{stroke:var(--rust);stroke-width:2px}

@@ -60,6 +60,7 @@ nav+section:not(.first){border-top:0}
 .two,.wide-two{display:grid;grid-template-columns:minmax(0,1fr);gap:1rem 2rem}
 table{border-collapse:collapse;width:100%;margin:.4rem 0 1rem;font-size:.969rem;line-height:1.35}
 caption{text-align:left;font-weight:600;padding:.2rem 0}
+.across{overflow-x:auto}.across table{width:auto;min-width:100%}
 th,td{text-align:left;vertical-align:top;font-weight:400;padding:.35rem .6rem .35rem 0;border-bottom:1px solid var(--rule)}
 thead th{color:var(--quiet);font-size:.9rem;border-bottom:1px solid var(--ink)}
 .figures{text-align:right;white-space:nowrap}

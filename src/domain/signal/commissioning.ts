@@ -1,11 +1,19 @@
 /** Switching the signal side on for the first time: fixed order, each step with what must be seen before the next. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { SignalStep } from '../../contract/signals/signal-result.ts'
 import { TOUCH_LIMIT_V } from '../amplifier/touch-voltage.ts'
 import { inDigits } from '../digits.ts'
+import { say, worded } from '../say.ts'
 import { twelves } from '../twelves.ts'
 import type { Crossover } from './crossover.ts'
 import { testResistor } from './test-resistor.ts'
 import type { TurnOn } from './turn-on.ts'
+
+/** As it is said. */
+interface Step extends Omit<SignalStep, 'text' | 'passIf' | 'said'> {
+  readonly text: Said
+  readonly passIf: Said
+}
 
 interface SignalStepFacts {
   readonly loadOhm: number
@@ -31,12 +39,15 @@ const volts = (value: number) => `${value.toPrecision(3)} V`
 const hertz = (value: number) => `${Math.round(value)} Hz`
 
 /** No load: a slip of the gain must reach no driver. */
-function speakersOff({ bridged, targetVoltageV, toneHz, vehicleVoltageV }: SignalStepFacts): SignalStep {
+function speakersOff({ bridged, targetVoltageV, toneHz, vehicleVoltageV }: SignalStepFacts): Step {
   return {
     id: 'speakers-off',
-    text: `The loudspeaker leads stay off the amplifier, insulated. Engine running, or a charger holding ${bankVolts(HELD_V, vehicleVoltageV)}. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'loudspeaker terminals'}.`,
-    passIf:
-      'No driver is connected; the meter reads near 0 V without signal. An amplifier without a regulated supply reads a few percent high without its load.',
+    text: say('listen.the-loudspeaker-leads-stay-off-the', {
+      held_: bankVolts(HELD_V, vehicleVoltageV),
+      tone: hertz(toneHz),
+      more: bridged ? say('listen.two-terminals-of-the-bridged-pair') : say('listen.loudspeaker-terminals')
+    }),
+    passIf: say('listen.no-driver-is-connected-the-meter'),
     cautions: [
       'engine-running',
       'true-rms-meter',
@@ -46,122 +57,126 @@ function speakersOff({ bridged, targetVoltageV, toneHz, vehicleVoltageV }: Signa
   }
 }
 
-function gainStep({ toneHz, toneLevelDb, meterVoltageV }: SignalStepFacts): SignalStep {
+function gainStep({ toneHz, toneLevelDb, meterVoltageV }: SignalStepFacts): Step {
   return {
     id: 'gain',
-    text: `Play a sine of ${hertz(toneHz)} at ${toneLevelDb} dB full scale and raise the gain slowly from its minimum.`,
-    passIf: `The meter reads ${volts(meterVoltageV)}; leave the gain there.`,
+    text: say('listen.play-a-sine-of-at-db', { tone: hertz(toneHz), toneLevelDb }),
+    passIf: say('listen.the-meter-reads-leave-the-gain', { meterVoltage: volts(meterVoltageV) }),
     cautions: []
   }
 }
 
-function bridgeHalves({ meterVoltageV }: SignalStepFacts): SignalStep {
+function bridgeHalves({ meterVoltageV }: SignalStepFacts): Step {
   return {
     id: 'bridge-halves',
-    text: 'Measure from each terminal of the bridged pair to ground, meter only.',
-    passIf: `Each reads half, ${volts(meterVoltageV / 2)}.`,
+    text: say('listen.measure-from-each-terminal-of-the'),
+    passIf: say('listen.each-reads-half', { meterVoltage: volts(meterVoltageV / 2) }),
     cautions: ['bridged-terminals']
   }
 }
 
 /** Both terminals of a bridge are live, and so they are on many outputs that nobody calls bridged. */
-function clipping({ targetVoltageV }: SignalStepFacts): SignalStep {
+function clipping({ targetVoltageV }: SignalStepFacts): Step {
   const { ohm, heatW, ratedW } = testResistor(targetVoltageV)
-  const live = targetVoltageV > TOUCH_LIMIT_V ? ' Clip on with the amplifier off; hands off while it plays.' : ''
+  const live = targetVoltageV > TOUCH_LIMIT_V ? say('listen.clip-on-with-the-amplifier-off') : ''
   return {
     id: 'clipping',
-    text: `Look at the output with an oscilloscope: two probes, channel A minus channel B, no ground clip on a loudspeaker terminal. Without one listen for the first harshness through a small loudspeaker behind a resistor of ${ohm} Ω rated ${ratedW} W or more, for ${heatW.toPrecision(2)} W go into it.${live}`,
-    passIf: 'The sine has no flat tops at the target; if it has, lower the gain until they are gone and keep that.',
+    text: say('listen.look-at-the-output-with-an', { ohm, ratedW, toPrecision: heatW.toPrecision(2), live }),
+    passIf: say('listen.the-sine-has-no-flat-tops'),
     cautions: ['probe-ground']
   }
 }
 
-function turnOnStep({ turnOn: method, systemVoltageV }: SignalStepFacts): SignalStep {
+function turnOnStep({ turnOn: method, systemVoltageV }: SignalStepFacts): Step {
   const off =
     method?.method === 'signal-sensing'
-      ? 'It comes on with music and goes off within the delay its handbook states.'
-      : `Its turn-on terminal has more than ${bankVolts(SWITCHED_ON_V, systemVoltageV)} with the source on and less than 1 V with it off, also with the ignition off.`
+      ? say('listen.it-comes-on-with-music-and')
+      : say('listen.its-turn-on-terminal-has-more', { switchedOn_: bankVolts(SWITCHED_ON_V, systemVoltageV) })
   return {
     id: 'turn-on',
-    text: 'Loudspeaker leads still off: switch the source on and off with the gain at its minimum.',
-    passIf: `${off} No thump, no smell, no warm cable.`,
+    text: say('listen.loudspeaker-leads-still-off-switch-the'),
+    passIf: say('listen.no-thump-no-smell-no-warm', { off }),
     cautions: method?.method === 'signal-sensing' ? ['signal-sensing'] : []
   }
 }
 
-function listeningSteps({ crossover: { lowPass, highPass } }: SignalStepFacts): readonly SignalStep[] {
+function listeningSteps({ crossover: { lowPass, highPass } }: SignalStepFacts): readonly Step[] {
   const protection =
     highPass === undefined
       ? ''
-      : ` and the protective high-pass to ${hertz(highPass.cornerHz)}, ${6 * highPass.order} dB an octave`
+      : say('listen.and-the-protective-high-pass-to', { corner: hertz(highPass.cornerHz), value: 6 * highPass.order })
   return [
     {
       id: 'filters',
-      text: `Set the low-pass to ${hertz(lowPass.cornerHz)}, ${6 * lowPass.order} dB an octave${protection}.`,
-      passIf: 'Voices do not come from the box; a tone an octave below the high-pass barely moves the cone.',
+      text: say('listen.set-the-low-pass-to-db', {
+        corner: hertz(lowPass.cornerHz),
+        value: 6 * lowPass.order,
+        protection
+      }),
+      passIf: say('listen.voices-do-not-come-from-the'),
       cautions: highPass === undefined ? ['no-protective-high-pass'] : []
     },
     {
       id: 'acoustic-polarity',
-      text: `Play a tone at ${hertz(lowPass.cornerHz)} from all loudspeakers at a moderate level and listen, or measure, at the seat behind the wheel with both polarities of the bass.`,
-      passIf: 'Keep the polarity that is louder at the seat; all bass drivers stay alike.',
+      text: say('listen.play-a-tone-at-from-all', { corner: hertz(lowPass.cornerHz) }),
+      passIf: say('listen.keep-the-polarity-that-is-louder'),
       cautions: []
     },
     {
       id: 'level',
-      text: 'Lower the level of the bass at the source or processor, never by raising the gain, until music sounds whole.',
-      passIf: 'Bass joins the front speakers without drawing attention; no rattle, no port noise.',
+      text: say('listen.lower-the-level-of-the-bass'),
+      passIf: say('listen.bass-joins-the-front-speakers-without'),
       cautions: ['hearing-exposure']
     },
     {
       id: 'warm-check',
-      text: 'Nobody inside, doors shut, or everybody with ear protection: play music at the loudest level wanted for a quarter of an hour. Off at the first smell of lacquer. Then switch off, smell at the box, bring the back of the hand near amplifier, cables and fuse holders before it touches them.',
-      passIf: 'Nothing is too hot to keep a hand on, and nothing smells of hot lacquer.',
+      text: say('listen.nobody-inside-doors-shut-or-everybody'),
+      passIf: say('listen.nothing-is-too-hot-to-keep'),
       cautions: ['amplifier-heat', 'hearing-exposure', 'hearing-extreme', 'engine-running']
     }
   ]
 }
 
-const startSafe: SignalStep = {
+const startSafe: Step = {
   id: 'start-safe',
-  text: 'Source off, every gain at its minimum, bass boost and equaliser flat, filters off. No child and no animal in or behind the car during these tests.',
-  passIf: 'All controls seen and noted.',
+  text: say('listen.source-off-every-gain-at-its'),
+  passIf: say('listen.all-controls-seen-and-noted'),
   cautions: []
 }
 
-function speakerResistance({ loadOhm }: SignalStepFacts): SignalStep {
+function speakerResistance({ loadOhm }: SignalStepFacts): Step {
   return {
     id: 'speaker-resistance',
-    text: 'Loudspeaker leads off the amplifier: measure the direct-current resistance between the two, and from each to the body of the car.',
-    passIf: `A little less than ${inDigits(loadOhm)} Ω between the leads; open to the body.`,
+    text: say('listen.loudspeaker-leads-off-the-amplifier-measure'),
+    passIf: say('listen.a-little-less-than-between-the', { load: inDigits(loadOhm) }),
     cautions: []
   }
 }
 
-const conePolarity: SignalStep = {
+const conePolarity: Step = {
   id: 'cone-polarity',
-  text: 'Touch a 1.5 V cell to the loudspeaker leads for a moment, positive to positive.',
-  passIf: 'Every cone moves the same way.',
+  text: say('listen.touch-a-1-5-v-cell'),
+  passIf: say('listen.every-cone-moves-the-same-way'),
   cautions: []
 }
 
-const sourceLevel: SignalStep = {
+const sourceLevel: Step = {
   id: 'source-level',
-  text: 'Play the test tone and set the source to its highest step without distortion; about three quarters of its range where nothing better is known. Note the step.',
-  passIf: 'A sine at the end of the signal lead, or no harshness by ear.',
+  text: say('listen.play-the-test-tone-and-set'),
+  passIf: say('listen.a-sine-at-the-end-of'),
   cautions: []
 }
 
-const speakersOn: SignalStep = {
+const speakersOn: Step = {
   id: 'speakers-on',
-  text: 'Everything off, loudspeaker leads onto the amplifier, positive to positive. On again at the lowest volume, nobody inside.',
-  passIf: 'Clean bass at low level; no cone moves without signal.',
+  text: say('listen.everything-off-loudspeaker-leads-onto-the'),
+  passIf: say('listen.clean-bass-at-low-level-no'),
   cautions: ['hearing-exposure', 'hearing-extreme']
 }
 
 /** The steps that apply, in the fixed order. */
 export function signalSteps(facts: SignalStepFacts): readonly SignalStep[] {
-  return [
+  const steps = [
     startSafe,
     speakerResistance(facts),
     conePolarity,
@@ -174,4 +189,5 @@ export function signalSteps(facts: SignalStepFacts): readonly SignalStep[] {
     speakersOn,
     ...listeningSteps(facts)
   ]
+  return steps.map(({ text, passIf, ...step }) => ({ ...step, ...worded({ text, passIf }) }))
 }

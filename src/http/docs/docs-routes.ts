@@ -46,7 +46,7 @@ export function registerDocs(app: FastifyInstance, settings: Settings): void {
   for (const { path, type, text, byHost = false } of served) {
     let kept: FixedText | undefined
     app.get(path, { schema: { hide: true } }, async (request, reply) => {
-      const base = `${request.protocol}://${request.host}`
+      const base = `${request.protocol}://${request.host}${app.basePath}`
       const found = kept ?? fixedText(path, await text(base))
       if (!byHost) kept = found
       reply.header('content-security-policy', policy)

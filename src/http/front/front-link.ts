@@ -5,10 +5,13 @@ import { LINK_PATTERN, LONGEST_LINK } from '../../contract/systems/plan-request.
 const printable = new RegExp(LINK_PATTERN)
 
 /** As the visitor asked for it, without the form it was read in; empty fields say nothing. */
-export function addressOf({ protocol, host, url }: Pick<FastifyRequest, 'protocol' | 'host' | 'url'>): string {
+export function addressOf(
+  { protocol, host, url }: Pick<FastifyRequest, 'protocol' | 'host' | 'url'>,
+  basePath = ''
+): string {
   const { pathname, searchParams } = new URL(url, 'http://front.invalid')
   const typed = [...searchParams].filter(([name, value]) => name !== 'form' && value !== '')
-  return `${protocol}://${host}${pathname}?${new URLSearchParams(typed)}`
+  return `${protocol}://${host}${basePath}${pathname}?${new URLSearchParams(typed)}`
 }
 
 /** Left out where the contract would not take it. */

@@ -99,7 +99,7 @@ export function registerFront(app: FastifyInstance, answer: AnswerCall): void {
     const { request: asked, faults } = frontRequest(typed)
     const all = faults.length > 0 ? faults : frontFaults(app.faultsOf(planSystem.body, asked), typed)
     if (all.length > 0) return wrong(reply, form, typed, all)
-    return send(reply, { answer, asked: withLink(asked, addressOf(request)), form, typed })
+    return send(reply, { answer, asked: withLink(asked, addressOf(request, app.basePath)), form, typed })
   })
 }
 

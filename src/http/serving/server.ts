@@ -5,6 +5,7 @@ import type { Socket } from 'node:net'
 import { type FastifyBaseLogger, type FastifyHttpOptions, type FastifyServerOptions, LogController } from 'fastify'
 import { type Problem, problem } from '../wire/problem.ts'
 import type { ProblemCode } from '../wire/problem-kinds.ts'
+import { withoutBase } from './base-path.ts'
 import { answerError } from './problems.ts'
 import { plainHeaders } from './security.ts'
 import type { Settings } from './settings.ts'
@@ -58,13 +59,14 @@ function trusted(proxies: Settings['trustProxy']): NonNullable<FastifyServerOpti
 }
 
 export function serverOptions(
-  { bodyLimitBytes, trustProxy, workTimeoutMs }: Settings,
+  { basePath, bodyLimitBytes, trustProxy, workTimeoutMs }: Settings,
   log: FastifyBaseLogger | undefined
 ): FastifyHttpOptions<Server> {
   return {
     ...(log === undefined ? { logger: false } : { loggerInstance: log }),
     // One line an answer is written by observability.ts.
     logController: new LogController({ disableRequestLogging: true }),
+    ...(basePath === '' ? {} : { rewriteUrl: withoutBase(basePath) }),
     bodyLimit: bodyLimitBytes,
     trustProxy: trusted(trustProxy),
     requestIdHeader: false,

@@ -43,6 +43,10 @@ function isNetwork(text: string): boolean {
   return rest.length === 0 && /^\d{1,3}$/.test(prefix) && Number(prefix) <= bits
 }
 
+/** Steps of plain letters, none of them `.` or `..`. */
+export const readBasePath = (text: string): string | undefined =>
+  text === '' || (text.length <= 100 && /^(\/(?!\.{1,2}(\/|$))[\w.~-]+)+$/.test(text)) ? text : undefined
+
 export function readOrigins(text: string): readonly string[] | undefined {
   const origins = listed(text)
   const fits = (origin: string) => origin === '*' || (URL.canParse(origin) && new URL(origin).origin === origin)

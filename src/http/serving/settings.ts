@@ -2,6 +2,7 @@
 import {
   type ApiKey,
   oneOf,
+  readBasePath,
   readKeys,
   readOrigins,
   readProxies,
@@ -23,6 +24,8 @@ export interface Settings {
   readonly rateLimitRedis: string
   /** Proxies whose forwarded address counts: none, a number of hops, or addresses and networks. */
   readonly trustProxy: false | number | readonly string[]
+  /** Path under which a gateway shows the service, without a slash at its end; empty where it has a host of its own. */
+  readonly basePath: string
   /** Origins a browser may call from; empty switches CORS off. */
   readonly corsOrigins: readonly string[]
   readonly bodyLimitBytes: number
@@ -93,6 +96,14 @@ export const settingTable: { readonly [Name in keyof Settings]: Setting<Settings
     allowed: 'false, a number of hops, or a comma-separated list of addresses and networks',
     read: readProxies,
     meaning: 'Proxies whose X-Forwarded-For counts'
+  },
+  basePath: {
+    variable: 'BASE_PATH',
+    byDefault: '',
+    allowed: 'a path such as /bass, without a slash at its end',
+    read: readBasePath,
+    meaning:
+      'Path under which a gateway shows the service; it stands before every link, and may be left on what arrives or be taken off'
   },
   corsOrigins: {
     variable: 'CORS_ORIGIN',

@@ -1,6 +1,8 @@
 /** The supply in the vehicle: cable, lugs, fuse holder, ground, block; every fuse stays out. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
+import { listed, say } from '../../domain/say.ts'
 import { hasBlock } from '../electric/plan-run.ts'
 import { type BuildNode, step } from '../work/build-step.ts'
 import type { VehicleFacts } from './vehicle-facts.ts'
@@ -8,23 +10,29 @@ import type { VehicleFacts } from './vehicle-facts.ts'
 type Trunk = NonNullable<PlanCircuit['trunk']>
 
 const sizeOf = ({ runs, designation }: Trunk) =>
-  runs === 1 ? `the ${designation} cable` : `all ${runs} ${designation} cables`
+  runs === 1 ? say('vehicle.the-cable', { designation }) : say('vehicle.all-cables', { runs, designation })
 
 const passBulkhead = (trunk: Trunk): BuildNode =>
   step({
     id: 'pass-bulkhead',
     place: 'car',
-    title: 'Pass the bulkhead',
+    title: say('vehicle.pass-the-bulkhead'),
     actions: [
-      'Take a grommet of the vehicle that has room, else drill where both sides are clear, with a depth stop; deburr, paint the edge.',
-      `Draw ${sizeOf(trunk)} through the new grommet and seal round it.`
+      say('vehicle.take-a-grommet-of-the-vehicle'),
+      say('vehicle.draw-through-the-new-grommet-and', { trunk: sizeOf(trunk) })
     ],
     needs: ['open-trim'],
-    tools: ['drill with depth stop', 'step bit', 'file', 'lamp', 'draw wire'],
-    substitutes: ['A straightened wire hanger does for a draw wire, its end taped over.'],
+    tools: [
+      say('tool.drill-with-depth-stop'),
+      say('tool.step-bit'),
+      say('tool.file'),
+      say('tool.lamp'),
+      say('tool.draw-wire')
+    ],
+    substitutes: [say('vehicle.a-straightened-wire-hanger-does-for')],
     uses: ['power-cable', 'grommet', 'metal-guard'],
     minutes: 60,
-    checks: ['The cable moves in the grommet and touches no metal; no light comes through beside it.'],
+    checks: [say('vehicle.the-cable-moves-in-the-grommet')],
     cautions: ['blind-drilling', 'bulkhead-grommet']
   })
 
@@ -32,19 +40,19 @@ const layCable = (trunk: Trunk): BuildNode =>
   step({
     id: 'lay-power-cable',
     place: 'car',
-    title: 'Lay the power cable',
+    title: say('vehicle.lay-the-power-cable'),
     actions: [
-      `Lay ${sizeOf(trunk)}, ${inDecimals(trunk.positiveLengthM)} m, from the battery to the place of the amplifier, with a clip wherever the bill counts one.`,
-      'Clear of pedals, steering, seat rails, exhaust, fuel lines and airbag looms; leave 100 mm at both ends. Connect nothing.'
+      say('vehicle.lay-m-from-the-battery-to', {
+        trunk: sizeOf(trunk),
+        positiveLength: inDecimals(trunk.positiveLengthM)
+      }),
+      say('vehicle.clear-of-pedals-steering-seat-rails')
     ],
     needs: ['pass-bulkhead', 'open-trim'],
-    tools: ['cable cutter'],
+    tools: [say('tool.cable-cutter')],
     uses: ['power-cable', 'clip'],
     minutes: 60,
-    checks: [
-      'It bends nowhere tighter than five times its diameter.',
-      'Between two clips nothing moves by hand; pedals and seats go their whole way.'
-    ],
+    checks: [say('vehicle.it-bends-nowhere-tighter-than-five'), say('vehicle.between-two-clips-nothing-moves-by')],
     cautions: ['cable-routing']
   })
 
@@ -53,63 +61,65 @@ const RETURN = ['return-cable'] as const
 type Returned = readonly (typeof RETURN)[number][]
 
 /** Told, or looked for. */
-const sensorWords = (sensor: boolean | undefined, told: string, untold: string): readonly string[] =>
+const sensorWords = (sensor: boolean | undefined, told: Said, untold: Said): readonly Said[] =>
   sensor === undefined ? [untold] : sensor ? [told] : []
 
 const layReturn = (trunk: Trunk, returned: Returned, sensor: boolean | undefined): BuildNode =>
   step({
     id: 'lay-return',
     place: 'car',
-    title: 'Lay the return',
+    title: say('vehicle.lay-the-return'),
     actions: [
-      `Lay the return beside the positive cable, ${trunk.designation} too, ${inDecimals(trunk.returnLengthM)} m.`,
-      ...sensorWords(
-        sensor,
-        'It ends on the body side of the battery sensor, where the maker wants grounds; nothing but the sensor sits on the negative post.',
-        'It ends where the maker wants grounds: on the body side of a battery sensor, never past it.'
-      )
+      say('vehicle.lay-the-return-beside-the-positive', {
+        designation: trunk.designation,
+        returnLength: inDecimals(trunk.returnLengthM)
+      }),
+      ...sensorWords(sensor, say('vehicle.it-ends-on-the-body-side'), say('vehicle.it-ends-where-the-maker-wants'))
     ],
     needs: ['lay-power-cable'],
-    tools: ['cable cutter'],
+    tools: [say('tool.cable-cutter')],
     uses: [...returned, 'clip'],
     minutes: 45,
-    checks: ['The same size is printed on both cables.']
+    checks: [say('vehicle.the-same-size-is-printed-on')]
   })
 
 const crimpLugs = (lugs: number, returned: Returned): BuildNode =>
   step({
     id: 'crimp-lugs',
     place: 'car',
-    title: 'Crimp the lugs',
-    actions: [
-      `${lugs} lugs: cut square, strip to the depth of the barrel, crimp with the die of that size, shrink the sleeve over it.`,
-      'No solder: it wicks under the insulation, where the strands then break.'
-    ],
+    title: say('vehicle.crimp-the-lugs'),
+    actions: [say('vehicle.lugs-cut-square-strip-to-the', { lugs }), say('vehicle.no-solder-it-wicks-under-the')],
     needs: ['lay-power-cable', 'lay-return'],
-    tools: ['crimping tool with dies', 'cable cutter', 'hot air'],
-    substitutes: ['Dealers crimp cut lengths; above 25 mm² it takes a hydraulic tool.'],
+    tools: [say('tool.crimping-tool-with-dies'), say('tool.cable-cutter'), say('tool.hot-air')],
+    substitutes: [say('vehicle.dealers-crimp-cut-lengths-above-25')],
     uses: ['power-cable', ...returned, 'ring-lug', 'sleeve'],
     minutes: 10 * lugs,
-    checks: ['Pull at each with both hands, as hard as you can: nothing moves, no strand lies outside.']
+    checks: [say('vehicle.pull-at-each-with-both-hands')]
   })
 
-const fuseWay = ({ sheathed }: VehicleFacts, tailM: number): string =>
-  `At most ${inMm(tailM)} of cable between the post and the fuse, ${sheathed ? 'in its sheath all the way' : 'as short as it goes'}`
+const fuseWay = ({ sheathed }: VehicleFacts, tailM: number): Said =>
+  say('vehicle.at-most-of-cable-between-the', {
+    tail: inMm(tailM),
+    more: sheathed ? say('vehicle.in-its-sheath-all-the-way') : say('vehicle.as-short-as-it-goes')
+  })
 
 const fitFuseHolder = (facts: VehicleFacts, trunk: Trunk, tailM: number): BuildNode =>
   step({
     id: 'fit-fuse-holder',
     place: 'car',
-    title: 'Fit the fuse holder',
+    title: say('vehicle.fit-the-fuse-holder'),
     actions: [
-      `Screw ${trunk.runs === 1 ? 'the holder' : `the ${trunk.runs} holders`} down beside the battery. ${fuseWay(facts, tailM)}.`,
-      'The fuse stays in your pocket, and nothing goes onto the battery yet.'
+      say('vehicle.screw-down-beside-the-battery', {
+        more: trunk.runs === 1 ? say('vehicle.the-holder') : say('vehicle.the-holders', { runs: trunk.runs }),
+        facts: fuseWay(facts, tailM)
+      }),
+      say('vehicle.the-fuse-stays-in-your-pocket')
     ],
     needs: ['crimp-lugs'],
-    tools: ['screwdriver', 'spanner', 'tape measure'],
+    tools: [say('tool.screwdriver'), say('tool.spanner'), say('tool.tape-measure')],
     uses: ['fuse-holder', 'ring-lug', ...(facts.sheathed ? (['sheath'] as const) : [])],
     minutes: 30,
-    checks: ['Measured along the cable, the distance holds.'],
+    checks: [say('vehicle.measured-along-the-cable-the-distance')],
     cautions: ['fuse-too-far']
   })
 
@@ -117,37 +127,39 @@ const makeGround = ({ branches, batterySensor }: PlanCircuit, returned: Returned
   step({
     id: 'make-ground',
     place: 'car',
-    title: branches.length > 1 ? 'Make the ground points' : 'Make the ground point',
+    title: branches.length > 1 ? say('vehicle.make-the-ground-points') : say('vehicle.make-the-ground-point'),
     actions: [
-      'Thick body metal or a ground stud of the maker; never a bolt of a seat, a belt or an airbag.',
+      say('vehicle.thick-body-metal-or-a-ground'),
       ...sensorWords(
         batterySensor,
-        'Every ground stays on the body side of the battery sensor; nothing but the sensor sits on the negative post.',
-        'Where the negative post wears a battery sensor, every ground stays on the body side of it.'
+        say('vehicle.every-ground-stays-on-the-body'),
+        say('vehicle.where-the-negative-post-wears-a')
       ),
-      'Scrape to bright metal, then lug, toothed washer, bolt at its torque; grease or paint over it.'
+      say('vehicle.scrape-to-bright-metal-then-lug')
     ],
     needs: ['crimp-lugs', 'empty-boot'],
-    tools: ['scraper', 'spanner', 'torque wrench', 'ohmmeter'],
+    tools: [say('tool.scraper'), say('tool.spanner'), say('tool.torque-wrench'), say('tool.ohmmeter')],
     uses: [...returned, ...(returned.length > 0 ? (['ground-bolt'] as const) : []), 'ring-lug', 'metal-guard'],
     minutes: 30,
-    checks: ['Less than 0.1 Ω from the lug to the loose negative terminal, the probes’ own reading taken off.']
+    checks: [say('vehicle.less-than-0-1-from-the')]
   })
 
 const fitBlock = ({ branches }: PlanCircuit): BuildNode =>
   step({
     id: 'fit-block',
     place: 'car',
-    title: 'Fit the distribution block',
+    title: say('vehicle.fit-the-distribution-block'),
     actions: [
-      `Screw it down beside the amplifiers, covered. Lay the branches: ${branches.map(({ designation, amplifier }) => `${designation} to ${amplifier}`).join(', ')}.`,
-      'Its fuses stay out.'
+      say('vehicle.screw-it-down-beside-the-amplifiers', {
+        join: listed(branches.map(({ designation, amplifier }) => say('vehicle.to', { designation, amplifier })))
+      }),
+      say('vehicle.its-fuses-stay-out')
     ],
     needs: ['lay-power-cable', 'empty-boot'],
-    tools: ['screwdriver', 'cable cutter'],
+    tools: [say('tool.screwdriver'), say('tool.cable-cutter')],
     uses: ['distribution-block', 'power-cable', 'power-ferrule'],
     minutes: 30,
-    checks: ['Sizes as in the wiring picture.']
+    checks: [say('vehicle.sizes-as-in-the-wiring-picture')]
   })
 
 export function powerNodes(facts: VehicleFacts): readonly BuildNode[] {

@@ -1,7 +1,9 @@
 /** Amplifier, signal, turn-on and loudspeaker cable in the vehicle, up to the last clamp. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { WorkItem } from '../../contract/systems/words.ts'
 import { inDecimals } from '../../domain/digits.ts'
+import { say } from '../../domain/say.ts'
 import { type BuildNode, step } from '../work/build-step.ts'
 import type { VehicleFacts } from './vehicle-facts.ts'
 
@@ -12,38 +14,36 @@ const mountAmplifier = ({ circuit: { amplifiers } }: VehicleFacts): BuildNode =>
   step({
     id: 'mount-amplifier',
     place: 'car',
-    title: `Mount the ${amplifiers.length > 1 ? `${amplifiers.length} amplifiers` : 'amplifier'}`,
-    actions: [
-      'Through-bolt it to a board or a bracket on the body, not into a wall of the box: that shakes it loose, and its screws leak.',
-      'Upright or flat with its fins free, at least 50 mm of air on every side (or what its sheet asks), no carpet over it; off the lowest point of the boot, where water gathers, and not under a seat whose plug would have to be opened.'
-    ],
+    title: say('vehicle.mount-the', {
+      more: amplifiers.length > 1 ? say('vehicle.amplifiers', { length: amplifiers.length }) : say('vehicle.amplifier')
+    }),
+    actions: [say('vehicle.through-bolt-it-to-a-board'), say('vehicle.upright-or-flat-with-its-fins')],
     needs: ['empty-boot', 'battery-off'],
-    tools: ['drill with depth stop', 'spanner'],
+    tools: [say('tool.drill-with-depth-stop'), say('tool.spanner')],
     uses: ['amplifier', 'amplifier-bolt'],
     minutes: 45 * Math.max(1, amplifiers.length),
-    checks: ['It cannot be moved by hand; its controls and fuses can be reached.', 'The free gap is measured.'],
+    checks: [say('vehicle.it-cannot-be-moved-by-hand'), say('vehicle.the-free-gap-is-measured')],
     cautions: ['amplifier-heat', 'blind-drilling']
   })
 
-function tieWords({ link, charger }: SecondBattery): string {
-  if (link === 'relay')
-    return 'The relay beside the block, its coil on a feed that is live only while the engine runs. '
+function tieWords({ link, charger }: SecondBattery): Said | '' {
+  if (link === 'relay') return say('vehicle.the-relay-beside-the-block-its')
   return charger === undefined
     ? ''
-    : `The charger beside the block with air round it, ${inDecimals(charger.ratedA, 0)} A. `
+    : say('vehicle.the-charger-beside-the-block-with', { rated: inDecimals(charger.ratedA, 0) })
 }
 
 const mountSecond = (second: SecondBattery): BuildNode =>
   step({
     id: 'mount-second',
     place: 'car',
-    title: 'Mount the second battery',
+    title: say('vehicle.mount-the-second-battery'),
     actions: [
-      'In a tray with a strap or a frame bolted to the body, terminals covered; its vent hose leads outside, but for lithium.',
-      `${tieWords(second)}A fuse holder at each end of what joins the batteries, and one at its own post. All fuses stay out.`
+      say('vehicle.in-a-tray-with-a-strap'),
+      say('vehicle.a-fuse-holder-at-each-end', { second: tieWords(second) })
     ],
     needs: ['battery-off', 'empty-boot'],
-    tools: ['drill with depth stop', 'spanner', 'goggles', 'gloves'],
+    tools: [say('tool.drill-with-depth-stop'), say('tool.spanner'), say('tool.goggles'), say('tool.gloves')],
     uses: [
       'second-battery',
       'battery-tray',
@@ -51,100 +51,101 @@ const mountSecond = (second: SecondBattery): BuildNode =>
       ...(second.link === 'joined' ? [] : (['second-battery-link'] as const))
     ],
     minutes: 120,
-    checks: [
-      'Pull in each direction with twice its weight: it moves less than 25 mm.',
-      'Each fuse lies within its distance of its own battery.'
-    ],
+    checks: [say('vehicle.pull-in-each-direction-with-twice'), say('vehicle.each-fuse-lies-within-its-distance')],
     cautions: ['second-battery', 'battery-gas']
   })
 
-function converterCables({ branches, converter }: PlanCircuit): string {
+function converterCables({ branches, converter }: PlanCircuit): Said | readonly Said[] {
   const lead = converter?.lead
-  if (lead !== undefined) return `From its output ${lead.designation} over its fuse holder to the block.`
-  return branches
-    .map(
-      ({ designation, amplifier }) => `From its output ${designation} over the fuse holder beside it to ${amplifier}.`
-    )
-    .join(' ')
+  if (lead !== undefined) return say('vehicle.from-its-output-over-its-fuse', { designation: lead.designation })
+  return branches.map(({ designation, amplifier }) =>
+    say('vehicle.from-its-output-over-the-fuse', { designation, amplifier })
+  )
 }
 
 const mountConverter = (circuit: PlanCircuit, { inputV, nominalV, ratedA }: Converter): BuildNode =>
   step({
     id: 'mount-converter',
     place: 'car',
-    title: 'Mount the converter',
+    title: say('vehicle.mount-the-converter'),
     actions: [
-      `Beside the amplifier, upright, with air round its fins, ${inDecimals(ratedA, 0)} A: its ${inDecimals(inputV, 0)} V side to the trunk, its ${inDecimals(nominalV, 0)} V side to the amplifier. Mark both.`,
-      `${converterCables(circuit)} All fuses stay out.`
+      say('vehicle.beside-the-amplifier-upright-with-air', {
+        rated: inDecimals(ratedA, 0),
+        input: inDecimals(inputV, 0),
+        nominal: inDecimals(nominalV, 0)
+      }),
+      say('vehicle.all-fuses-stay-out', { circuit: converterCables(circuit) })
     ],
     needs: ['empty-boot', 'battery-off', 'lay-power-cable'],
-    tools: ['drill with depth stop', 'spanner', 'label pen'],
+    tools: [say('tool.drill-with-depth-stop'), say('tool.spanner'), say('tool.label-pen')],
     uses: ['converter', 'fuse-holder', 'power-cable', 'ring-lug', 'power-ferrule'],
     minutes: 60,
-    checks: ['Input and output are not exchanged; no cable of one side can reach a terminal of the other.'],
+    checks: [say('vehicle.input-and-output-are-not-exchanged')],
     cautions: ['amplifier-heat']
   })
 
 const mountCapacitor = step({
   id: 'mount-capacitor',
   place: 'car',
-  title: 'Mount the capacitor',
-  actions: ['Beside the amplifier, terminals covered, its cables not on yet. Tie the charging resistor up beside it.'],
+  title: say('vehicle.mount-the-capacitor'),
+  actions: [say('vehicle.beside-the-amplifier-terminals-covered-its')],
   needs: ['mount-amplifier'],
-  tools: ['screwdriver', 'voltmeter'],
+  tools: [say('tool.screwdriver'), say('tool.voltmeter')],
   uses: ['capacitor', 'charging-resistor'],
   minutes: 30,
-  checks: ['Less than 1 V across it before a hand goes near.']
+  checks: [say('vehicle.less-than-1-v-across-it')]
 })
 
 const layLine = ({ circuit: { signalLead } }: VehicleFacts): BuildNode =>
   step({
     id: 'lay-signal',
     place: 'car',
-    title: 'Lay the signal lead',
+    title: say('vehicle.lay-the-signal-lead'),
     actions: [
-      `${inDecimals(signalLead.lengthM)} m on the other side of the vehicle from the power cable; cross it only at a right angle.`,
-      'Leave it off the amplifier.'
+      say('vehicle.m-on-the-other-side-of', { length: inDecimals(signalLead.lengthM) }),
+      say('vehicle.leave-it-off-the-amplifier')
     ],
     needs: ['open-trim'],
     uses: ['signal-lead'],
     minutes: 45,
-    checks: ['Where the two run side by side there are at least 200 mm between them.']
+    checks: [say('vehicle.where-the-two-run-side-by')]
   })
 
 const tapLoudspeaker = ({ circuit: { signalLead } }: VehicleFacts): BuildNode =>
   step({
     id: 'tap-speaker-level',
     place: 'car',
-    title: 'Tap the loudspeaker wires of the source',
+    title: say('vehicle.tap-the-loudspeaker-wires-of-the'),
     actions: [
-      'Find each pair by measuring, note its colours, then join one core at a time and insulate it at once.',
-      `Lay the twisted pairs, ${inDecimals(signalLead.lengthM)} m, away from the power cable${signalLead.converter ? ', to the converter beside the amplifier' : ''}; no screen, no core to the body. Leave them off the amplifier.`
+      say('vehicle.find-each-pair-by-measuring-note'),
+      say('vehicle.lay-the-twisted-pairs-m-away', {
+        length: inDecimals(signalLead.lengthM),
+        more: signalLead.converter ? say('vehicle.to-the-converter-beside-the-amplifier') : ''
+      })
     ],
     needs: ['open-trim', 'battery-off'],
-    tools: ['ohmmeter', 'crimping tool', 'hot air'],
+    tools: [say('tool.ohmmeter'), say('tool.crimping-tool'), say('tool.hot-air')],
     uses: ['signal-lead', 'splice', 'signal-ferrule', ...(signalLead.converter ? (['line-converter'] as const) : [])],
     minutes: 90,
-    checks: ['No core reads less than 1 kΩ to the body.'],
+    checks: [say('vehicle.no-core-reads-less-than-1')],
     cautions: ['bridge-tied-source']
   })
 
-function turnOnWay({ turnOn }: VehicleFacts): string {
-  const fuse = turnOn?.relay === undefined ? '' : `, its own ${turnOn.relay.fuseA} A fuse in the feed`
-  if (turnOn?.method === 'accessory-relay')
-    return `A relay with its diode${fuse}, switched by a fused accessory circuit that the handbook frees.`
-  if (turnOn?.method === 'relay') return `The switched output of the source drives a relay with its diode${fuse}.`
-  return 'From the switched output of the source to the turn-on terminal of the amplifier.'
+function turnOnWay({ turnOn }: VehicleFacts): Said {
+  const fuse = turnOn?.relay === undefined ? '' : say('vehicle.its-own-a-fuse-in-the', { fuseA: turnOn.relay.fuseA })
+  if (turnOn?.method === 'accessory-relay') return say('vehicle.a-relay-with-its-diode-switched', { fuse })
+  if (turnOn?.method === 'relay') return say('vehicle.the-switched-output-of-the-source', { fuse })
+  return say('vehicle.from-the-switched-output-of-the')
 }
 
 const layTurnOn = (facts: VehicleFacts): BuildNode =>
   step({
     id: 'lay-turn-on',
     place: 'car',
-    title: 'Lay the turn-on wire',
-    actions: [turnOnWay(facts), 'Never from a circuit of airbags, brakes, steering or lamps.'],
+    title: say('vehicle.lay-the-turn-on-wire'),
+    actions: [turnOnWay(facts), say('vehicle.never-from-a-circuit-of-airbags')],
     needs: ['open-trim'],
-    tools: ['crimping tool'],
+    tools: [say('tool.crimping-tool')],
     uses: [
       ...(facts.circuit.signalLead.turnOnLengthM > 0 || facts.circuit.turnOnRelay !== undefined
         ? (['turn-on-wire'] as const)
@@ -154,8 +155,8 @@ const layTurnOn = (facts: VehicleFacts): BuildNode =>
     minutes: 30,
     checks: [
       facts.turnOn?.relay === undefined
-        ? 'No other wire is touched.'
-        : 'The stripe of the diode points to the positive side of the coil.'
+        ? say('vehicle.no-other-wire-is-touched')
+        : say('vehicle.the-stripe-of-the-diode-points')
     ],
     cautions: facts.turnOn?.method === 'accessory-relay' ? ['accessory-turn-on'] : []
   })
@@ -167,32 +168,33 @@ const laySpeakerCable = ({ circuit: { speakerWire } }: VehicleFacts): readonly B
         step({
           id: 'lay-speaker-cable',
           place: 'car',
-          title: 'Lay the loudspeaker cable',
+          title: say('vehicle.lay-the-loudspeaker-cable'),
           actions: [
-            `${speakerWire.count === 1 ? '' : `${speakerWire.count} × `}${speakerWire.designation}, ${inDecimals(speakerWire.lengthM)} m, from the amplifier to the cup of the box, positive marked.`,
-            'Leave it off the amplifier, its ends insulated.'
+            say('vehicle.m-from-the-amplifier-to-the', {
+              more: speakerWire.count === 1 ? '' : `${speakerWire.count} × `,
+              designation: speakerWire.designation,
+              length: inDecimals(speakerWire.lengthM)
+            }),
+            say('vehicle.leave-it-off-the-amplifier-its')
           ],
           needs: ['mount-amplifier', 'load-box'],
-          tools: ['wire stripper', 'crimping tool'],
+          tools: [say('tool.wire-stripper'), say('tool.crimping-tool')],
           uses: ['speaker-wire'],
           minutes: 30,
-          checks: ['The size of the plan is printed on it; no loose strand.']
+          checks: [say('vehicle.the-size-of-the-plan-is')]
         })
       ]
 
 const label = step({
   id: 'label',
   place: 'car',
-  title: 'Label it',
-  actions: [
-    'Write each fuse rating beside its holder and "power cable" where it enters the cabin.',
-    'A copy of the wiring picture goes into the folder of the handbook.'
-  ],
+  title: say('vehicle.label-it'),
+  actions: [say('vehicle.write-each-fuse-rating-beside-its'), say('vehicle.a-copy-of-the-wiring-picture')],
   needs: ['fit-fuse-holder', 'fit-block', 'mount-second', 'mount-converter', 'lay-power-cable'],
-  tools: ['label pen'],
+  tools: [say('tool.label-pen')],
   uses: ['cable-label'],
   minutes: 15,
-  checks: ['Each rating can be read with the cover on.']
+  checks: [say('vehicle.each-rating-can-be-read-with')]
 })
 
 const connectAmplifier = ({ circuit: { trunk, amplifiers } }: VehicleFacts): BuildNode => {
@@ -200,11 +202,8 @@ const connectAmplifier = ({ circuit: { trunk, amplifiers } }: VehicleFacts): Bui
   return step({
     id: 'connect-amplifier',
     place: 'car',
-    title: 'Connect the amplifier',
-    actions: [
-      'Ground first, then signal and turn-on, the positive cable last, with the torque its sheet states.',
-      'Every fuse is out, and the loudspeaker cable stays off.'
-    ],
+    title: say('vehicle.connect-the-amplifier'),
+    actions: [say('vehicle.ground-first-then-signal-and-turn'), say('vehicle.every-fuse-is-out-and-the')],
     needs: [
       ...[
         'mount-amplifier',
@@ -217,10 +216,10 @@ const connectAmplifier = ({ circuit: { trunk, amplifiers } }: VehicleFacts): Bui
       ],
       ...['fit-fuse-holder', 'lay-signal', 'tap-speaker-level', 'lay-turn-on', 'lay-power-cable', 'crimp-lugs']
     ],
-    tools: ['hex key', 'screwdriver'],
+    tools: [say('tool.hex-key'), say('tool.screwdriver')],
     uses: ['amplifier', ...uses],
     minutes: 20 * Math.max(1, amplifiers.length),
-    checks: ['No strand lies outside a clamp; pull at each cable.']
+    checks: [say('vehicle.no-strand-lies-outside-a-clamp')]
   })
 }
 

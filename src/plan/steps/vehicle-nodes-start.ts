@@ -1,36 +1,32 @@
 /** The vehicle made safe and opened: nothing is drilled, laid or joined before. */
+
+import { say } from '../../domain/say.ts'
 import { type BuildNode, step } from '../work/build-step.ts'
 import type { VehicleFacts } from './vehicle-facts.ts'
 
 const parkSafe = step({
   id: 'park-safe',
   place: 'car',
-  title: 'Park it safely',
-  actions: [
-    'Level ground, in the open or with the door wide open; parking brake on, wheels chocked, key out of its reach.',
-    'Leave the tailgate and a window open: without a battery the locks may not open again.'
-  ],
+  title: say('vehicle.park-it-safely'),
+  actions: [say('vehicle.level-ground-in-the-open-or'), say('vehicle.leave-the-tailgate-and-a-window')],
   needs: ['read-handbook'],
-  tools: ['chocks'],
-  substitutes: ['Two blocks of wood, one on each side of a wheel, do for chocks.'],
+  tools: [say('tool.chocks')],
+  substitutes: [say('vehicle.two-blocks-of-wood-one-on')],
   minutes: 10,
-  checks: ['It does not move when you push it.']
+  checks: [say('vehicle.it-does-not-move-when-you')]
 })
 
 /** Only a vehicle with orange cables has it. */
 const driveOff = step({
   id: 'drive-off',
   place: 'car',
-  title: 'Switch the electric drive off',
-  actions: [
-    'As the handbook says: ready mode off, key away, charging cable out. Keep off everything orange.',
-    'Its service disconnect is for a person trained on this vehicle.'
-  ],
+  title: say('vehicle.switch-the-electric-drive-off'),
+  actions: [say('vehicle.as-the-handbook-says-ready-mode'), say('vehicle.its-service-disconnect-is-for-a')],
   needs: ['park-safe'],
-  tools: ['handbook'],
+  tools: [say('tool.handbook')],
   minutes: 30,
   cureMinutes: 10,
-  checks: ['No ready light; charging cable out.'],
+  checks: [say('vehicle.no-ready-light-charging-cable-out')],
   cautions: ['high-voltage-orange', 'ready-mode']
 })
 
@@ -38,48 +34,42 @@ const batteryOff = ({ capacitor }: VehicleFacts): BuildNode =>
   step({
     id: 'battery-off',
     place: 'car',
-    title: 'Take the battery off',
+    title: say('vehicle.take-the-battery-off'),
     actions: [
-      'Take the negative terminal off first and tie it back, insulated, where it cannot spring onto the post.',
-      'Where the vehicle has a second battery already, take its negative terminal off too.',
-      ...(capacitor ? ['A capacitor that is in already is discharged through its resistor.'] : []),
-      'Wait as long as the handbook asks before you work near airbag wiring.'
+      say('vehicle.take-the-negative-terminal-off-first'),
+      say('vehicle.where-the-vehicle-has-a-second'),
+      ...(capacitor ? [say('vehicle.a-capacitor-that-is-in-already')] : []),
+      say('vehicle.wait-as-long-as-the-handbook')
     ],
     needs: ['park-safe', 'drive-off', 'survey-route'],
-    tools: ['insulated spanner', 'goggles', 'insulating cap', 'voltmeter'],
-    substitutes: ['A spanner wrapped in tape but for its jaws.', 'A thick rubber glove, tied over the terminal.'],
+    tools: [say('tool.insulated-spanner'), say('tool.goggles'), say('tool.insulating-cap'), say('tool.voltmeter')],
+    substitutes: [say('vehicle.a-spanner-wrapped-in-tape-but'), say('vehicle.a-thick-rubber-glove-tied-over')],
     minutes: 15,
     cureMinutes: 30,
-    checks: ['The negative terminal is off and cannot touch the post; 0 V from it to the positive post.'],
+    checks: [say('vehicle.the-negative-terminal-is-off-and')],
     cautions: ['battery-disconnect', 'airbag-looms']
   })
 
 const emptyBoot = step({
   id: 'empty-boot',
   place: 'car',
-  title: 'Empty the boot',
-  actions: [
-    'Take out the floor and its cover as far as needed.',
-    'Note what must stay within reach: spare wheel or repair kit, jack, towing eye, warning triangle, release of the tailgate, hatches, vents.'
-  ],
+  title: say('vehicle.empty-the-boot'),
+  actions: [say('vehicle.take-out-the-floor-and-its'), say('vehicle.note-what-must-stay-within-reach')],
   needs: ['park-safe'],
   minutes: 20,
-  checks: ['The list of what must stay within reach hangs beside the plan.']
+  checks: [say('vehicle.the-list-of-what-must-stay')]
 })
 
 const openTrim = step({
   id: 'open-trim',
   place: 'car',
-  title: 'Open the trim',
-  actions: [
-    'Unclip sills and side trim along the way of the cables with a plastic lever; photograph every clip.',
-    'Leave yellow connectors closed.'
-  ],
+  title: say('vehicle.open-the-trim'),
+  actions: [say('vehicle.unclip-sills-and-side-trim-along'), say('vehicle.leave-yellow-connectors-closed')],
   needs: ['battery-off'],
-  tools: ['plastic levers', 'screwdriver', 'camera'],
-  substitutes: ['An old plastic card or a wooden spatula does for a lever.'],
+  tools: [say('tool.plastic-levers'), say('tool.screwdriver'), say('tool.camera')],
+  substitutes: [say('vehicle.an-old-plastic-card-or-a')],
   minutes: 60,
-  checks: ['No connector hangs open.'],
+  checks: [say('vehicle.no-connector-hangs-open')],
   cautions: ['airbag-looms']
 })
 

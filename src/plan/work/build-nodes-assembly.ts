@@ -1,50 +1,66 @@
 /** Steps from loose panels to the closed box. */
+
+import type { Said } from '../../contract/sentences/form/template.ts'
+import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { inMm } from '../../domain/digits.ts'
+import { listed, say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, step } from './build-step.ts'
 
 const dayMinutes = 24 * 60
 
-const quoted = (names: readonly string[]) => names.map(name => `"${name}"`).join(' and ')
+const quoted = (names: readonly string[]) =>
+  listed(
+    names.map(name => say('panel.quoted', { name: panelSaid(name) })),
+    'list.and'
+  )
 
 const assembleShell = ({ order }: BuildFacts): BuildNode =>
   step({
     id: 'assemble-shell',
-    title: order.leftOff.length > 1 ? 'Assemble the first panels' : 'Assemble all but the last panel',
+    title:
+      order.leftOff.length > 1
+        ? say('assembly.assemble-the-first-panels')
+        : say('assembly.assemble-all-but-the-last-panel'),
     actions: [
-      `In this order: ${order.shell.join(', ')}; leave off ${quoted(order.leftOff)}.`,
-      'Glue one edge at a time, drive the screws from the middle outwards, wipe off what runs out.'
+      say('assembly.in-this-order-leave-off', {
+        join: listed(order.shell.map(panelSaid)),
+        leftOff: quoted(order.leftOff)
+      }),
+      say('assembly.glue-one-edge-at-a-time')
     ],
     needs: ['drill-pilots', 'laminate-baffle', 't-nuts'],
-    tools: ['drill', 'square', 'damp cloth'],
+    tools: [say('tool.drill'), say('tool.square'), say('tool.damp-cloth')],
     uses: ['cut-panel', 'glue', 'wood-screw'],
     makes: ['shell'],
     minutes: 45,
     cureMinutes: 45,
-    checks: ['Diagonals of the opening agree to 1 mm before the glue sets.']
+    checks: [say('assembly.diagonals-of-the-opening-agree-to')]
   })
 
 /** What goes into the shell; a tube is glued into its panel before. */
-const insideParts = ({ port, braceCount }: BuildFacts): readonly string[] => [
-  ...(port === 'slot' ? ['the port'] : []),
-  ...(braceCount === 0 ? [] : [braceCount === 1 ? 'the brace' : 'the braces'])
+const insideParts = ({ port, braceCount }: BuildFacts): readonly Said[] => [
+  ...(port === 'slot' ? [say('assembly.the-port')] : []),
+  ...(braceCount === 0 ? [] : [braceCount === 1 ? say('assembly.the-brace') : say('assembly.the-braces')])
 ]
 
 function fitInside(facts: BuildFacts): readonly BuildNode[] {
   const parts = insideParts(facts)
   if (parts.length === 0) return []
-  const named = parts.join(' and ')
+  const named = listed(parts, 'list.and')
   const { inside } = facts.order
   return [
     step({
       id: 'fit-inside',
-      title: `Fit ${named}`,
+      title: say('assembly.fit', { named }),
       actions: [
-        `Glue and screw ${named} to the marks.`,
-        ...(inside.length > 1 ? [`In this order, for what is behind goes in first: ${inside.join('; ')}.`] : [])
+        say('assembly.glue-and-screw-to-the-marks', { named }),
+        ...(inside.length > 1
+          ? [say('assembly.in-this-order-for-what-is', { join: listed(inside.map(panelSaid), 'list.clauses') })]
+          : [])
       ],
       needs: ['assemble-shell', 'port-walls', 'port-tubes', 'braces'],
-      tools: ['drill'],
+      tools: [say('tool.drill')],
       uses: [
         'shell',
         'glue',
@@ -55,10 +71,8 @@ function fitInside(facts: BuildFacts): readonly BuildNode[] {
       minutes: 20,
       cureMinutes: 45,
       checks: [
-        ...(facts.port === 'slot'
-          ? ['The clear way at the inner end of the port is at least what the plan states.']
-          : []),
-        `The driver still clears ${named}.`
+        ...(facts.port === 'slot' ? [say('assembly.the-clear-way-at-the-inner')] : []),
+        say('assembly.the-driver-still-clears', { named })
       ]
     })
   ]
@@ -67,27 +81,21 @@ function fitInside(facts: BuildFacts): readonly BuildNode[] {
 /** After the box is closed nobody reaches them; their holes are leaks until they are sealed. */
 const anchorPlates = step({
   id: 'anchor-plates',
-  title: 'Fit the load plates, where the box will be bolted',
-  actions: [
-    'Bolts instead of straps need a steel plate of at least 50 × 50 mm behind the board at each bolt: screw it on now, with its nut fixed, for nobody reaches it later.',
-    'With straps go on.'
-  ],
+  title: say('assembly.fit-the-load-plates-where-the'),
+  actions: [say('assembly.bolts-instead-of-straps-need-a'), say('assembly.with-straps-go-on')],
   needs: ['assemble-shell'],
-  tools: ['drill', 'spanner'],
+  tools: [say('tool.drill'), say('tool.spanner')],
   uses: ['shell', 'anchor-bolt'],
   minutes: 20,
-  checks: ['A bolt runs by hand through board, plate and nut; the seams are sealed after this, its hole too.']
+  checks: [say('assembly.a-bolt-runs-by-hand-through')]
 })
 
 const sealSeams = step({
   id: 'seal-seams',
-  title: 'Seal the inner seams',
-  actions: [
-    'Run a fillet of sealant along every inner seam and smooth it with a finger.',
-    'The last panel will cover them, so leave none out.'
-  ],
+  title: say('assembly.seal-the-inner-seams'),
+  actions: [say('assembly.run-a-fillet-of-sealant-along'), say('assembly.the-last-panel-will-cover-them')],
   needs: ['assemble-shell', 'fit-inside', 'port-tubes', 'anchor-plates'],
-  tools: ['sealant gun'],
+  tools: [say('tool.sealant-gun')],
   uses: ['shell', 'sealant'],
   minutes: 20,
   cureMinutes: 120
@@ -95,10 +103,10 @@ const sealSeams = step({
 
 const colourPort = step({
   id: 'colour-port',
-  title: 'Paint the port dark inside',
-  actions: ['Sand the channel and spray it matt black from both ends; mask the glue faces.'],
+  title: say('assembly.paint-the-port-dark-inside'),
+  actions: [say('assembly.sand-the-channel-and-spray-it')],
   needs: ['assemble-shell', 'fit-inside', 'port-tubes'],
-  tools: ['abrasive paper', 'masking tape'],
+  tools: [say('tool.abrasive-paper'), say('tool.masking-tape')],
   uses: ['port-paint'],
   minutes: 20,
   cureMinutes: 120,
@@ -107,52 +115,47 @@ const colourPort = step({
 
 const lineWalls = step({
   id: 'line-walls',
-  title: 'Line the walls',
-  actions: [
-    'Glue the lining to the walls of the plan.',
-    "Keep it away from the mouth of the port by the port's own width, and off the glue faces."
-  ],
+  title: say('assembly.line-the-walls'),
+  actions: [say('assembly.glue-the-lining-to-the-walls'), say('assembly.keep-it-away-from-the-mouth')],
   needs: ['seal-seams', 'colour-port'],
-  tools: ['knife', 'stapler'],
+  tools: [say('tool.knife'), say('tool.stapler')],
   uses: ['lining', 'lining-adhesive'],
   minutes: 30,
   cureMinutes: 60,
-  warnings: ['Contact adhesive is extremely flammable: let it flash off fully before the box is closed.'],
+  warnings: [say('assembly.contact-adhesive-is-extremely-flammable-let')],
   cautions: ['solvent-vapour']
 })
 
 const wireInside = ({ innerWire }: BuildFacts): BuildNode =>
   step({
     id: 'wire-inside',
-    title: 'Lay the wires inside',
-    actions: [
-      'Lead the wires from the place of the terminal to the driver hole, clip them so that they cannot rattle, mark the positive one.'
-    ],
+    title: say('assembly.lay-the-wires-inside'),
+    actions: [say('assembly.lead-the-wires-from-the-place')],
     needs: ['seal-seams', 'line-walls'],
-    tools: ['wire stripper', 'crimping tool'],
+    tools: [say('tool.wire-stripper'), say('tool.crimping-tool')],
     uses: innerWire ? ['inside-wire', 'receptacle'] : ['receptacle'],
     minutes: 10
   })
 
 /** The seams of the last panel are sealed from inside where an arm gets there, else before it goes on. */
-function lastBead({ closing }: BuildFacts): string {
+function lastBead({ closing }: BuildFacts): Said {
   return closing.reachable
-    ? `Reach in through the ${inMm(closing.openingM)} hole and seal the last seams; they are ${inMm(closing.reachM)} away at most.`
-    : 'Lay a full bead of sealant on the last seams before the panel goes on: no hole is large and near enough to reach them afterwards.'
+    ? say('assembly.reach-in-through-the-hole-and', { opening: inMm(closing.openingM), reach: inMm(closing.reachM) })
+    : say('assembly.lay-a-full-bead-of-sealant')
 }
 
 const closeBox = (facts: BuildFacts): BuildNode =>
   step({
     id: 'close-box',
-    title: `Close the box with "${facts.closing.name}"`,
-    actions: ['Glue and screw the last panel.', lastBead(facts)],
+    title: say('assembly.close-the-box-with', { name: panelSaid(facts.closing.name) }),
+    actions: [say('assembly.glue-and-screw-the-last-panel'), lastBead(facts)],
     needs: ['wire-inside', 'colour-port', 'line-walls', 'anchor-plates'],
-    tools: ['drill', 'sealant gun', 'lamp'],
+    tools: [say('tool.drill'), say('tool.sealant-gun'), say('tool.lamp')],
     uses: ['shell', 'cut-panel', 'glue', 'wood-screw', 'sealant'],
     makes: ['closed-box'],
     minutes: 25,
     cureMinutes: dayMinutes,
-    checks: ['No light shows through any seam with a lamp inside.'],
+    checks: [say('assembly.no-light-shows-through-any-seam')],
     cautions: ['seams-out-of-reach']
   })
 

@@ -1,16 +1,15 @@
 /** Steps on flat board: cutting, holes, sub-assemblies that close nothing. */
+
+import { say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, step } from './build-step.ts'
 
 const measureBoard = step({
   id: 'measure-board',
-  title: 'Measure the board',
-  actions: [
-    'Measure the real thickness of every sheet in several places.',
-    'If it differs by more than 0.3 mm from the plan, ask for the plan again with the measured thickness.'
-  ],
+  title: say('board.measure-the-board'),
+  actions: [say('board.measure-the-real-thickness-of-every'), say('board.if-it-differs-by-more-than')],
   needs: ['set-up-bench'],
-  tools: ['calliper'],
+  tools: [say('tool.calliper')],
   uses: ['sheet'],
   minutes: 10
 })
@@ -18,26 +17,20 @@ const measureBoard = step({
 const cutPanels = ({ panelCount, sheetCount }: BuildFacts): BuildNode =>
   step({
     id: 'cut-panels',
-    title: 'Cut the panels',
-    actions: [
-      'Follow the cut sheets: trim first, then the cuts in the order of their numbers.',
-      'Write the name on each panel as it comes off.'
-    ],
+    title: say('board.cut-the-panels'),
+    actions: [say('board.follow-the-cut-sheets-trim-first'), say('board.write-the-name-on-each-panel')],
     needs: ['measure-board', 'check-parts'],
     tools: [
-      'panel saw or track saw (or a cutting service)',
-      'square',
-      'tape measure',
-      'extractor, mask, ear and eye protection'
+      say('tool.panel-saw-or-track-saw-or'),
+      say('tool.square'),
+      say('tool.tape-measure'),
+      say('tool.extractor-mask-ear-and-eye-protection')
     ],
-    substitutes: [
-      'A cutting service saws from the cut list: check the sizes there.',
-      'Circular saw or jigsaw with a fine blade along a clamped straight edge: saw 0.5 mm long and plane to the line.'
-    ],
+    substitutes: [say('board.a-cutting-service-saws-from-the'), say('board.circular-saw-or-jigsaw-with-a')],
     uses: ['sheet', 'panel'],
     makes: ['cut-panel'],
     minutes: 20 * sheetCount + 4 * panelCount,
-    checks: ['Equal panels are equal to 0.5 mm.', 'Both diagonals of each panel agree to 1 mm.'],
+    checks: [say('board.equal-panels-are-equal-to-0'), say('board.both-diagonals-of-each-panel-agree')],
     cautions: ['wood-dust', 'narrow-strip']
   })
 
@@ -45,17 +38,17 @@ const cutPanels = ({ panelCount, sheetCount }: BuildFacts): BuildNode =>
 const sawBevels = (angles: readonly number[]): BuildNode =>
   step({
     id: 'saw-bevels',
-    title: 'Saw the sloped edges',
+    title: say('board.saw-the-sloped-edges'),
     actions: [
-      `Tilt the blade to the angle of the drawing (${angles.map(angle => `${angle}°`).join(', ')}), all edges of one angle in one go, and try it on an offcut first.`,
-      'The drawing says which face stays the longer one: lay that face so that the blade leans over the waste, and clamp a stop.'
+      say('board.tilt-the-blade-to-the-angle', { join: angles.map(angle => `${angle}°`).join(', ') }),
+      say('board.the-drawing-says-which-face-stays')
     ],
     needs: ['cut-panels'],
-    tools: ['saw with a blade that tilts, or a track saw', 'bevel gauge', 'clamps'],
-    substitutes: ['Circular saw with a tilting shoe along a clamped rail; a plane takes off the rest.'],
+    tools: [say('tool.saw-with-a-blade-that-tilts'), say('tool.bevel-gauge'), say('tool.clamps')],
+    substitutes: [say('board.circular-saw-with-a-tilting-shoe')],
     uses: ['cut-panel'],
     minutes: 10 + 5 * angles.length,
-    checks: ['Two offcuts of one angle, laid together, give twice the angle.'],
+    checks: [say('board.two-offcuts-of-one-angle-laid')],
     cautions: ['wood-dust']
   })
 
@@ -64,47 +57,45 @@ const hasBevels = ({ bevelsDeg = [] }: BuildFacts) => bevelsDeg.length > 0
 const dryFit = (facts: BuildFacts): BuildNode =>
   step({
     id: 'dry-fit',
-    title: 'Put the box together dry',
-    actions: [
-      'Stand the panels up without glue and hold the corners with tape.',
-      'Lay driver, port and terminal on their places.'
-    ],
+    title: say('board.put-the-box-together-dry'),
+    actions: [say('board.stand-the-panels-up-without-glue'), say('board.lay-driver-port-and-terminal-on')],
     needs: hasBevels(facts) ? ['cut-panels', 'saw-bevels'] : ['cut-panels'],
-    tools: ['tape', 'square'],
+    tools: [say('tool.tape'), say('tool.square')],
     uses: ['cut-panel', 'driver'],
     minutes: 20,
-    checks: [
-      'No gap is wider than 0.5 mm.',
-      'Outer size, both diagonals of the opening, and the boot opening agree with the plan.'
-    ]
+    checks: [say('board.no-gap-is-wider-than-0'), say('board.outer-size-both-diagonals-of-the')]
   })
 
 const cutHoles = ({ cutOutCount, port }: BuildFacts): BuildNode =>
   step({
     id: 'cut-holes',
-    title: 'Cut holes and rebates in the flat panels',
+    title: say('board.cut-holes-and-rebates-in-the'),
     actions: [
-      'Mark centres from the drawings and cut every hole before any glue.',
-      ...(port === 'none' ? [] : ['Round over both mouths of the port.']),
-      'Try the driver in its hole: drop it in, mark its screw holes, take it out.'
+      say('board.mark-centres-from-the-drawings-and'),
+      ...(port === 'none' ? [] : [say('board.round-over-both-mouths-of-the')]),
+      say('board.try-the-driver-in-its-hole')
     ],
     needs: ['dry-fit'],
-    tools: ['router with circle jig', ...(port === 'none' ? [] : ['round-over bit 12.7 mm']), 'jigsaw'],
-    substitutes: ['Pilot hole, jigsaw on the waste side of the line, rasp to the line; the flange hides 2 mm.'],
+    tools: [
+      say('tool.router-with-circle-jig'),
+      ...(port === 'none' ? [] : [say('tool.round-over-bit-12-7-mm')]),
+      say('tool.jigsaw')
+    ],
+    substitutes: [say('board.pilot-hole-jigsaw-on-the-waste')],
     uses: ['cut-panel', 'driver'],
     minutes: 15 * Math.max(1, cutOutCount)
   })
 
 const drillPilots = step({
   id: 'drill-pilots',
-  title: 'Drill clearance and pilot holes',
+  title: say('board.drill-clearance-and-pilot-holes'),
   actions: [
-    'Through the outer panel: clearance holes with a small countersink, along every joint.',
-    'Into the edge behind: pilot holes of the size in the bill, 1 mm deeper than the screw.',
-    'The screws draw each joint together and stand in for clamps until the glue has set.'
+    say('board.through-the-outer-panel-clearance-holes'),
+    say('board.into-the-edge-behind-pilot-holes'),
+    say('board.the-screws-draw-each-joint-together')
   ],
   needs: ['dry-fit'],
-  tools: ['drill', 'pilot and countersink bits', 'square'],
+  tools: [say('tool.drill'), say('tool.pilot-and-countersink-bits'), say('tool.square')],
   uses: ['cut-panel'],
   minutes: 30
 })
@@ -113,74 +104,64 @@ const drillPilots = step({
 const driverFixings = ({ fixing }: BuildFacts): BuildNode =>
   step({
     id: 't-nuts',
-    title: 'Fit T-nuts (or drill pilot holes) for the driver',
-    actions: [
-      'Machine screws: open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind, and pull it in with a screw and a washer.',
-      'Wood screws take the pilots as they are.'
-    ],
+    title: say('board.fit-t-nuts-or-drill-pilot'),
+    actions: [say('board.machine-screws-open-the-pilot-holes'), say('board.wood-screws-take-the-pilots-as')],
     needs: ['cut-holes'],
-    tools: ['drill', 'hammer'],
+    tools: [say('tool.drill'), say('tool.hammer')],
     uses: ['cut-panel', ...(fixing === 'machine-screw' ? (['t-nut', 'glue'] as const) : [])],
     minutes: 15
   })
 
 const laminateBaffle = step({
   id: 'laminate-baffle',
-  title: 'Glue the layers of the front',
-  actions: [
-    'Spread glue over the whole face, line up the holes, screw from behind.',
-    'Take the screws that the bill names for the layers: those of the joints come out through the front.'
-  ],
+  title: say('board.glue-the-layers-of-the-front'),
+  actions: [say('board.spread-glue-over-the-whole-face'), say('board.take-the-screws-that-the-bill')],
   needs: ['cut-holes', 'drill-pilots'],
-  tools: ['glue roller', 'drill'],
-  substitutes: ['A damp cloth over a flat stick spreads the glue; heavy books press it.'],
+  tools: [say('tool.glue-roller'), say('tool.drill')],
+  substitutes: [say('board.a-damp-cloth-over-a-flat')],
   uses: ['cut-panel', 'glue', 'layer-screw'],
   minutes: 25,
   cureMinutes: 60,
-  checks: ['The driver still drops into its hole.']
+  checks: [say('board.the-driver-still-drops-into-its')]
 })
 
 const portWalls = step({
   id: 'port-walls',
-  title: 'Glue the port together',
-  actions: [
-    'Join the port walls to one part with glue and screws, square to the face.',
-    'Seal its corners from the side that will be the channel.'
-  ],
+  title: say('board.glue-the-port-together'),
+  actions: [say('board.join-the-port-walls-to-one'), say('board.seal-its-corners-from-the-side')],
   needs: ['drill-pilots'],
-  tools: ['drill', 'square', 'sealant gun'],
+  tools: [say('tool.drill'), say('tool.square'), say('tool.sealant-gun')],
   uses: ['cut-panel', 'glue', 'wood-screw', 'sealant'],
   makes: ['port-walls'],
   minutes: 25,
   cureMinutes: 45,
-  checks: ['The channel has the height of the plan at both ends, to 0.5 mm.']
+  checks: [say('board.the-channel-has-the-height-of')]
 })
 
 const portTubes = step({
   id: 'port-tubes',
-  title: 'Cut and glue in the port tubes',
-  actions: [
-    'Cut each tube to its length, deburr it, glue it into its panel.',
-    'Run a fillet of sealant round it on the inside.'
-  ],
+  title: say('board.cut-and-glue-in-the-port'),
+  actions: [say('board.cut-each-tube-to-its-length'), say('board.run-a-fillet-of-sealant-round')],
   needs: ['cut-holes'],
-  tools: ['fine saw', 'sealant gun'],
+  tools: [say('tool.fine-saw'), say('tool.sealant-gun')],
   uses: ['port-tube', 'sealant'],
   minutes: 20,
   cureMinutes: 60,
-  checks: ['Length from the outer face agrees with the plan to 1 mm.']
+  checks: [say('board.length-from-the-outer-face-agrees')]
 })
 
 const braces = ({ braceCount, braceWindows }: BuildFacts): BuildNode =>
   step({
     id: 'braces',
-    title: 'Prepare the braces',
+    title: say('board.prepare-the-braces'),
     actions: [
-      `${braceWindows ? 'Cut their windows, round the edges' : 'Break their edges'}, mark their places on the panels.`
+      say('board.mark-their-places-on-the-panels', {
+        more: braceWindows ? say('board.cut-their-windows-round-the-edges') : say('board.break-their-edges')
+      })
     ],
     needs: ['cut-panels'],
-    tools: ['jigsaw', 'router'],
-    substitutes: ['Drill the corners of a window, jigsaw between them.'],
+    tools: [say('tool.jigsaw'), say('tool.router')],
+    substitutes: [say('board.drill-the-corners-of-a-window')],
     uses: ['cut-panel'],
     makes: ['brace'],
     minutes: 10 * braceCount

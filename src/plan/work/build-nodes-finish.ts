@@ -1,45 +1,61 @@
 /** Steps from the closed box to the box that stands in the car. */
-import { peopleFor, spokenPeople } from '../../domain/box/layout/lift.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
+import { peopleFor, saidPeople } from '../../domain/box/layout/lift.ts'
 import { inDigits, inMm } from '../../domain/digits.ts'
+import { say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, step } from './build-step.ts'
 
 const dayMinutes = 24 * 60
 
 /** A board on a gasket has no travel to speak of: every box is blown up, and the cone tells the rest once it is in. */
-const leakMethod = (port: BuildFacts['port']): string =>
-  `Close the driver hole${port === 'none' ? '' : ' and the port'} with boards on gaskets, blow in gently by mouth through a small tube, and listen and feel along every seam, or brush on soap water.`
+const leakMethod = (port: BuildFacts['port']): Said =>
+  say('finish.close-the-driver-hole-with-boards', { more: port === 'none' ? '' : say('finish.and-the-port') })
 
 const leakTest = ({ port }: BuildFacts): BuildNode =>
   step({
     id: 'leak-test',
-    title: 'Test for leaks',
+    title: say('finish.test-for-leaks'),
     actions: [
-      'Close the hole of the terminal cup with a board on a gasket too.',
+      say('finish.close-the-hole-of-the-terminal'),
       leakMethod(port),
-      'Mark every leak, seal it, test again.'
+      say('finish.mark-every-leak-seal-it-test')
     ],
     needs: ['close-box'],
-    tools: ['cover boards', 'seal strip', 'tube', 'soap water', 'pencil'],
+    tools: [
+      say('tool.cover-boards'),
+      say('tool.seal-strip'),
+      say('tool.tube'),
+      say('tool.soap-water'),
+      say('tool.pencil')
+    ],
     uses: ['closed-box', 'sealant'],
     minutes: 20,
-    checks: ['No hiss, no draught and no bubble at any seam.']
+    checks: [say('finish.no-hiss-no-draught-and-no')]
   })
 
-function edgeText(roundingRadiusM: number): string {
+function edgeText(roundingRadiusM: number): Said {
   return roundingRadiusM > 0
-    ? `Round over the outer edges that the cut list names, to ${inMm(roundingRadiusM, 1)} at most; keep screws out of the way of the bit, and leave mitres and slanted joints sharp.`
-    : 'Leave the outer edges sharp, a seam runs in or near them; only break them with abrasive.'
+    ? say('finish.round-over-the-outer-edges-that', { roundingRadius: inMm(roundingRadiusM, 1) })
+    : say('finish.leave-the-outer-edges-sharp-a')
 }
 
 const sandFaces = ({ roundingRadiusM }: BuildFacts): BuildNode =>
   step({
     id: 'sand',
-    title: roundingRadiusM > 0 ? 'Fill, round over and sand' : 'Fill and sand',
-    actions: ['Fill screw heads and seams, let it dry.', edgeText(roundingRadiusM), 'Sand with P120, then P180.'],
+    title: roundingRadiusM > 0 ? say('finish.fill-round-over-and-sand') : say('finish.fill-and-sand'),
+    actions: [
+      say('finish.fill-screw-heads-and-seams-let'),
+      edgeText(roundingRadiusM),
+      say('finish.sand-with-p120-then-p180')
+    ],
     needs: ['leak-test'],
-    tools: [...(roundingRadiusM > 0 ? ['router with round-over bit'] : []), 'sander', 'extractor, mask'],
-    substitutes: ['Sanding block by hand; plane and abrasive round an edge as well as a router does.'],
+    tools: [
+      ...(roundingRadiusM > 0 ? [say('tool.router-with-round-over-bit')] : []),
+      say('tool.sander'),
+      say('tool.extractor-mask')
+    ],
+    substitutes: [say('finish.sanding-block-by-hand-plane-and')],
     uses: ['closed-box', 'filler', 'abrasive'],
     minutes: 60,
     cureMinutes: 60,
@@ -48,10 +64,10 @@ const sandFaces = ({ roundingRadiusM }: BuildFacts): BuildNode =>
 
 const sealEdges = step({
   id: 'seal-edges',
-  title: 'Seal the sawn edges',
-  actions: ['Brush edge sealer on every sawn edge and into the driver hole, twice.'],
+  title: say('finish.seal-the-sawn-edges'),
+  actions: [say('finish.brush-edge-sealer-on-every-sawn')],
   needs: ['sand'],
-  tools: ['brush'],
+  tools: [say('tool.brush')],
   uses: ['closed-box', 'edge-sealer'],
   minutes: 20,
   cureMinutes: 120
@@ -59,45 +75,45 @@ const sealEdges = step({
 
 const coverBox = step({
   id: 'cover',
-  title: 'Cover the box',
-  actions: [
-    'Glue the wrap first with its seam at the back or below, then the ends, with the pile lying one way.',
-    'Cut out the holes from the middle and turn the edges in.'
-  ],
+  title: say('finish.cover-the-box'),
+  actions: [say('finish.glue-the-wrap-first-with-its'), say('finish.cut-out-the-holes-from-the')],
   needs: ['seal-edges'],
-  tools: ['knife', 'straight edge', 'roller'],
+  tools: [say('tool.knife'), say('tool.straight-edge'), say('tool.roller')],
   uses: ['closed-box', 'carpet', 'carpet-adhesive'],
   minutes: 90,
   cureMinutes: dayMinutes,
-  warnings: ['Wear gloves; let it flash off for a day before the box goes into a closed car.'],
+  warnings: [say('finish.wear-gloves-let-it-flash-off')],
   cautions: ['solvent-vapour']
 })
 
 const fitTerminals = step({
   id: 'terminals',
-  title: 'Fit the terminal cup and feet',
-  actions: ['Connect the inner wires to the cup, lay its gasket, screw it down.', 'Screw on the feet.'],
+  title: say('finish.fit-the-terminal-cup-and-feet'),
+  actions: [say('finish.connect-the-inner-wires-to-the'), say('finish.screw-on-the-feet')],
   needs: ['seal-edges', 'cover'],
-  tools: ['screwdriver', 'crimping tool'],
+  tools: [say('tool.screwdriver'), say('tool.crimping-tool')],
   uses: ['closed-box', 'terminal-cup', 'cup-screw', 'receptacle', 'foot'],
   minutes: 15,
-  checks: ['Pull at each wire as hard as at a full shopping bag, about 50 N: nothing moves.']
+  checks: [say('finish.pull-at-each-wire-as-hard')]
 })
 
-function heavyLift(driverMassKg = 0): string {
-  return driverMassKg > 10 ? ' Lower it with two hands or two people; a slip tears the cone.' : ''
+function heavyLift(driverMassKg = 0): Said | '' {
+  return driverMassKg > 10 ? say('finish.lower-it-with-two-hands-or') : ''
 }
 
 const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): BuildNode =>
   step({
     id: 'fit-driver',
-    title: `Fit the ${driverCount > 1 ? `${driverCount} drivers` : 'driver'}${heavy ? ' when the box stands in the car' : ''}`,
+    title: say('finish.fit-the', {
+      more: driverCount > 1 ? say('finish.drivers', { driverCount }) : say('finish.driver'),
+      more2: heavy ? say('finish.when-the-box-stands-in-the') : ''
+    }),
     actions: [
-      `Lay the gasket strip, connect the wires as the wiring diagram shows, lower the driver in.${heavyLift(driverMassKg)}`,
-      'Tighten crosswise in two rounds, by hand.'
+      say('finish.lay-the-gasket-strip-connect-the', { driverMass: heavyLift(driverMassKg) }),
+      say('finish.tighten-crosswise-in-two-rounds-by')
     ],
     needs: ['terminals', 't-nuts', ...(heavy ? ['mount'] : [])],
-    tools: ['screwdriver or hex key'],
+    tools: [say('tool.screwdriver-or-hex-key')],
     uses: [
       'closed-box',
       'driver',
@@ -106,42 +122,41 @@ const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): Bu
     ],
     makes: ['finished-box'],
     minutes: 20 * driverCount,
-    checks: ['The gasket is pressed evenly all round.']
+    checks: [say('finish.the-gasket-is-pressed-evenly-all')]
   })
 
 const coneLeakTest = step({
   id: 'cone-leak-test',
-  title: 'Test for leaks with the cone',
-  actions: ['Press every cone gently inwards with flat fingers near its centre, and let go.'],
+  title: say('finish.test-for-leaks-with-the-cone'),
+  actions: [say('finish.press-every-cone-gently-inwards-with')],
   needs: ['fit-driver'],
   uses: ['finished-box'],
   minutes: 5,
-  checks: ['Every cone comes back slowly, over half a second or more; at once means a leak.']
+  checks: [say('finish.every-cone-comes-back-slowly-over')]
 })
 
 const polarity = step({
   id: 'polarity',
-  title: 'Check polarity and resistance',
-  actions: [
-    'Touch a 1.5 V cell to the terminal, positive to positive, for an instant: every cone must move outwards.',
-    'Measure the resistance at the terminal and compare it with the plan.'
-  ],
+  title: say('finish.check-polarity-and-resistance'),
+  actions: [say('finish.touch-a-1-5-v-cell'), say('finish.measure-the-resistance-at-the-terminal')],
   needs: ['fit-driver', 'cone-leak-test'],
-  tools: ['1.5 V cell', 'multimeter'],
+  tools: [say('tool.1-5-v-cell'), say('tool.multimeter')],
   uses: ['finished-box'],
   minutes: 5,
-  checks: ['All cones move the same way.', 'The resistance lies a little below the rated load of the plan.']
+  checks: [say('finish.all-cones-move-the-same-way'), say('finish.the-resistance-lies-a-little-below')]
 })
 
 const listen = ({ port }: BuildFacts): BuildNode =>
   step({
     id: 'listen',
-    title: 'Listen for leaks and rattles',
+    title: say('finish.listen-for-leaks-and-rattles'),
     actions: [
-      `Play a slow tone sweep at low level, from any small amplifier${port === 'none' ? '' : ', keep above the tuning frequency at first'}; feel along the seams, touch what buzzes.`
+      say('finish.play-a-slow-tone-sweep-at', {
+        more: port === 'none' ? '' : say('finish.keep-above-the-tuning-frequency-at')
+      })
     ],
     needs: ['polarity'],
-    tools: ['tone source', 'small amplifier'],
+    tools: [say('tool.tone-source'), say('tool.small-amplifier')],
     uses: ['finished-box'],
     minutes: 15
   })
@@ -152,16 +167,20 @@ const loadBox = ({ heavy, carriedKg }: BuildFacts): BuildNode => {
   return step({
     id: 'load-box',
     place: 'car',
-    title: 'Load the box',
+    title: say('finish.load-the-box'),
     actions: [
-      `${inDigits(carriedKg, 2)} kg${heavy ? ' without its drivers' : ''}: ${spokenPeople(people)} to rest it on a board over the sill and slide it in.`,
-      'Mind fingers at the sill and what lies behind it: belts, release cables, trim.'
+      say('finish.kg-to-rest-it-on-a', {
+        carried: inDigits(carriedKg, 2),
+        more: heavy ? say('finish.without-its-drivers') : '',
+        people: saidPeople(people)
+      }),
+      say('finish.mind-fingers-at-the-sill-and')
     ],
     needs: heavy ? ['terminals', 'leak-test', 'empty-boot'] : ['listen', 'empty-boot'],
-    tools: ['board as a ramp', 'gloves', 'blanket'],
+    tools: [say('tool.board-as-a-ramp'), say('tool.gloves'), say('tool.blanket')],
     uses: [heavy ? 'closed-box' : 'finished-box'],
     minutes: 25,
-    checks: ['Nothing is pinched behind it; flaps, hatches and the inner release of the tailgate stay free.'],
+    checks: [say('finish.nothing-is-pinched-behind-it-flaps')],
     cautions: ['heavy-box']
   })
 }
@@ -170,16 +189,13 @@ const mountInCar = ({ heavy }: BuildFacts): BuildNode =>
   step({
     id: 'mount',
     place: 'car',
-    title: 'Fasten the box in the car',
-    actions: [
-      'Bolt it to the body structure with load plates behind the board, or strap it to lashing eyes; never to child-seat, belt or seat anchors.',
-      'Before you drill find what lies behind, from both sides: tank, brake lines, wiring, airbags, a drive battery. To look from below, ramps or stands on level ground and wheels chocked, never a jack.'
-    ],
+    title: say('finish.fasten-the-box-in-the-car'),
+    actions: [say('finish.bolt-it-to-the-body-structure'), say('finish.before-you-drill-find-what-lies')],
     needs: ['load-box', 'battery-off'],
-    tools: ['drill with depth stop', 'spanners', 'torch'],
+    tools: [say('tool.drill-with-depth-stop'), say('tool.spanners'), say('tool.torch')],
     uses: [heavy ? 'closed-box' : 'finished-box', 'strap', 'anchor-bolt'],
     minutes: 60,
-    checks: ['Push and pull in all directions by hand: the box does not move.', 'The seat back is locked.'],
+    checks: [say('finish.push-and-pull-in-all-directions'), say('finish.the-seat-back-is-locked')],
     cautions: ['box-restraint', 'blind-drilling', 'under-car']
   })
 

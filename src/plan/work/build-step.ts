@@ -1,47 +1,55 @@
 /** Steps of the build as a graph: what each needs done before it, and the order that follows. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { WorkItem, WorkPlace } from '../../contract/systems/words.ts'
+import { type Worded, worded } from '../../domain/say.ts'
 
-export interface BuildNode {
-  readonly id: string
-  readonly title: string
+type StepWords = {
+  readonly title: Said
   /** What to do, sentence by sentence. */
-  readonly actions: readonly string[]
+  readonly actions: readonly Said[]
+  readonly tools: readonly Said[]
+  /** What does instead, where a tool is missing. */
+  readonly substitutes: readonly Said[]
+  readonly checks: readonly Said[]
+  readonly warnings: readonly Said[]
+}
+
+interface StepFacts {
+  readonly id: string
   /** Steps that must be finished, cured where they cure. */
   readonly needs: readonly string[]
   readonly place: WorkPlace
-  readonly tools: readonly string[]
-  /** What does instead, where a tool is missing. */
-  readonly substitutes: readonly string[]
   readonly uses: readonly WorkItem[]
   readonly makes: readonly WorkItem[]
   readonly minutes: number
   /** Waiting before a step that needs this one [min]. */
   readonly cureMinutes: number
-  readonly checks: readonly string[]
-  readonly warnings: readonly string[]
   /** Cautions whose place is this step. */
   readonly cautions: readonly CautionCode[]
 }
 
-const silent = {
-  place: 'bench',
-  tools: [],
-  substitutes: [],
-  uses: [],
-  makes: [],
-  cureMinutes: 0,
-  checks: [],
-  warnings: [],
-  cautions: []
-} as const
+export type BuildNode = StepFacts & Worded<StepWords>
+
+const silent = { place: 'bench', uses: [], makes: [], cureMinutes: 0, cautions: [] } as const
+const wordless = { tools: [], substitutes: [], checks: [], warnings: [] } as const
+
+type Given<All, Usual> = Omit<All, keyof Usual> & Partial<All>
 
 /** A node at the bench that takes nothing, cures at once and warns of nothing unless said. */
-export function step(node: Omit<BuildNode, keyof typeof silent> & Partial<BuildNode>): BuildNode {
-  return { ...silent, ...node }
+export function step({
+  title,
+  actions,
+  tools = wordless.tools,
+  substitutes = wordless.substitutes,
+  checks = wordless.checks,
+  warnings = wordless.warnings,
+  ...facts
+}: Given<StepFacts, typeof silent> & Given<StepWords, typeof wordless>): BuildNode {
+  return { ...silent, ...facts, ...worded({ title, actions, tools, substitutes, checks, warnings }) }
 }
 
-export interface BuildStep extends BuildNode {
+export type BuildStep = BuildNode & {
   /** Place in the order, from 1. */
   readonly number: number
 }

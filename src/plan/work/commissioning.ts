@@ -3,54 +3,56 @@ import type { SignalStep } from '../../contract/signals/signal-result.ts'
 import type { CapacitorEffect } from '../../contract/supply/supply-current.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanReading } from '../../contract/systems/readings.ts'
-import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
+import { saidResistor, saidWait } from '../../domain/circuit/source/capacitor-cautions.ts'
+import { listed, say, worded } from '../../domain/say.ts'
 import { converterSteps, dropSteps, fuseLast, running, tieSteps } from './commissioning-power.ts'
-import { type CommissioningStep, titles, type UnnumberedStep } from './first-start.ts'
+import { type CommissioningStep, startStep, titles, type UnnumberedStep } from './first-start.ts'
 import { startWork } from './first-start-work.ts'
 import { handOver } from './hand-over.ts'
 
-const noShort: UnnumberedStep = {
+const noShort = startStep({
   id: 'no-short',
-  text: 'Fuse out, amplifier leads joined: measure from the amplifier end of the positive cable to the body.',
-  passIf:
-    'The reading rises beyond 1 kΩ once the amplifier’s capacitors have charged from the meter; a steady few ohms is a short.',
+  text: say('start.fuse-out-amplifier-leads-joined-measure'),
+  passIf: say('start.the-reading-rises-beyond-1-k'),
   cautions: []
-}
+})
 
 /** No screen, no core to ground: a short of either core would load the output stage of the source. */
-const speakerLead: UnnumberedStep = {
+const speakerLead = startStep({
   id: 'speaker-level-lead',
-  text: 'Source off, the twisted signal pairs off the amplifier or its converter: measure each core to the body, and the cores of each pair to those of the other.',
-  passIf:
-    'No core shows less than 1 kΩ to the body or to the other pair; within a pair there are a few ohms of loudspeaker, or nothing where it is disconnected.',
+  text: say('start.source-off-the-twisted-signal-pairs'),
+  passIf: say('start.no-core-shows-less-than-1'),
   cautions: ['bridge-tied-source']
-}
+})
 
 function cableSeen({ trunk, branches }: PlanCircuit): UnnumberedStep {
   const sizes = [...new Set([trunk, ...branches].flatMap(run => (run === undefined ? [] : [run.designation])))]
-  const what = sizes.length === 0 ? 'the cable' : `the ${sizes.join(', ')} ${sizes.length === 1 ? 'cable' : 'cables'}`
-  const along = (trunk?.runs ?? 1) > 1 ? `, all ${trunk?.runs} that lie side by side` : ''
-  return {
+  const what =
+    sizes.length === 0
+      ? say('start.the-cable')
+      : say('start.the-cables', { cableCount: sizes.length, sizes: listed(sizes) })
+  const along = (trunk?.runs ?? 1) > 1 ? say('start.all-that-lie-side-by-side', { runs: trunk?.runs ?? 1 }) : ''
+  return startStep({
     id: 'cable-seen',
-    text: `Look along ${what}${along} from end to end: grommet in every metal wall, clear of heat, pedals, seat rails and sharp edges, clamped.`,
-    passIf: 'No bare metal touches it and it cannot move or chafe.',
+    text: say('start.look-along-from-end-to-end', { what, along }),
+    passIf: say('start.no-bare-metal-touches-it-and'),
     cautions: ['bulkhead-grommet', 'cable-routing']
-  }
+  })
 }
 
-const trimBack: UnnumberedStep = {
+const trimBack = startStep({
   id: 'trim-back',
-  text: 'Put the trim back clip by clip, from your photographs; no cable under the cover of an airbag.',
-  passIf: 'No clip is left over, no cable shows.',
+  text: say('start.put-the-trim-back-clip-by'),
+  passIf: say('start.no-clip-is-left-over-no'),
   cautions: []
-}
+})
 
-const batteryOn: UnnumberedStep = {
+const batteryOn = startStep({
   id: 'battery-on',
-  text: 'Connect the battery again, negative last, face turned away. The main fuse stays out.',
-  passIf: 'Warning lamps go out as they did before; nothing else happens.',
+  text: say('start.connect-the-battery-again-negative-last'),
+  passIf: say('start.warning-lamps-go-out-as-they'),
   cautions: ['battery-gas']
-}
+})
 
 /** The empty fuse holder is where the resistor goes: between battery and capacitor. */
 function precharge(
@@ -59,17 +61,19 @@ function precharge(
 ): readonly UnnumberedStep[] {
   if (prechargeOhm === undefined || prechargePeakW === undefined || prechargeDoneS === undefined) return []
   const holder =
-    converter === undefined
-      ? 'the empty fuse holder'
-      : 'the empty fuse holder behind the converter, the main fuse in for this,'
+    converter === undefined ? say('start.the-empty-fuse-holder') : say('start.the-empty-fuse-holder-behind-the')
   return [
-    {
+    startStep({
       id: 'precharge',
-      text: `Hold the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across ${holder} with insulated clips for about ${waitText(prechargeDoneS)}; it gets hot.`,
-      passIf: 'Less than 1 V across the resistor; only then the fuse.',
+      text: say('start.hold-the-resistor-across-with-insulated', {
+        precharge: saidResistor(prechargeOhm, prechargePeakW),
+        holder,
+        prechargeDone: saidWait(prechargeDoneS)
+      }),
+      passIf: say('start.less-than-1-v-across-the'),
       uses: ['charging-resistor'],
       cautions: ['capacitor-charge']
-    }
+    })
   ]
 }
 
@@ -77,13 +81,13 @@ function precharge(
 function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly UnnumberedStep[] {
   if (prechargeOhm === undefined || prechargePeakW === undefined) return []
   return [
-    {
+    startStep({
       id: 'discharge',
-      text: `Before any later work on the supply: main fuse out, negative terminal off, then the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the two terminals of the capacitor. Tie it up beside the capacitor.`,
-      passIf: 'Less than 1 V across the capacitor before a hand or a tool goes near it.',
+      text: say('start.before-any-later-work-on-the', { precharge: saidResistor(prechargeOhm, prechargePeakW) }),
+      passIf: say('start.less-than-1-v-across-the-2'),
       uses: ['charging-resistor'],
       cautions: ['capacitor-discharge']
-    }
+    })
   ]
 }
 
@@ -119,10 +123,9 @@ function stepsOf(
  * @param first  number of the first of them
  */
 export function commissioning(first: number, ...facts: Parameters<typeof stepsOf>): readonly CommissioningStep[] {
-  return stepsOf(...facts).map((step, index) => ({
-    ...step,
-    ...startWork[step.id],
-    number: first + index,
-    title: titles[step.id]
-  }))
+  return stepsOf(...facts).map((step, index) => {
+    const { tools, ...work } = startWork[step.id]
+    const { said, ...words } = worded({ title: titles[step.id], tools })
+    return { ...step, ...work, ...words, said: { ...step.said, ...said }, number: first + index }
+  })
 }

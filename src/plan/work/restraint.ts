@@ -1,11 +1,12 @@
 /** How hard a box must be held: while driving, and in a crash. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { STANDARD_GRAVITY_M_PER_S2 } from '../../domain/constants.ts'
 import { fixed, inDigits, toDigits } from '../../domain/digits.ts'
-import { say } from '../../domain/say.ts'
+import { say, worded } from '../../domain/say.ts'
 
 /** Share of the weight to hold while driving, by mass of the vehicle. */
 const drivingShares = [
@@ -71,15 +72,15 @@ function strapsFor(forceN: number, weakestN: number, slopeDeg: number, spreadDeg
   return Math.max(2, Math.ceil(forceN / (along * weakestN) - 1e-9))
 }
 
-function adviceOf(eyeStrengthN: number): readonly string[] {
+function adviceOf(eyeStrengthN: number): readonly Said[] {
   return [
-    'Bolt the box to the body structure first of all; straps to lashing eyes come second. Leaning on the seat back is no restraint: lock its latch.',
-    'Never fasten it to child-seat anchors (rigid bars or top-tether points), to belt anchors or to seat bolts.',
-    `A lashing eye is often weaker than its strap: ${inDigits(eyeStrengthN, 2)} N counted here; read the figure in the handbook.`,
-    'Put load plates of at least 50 × 50 mm behind the board: wood pulls through before a bolt gives way.',
-    'Look from both sides before drilling: never into the tank, brake lines, wiring, airbag areas or the battery of the drive.',
-    'Never under a car on its jack: ramps or stands on level ground, wheels chocked, somebody within call.',
-    'The crash force is a yardstick from seat rules; nothing here is proved for a crash.'
+    say('finish.bolt-the-box-to-the-body'),
+    say('finish.never-fasten-it-to-child-seat'),
+    say('finish.a-lashing-eye-is-often-weaker', { eyeStrength: inDigits(eyeStrengthN, 2) }),
+    say('finish.put-load-plates-of-at-least'),
+    say('finish.look-from-both-sides-before-drilling'),
+    say('finish.never-under-a-car-on-its'),
+    say('finish.the-crash-force-is-a-yardstick')
   ]
 }
 
@@ -115,7 +116,7 @@ export function restraint({ massKg, vehicleMassKg, ...given }: RestraintRequest,
     drivingSidewaysN: shares.sideways * weightN,
     strapCount: strapsFor(crashForceN, weakestN, straps.strapSlopeDeg, straps.strapSpreadDeg),
     ...straps,
-    advice: adviceOf(straps.eyeStrengthN)
+    ...worded({ advice: adviceOf(straps.eyeStrengthN) })
   }
 }
 

@@ -2,7 +2,7 @@
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed } from '../../digits.ts'
-import { inEnglish, say } from '../../say.ts'
+import { say } from '../../say.ts'
 
 /** What one man and one woman lift near the body at waist height [kg]; filters, not limits. HSE lifting guidance, second-hand. */
 const ONE_MAN_KG = 25
@@ -31,11 +31,10 @@ export function peopleFor(massKg: number): number {
 
 const words = ['one', 'two', 'three', 'four'] as const
 
-function saidPeople(count: number): Said {
+export function saidPeople(count: number): Said {
   const word = words[count - 1]
   return word === undefined ? say('people.more', { peopleCount: count }) : say(`people.${word}`)
 }
-export const spokenPeople = (count: number): string => inEnglish(saidPeople(count))
 
 /** @param emptyKg  without drivers and fittings */
 export function liftCautions(massKg: number, emptyKg: number): readonly Caution[] {

@@ -7,11 +7,11 @@ import { inEnglish, say } from '../../say.ts'
 import { prechargeRatingW } from './capacitor.ts'
 
 /** The resistor as it is bought. */
-const saidResistor = (ohm: number, peakW: number): Said =>
+export const saidResistor = (ohm: number, peakW: number): Said =>
   say('resistor', { resistanceOhm: toDigits(ohm), ratedW: prechargeRatingW(peakW) })
 
 /** How long it takes, as a person says it. */
-const saidWait = (seconds: number): Said =>
+export const saidWait = (seconds: number): Said =>
   seconds < 180
     ? say('time.seconds', { secondsS: toDigits(seconds, 2) })
     : say('time.minutes', { minutesMin: toDigits(seconds / 60, 2) })
