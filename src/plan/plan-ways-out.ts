@@ -9,7 +9,7 @@ import { wantedKind } from './enclosure/goal-designs.ts'
 import { roomForAir } from './enclosure/plan-box.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { forWish, type PlannedEnclosure, planEnclosure } from './enclosure/plan-enclosure.ts'
-import { shellRequest } from './enclosure/plan-shell.ts'
+import { spaceQuestion } from './enclosure/plan-shell.ts'
 import { planLoad } from './load/plan-load.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
 
@@ -55,10 +55,10 @@ const grown = (request: PlanRequest, side: Side, byM: number): PlanRequest => {
 
 function stands(request: PlanRequest): boolean {
   const resolved = resolvedPlan(request, assumptions())
-  const { strategy, shape: _shape, ...limits } = resolved.car.space
+  const { strategy } = resolved.car.space
   const { enclosure = {} } = resolved
   const asked = { strategy, kind: wantedKind(enclosure), ...enclosure }
-  return standsAny({ ...shellRequest(resolved), limits }, asked)
+  return standsAny(spaceQuestion(resolved), asked)
 }
 
 const isOnFront = ({ driver }: PlanRequest) => (driver.mounting?.face ?? 'front') === 'front'

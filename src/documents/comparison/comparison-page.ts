@@ -9,7 +9,7 @@ import { comparisonFindings } from './comparison-charts.ts'
 import { causeHeadings, causeRows, differingRows } from './comparison-rows.ts'
 
 const CAUSES =
-  'Each row puts one parameter of the other design, alone, into the first. The single changes need not add up: a port that suits one volume does not suit another.'
+  'Each row puts one parameter of the other design, alone, into the first; “last of all” is what it does in the other design, where all the rest is changed already. The single changes need not add up: a port that suits one volume does not suit another.'
 
 const columnsOf = (titles: readonly string[]) =>
   titles.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
