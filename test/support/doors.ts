@@ -113,6 +113,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'compute-circuit',
     'element',
     'feed-circuit',
+    'reach',
     'sides',
     'solve-points'
   ],

@@ -14,6 +14,7 @@ import { type Hub, minusOf, type Pieces, points, powerPieces, together } from '.
 import { secondPieces, secondSources, trunkEndsAt } from './graph-second.ts'
 import { hasBlock } from './plan-run.ts'
 import type { CurrentPart, PowerRuns } from './plan-supply.ts'
+import { chargingEnds, endsAssumed, starterAssumed, starterOf } from './vehicle-habits.ts'
 
 export type CircuitPart = Part<CircuitRequest, Circuit>
 
@@ -27,7 +28,8 @@ function chargingOf(request: PlanRequest, charging: SupplyCurrent['charging']) {
   const setV = systemVoltageV * RUNNING_OVER_NOMINAL
   if (charging === undefined)
     return { ...poles, setV, idleA: stiffA.value, drivingA: stiffA.value, slopeOhm: stiffOhm.value }
-  return { ...poles, setV, idleA: charging.idleAvailableA, drivingA: charging.cruiseAvailableA }
+  const limits = { idleA: charging.idleAvailableA, drivingA: charging.cruiseAvailableA }
+  return { ...poles, setV, ...limits, ...chargingEnds(request) }
 }
 
 function vehicleOf(request: PlanRequest, charging: SupplyCurrent['charging']) {
@@ -66,12 +68,14 @@ function graphRequest(
     ...(fuses.length === 0 ? {} : { fuses }),
     ...(links.length === 0 ? {} : { links }),
     amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers)),
-    accessories: [vehicleOf(request, charging)]
+    accessories: [vehicleOf(request, charging)],
+    ...present({ starter: starterOf(request) })
   }
 }
 
 /** What stands in the request of the part as a figure and was said by nobody. */
-function graphAssumed({ supply }: PlanRequest, { charging }: SupplyCurrent): readonly Assumption[] {
+function graphAssumed(request: PlanRequest, { charging }: SupplyCurrent): readonly Assumption[] {
+  const { supply } = request
   const { systemVoltageV, battery } = supply
   const { stiffA } = usual
   return [
@@ -81,7 +85,9 @@ function graphAssumed({ supply }: PlanRequest, { charging }: SupplyCurrent): rea
       why: 'volts at the battery while the engine runs: 13.8 for each 12'
     },
     ...(charging === undefined ? [{ field: 'supply.charging', ...stiffA }] : []),
-    ...(battery === undefined ? [{ field: 'supply.battery.parkedLoadA', ...supplyJudgement.parkedLoadA }] : [])
+    ...(battery === undefined ? [{ field: 'supply.battery.parkedLoadA', ...supplyJudgement.parkedLoadA }] : []),
+    ...starterAssumed(request),
+    ...endsAssumed(request)
   ]
 }
 
