@@ -1,7 +1,7 @@
 /** Reads the wiring picture back: its devices, fuses and lines, and holds them against the conductors of the plan. */
 import { describe, expect, it } from 'vitest'
 import { metric, runText } from '../../src/documents/draw/number-text.ts'
-import { planPage } from '../../src/documents/plan/plan-page.ts'
+import { planPage } from '../../src/documents/plan/page/plan-page.ts'
 import { conductorsOf } from '../../src/documents/wiring/conductors.ts'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
@@ -198,6 +198,11 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
         expect(written).toContain(back)
       }
     }
+    const fuses = [circuit.trunk, ...circuit.branches].map(run => `${run?.fuse?.ratingA} A`)
+    const listed = conductorsOf({ circuit }, metric).filter(({ key }) => /^(trunk|branch .*)$/.test(key))
+    expect(
+      listed.flatMap(({ key, fuse }) => (key.endsWith(' minus') ? [] : [fuse.replace(' at each end', '')]))
+    ).toEqual(fuses)
     expect(written).toContain(`2 × ${circuit.speakerWire?.designation}`)
     expect(items).toContain(`two-core loudspeaker wire ${circuit.speakerWire?.designation}`)
   })
