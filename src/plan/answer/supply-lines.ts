@@ -3,7 +3,7 @@ import type { Said } from '../../contract/sentences/form/template.ts'
 import type { CableLimit, CircuitLevel, EngineState } from '../../contract/supply/words.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { listed, say } from '../../domain/say.ts'
-import { leastVoltage } from '../electric/circuit-figures.ts'
+import { leastVoltage } from '../electric/graph/circuit-figures.ts'
 import { sizeOfRun } from '../electric/plan-run.ts'
 import type { PlanParts } from './plan-parts.ts'
 

@@ -36,14 +36,16 @@ const alone = ({ request: { amplifiers, batteries } }: Card) => amplifiers.lengt
 const minusPosts = {
   battery: say('reading.minus-post-of-the-battery'),
   converter: say('reading.minus-output-of-the-converter'),
-  sensor: say('start.body-side-of-the-battery-sensor')
+  sensor: say('start.body-side-of-the-battery-sensor'),
+  second: say('reading.minus-post-of-the-second-battery')
 } as const
-const post = (pole: 'plus' | 'minus', { name }: Feeding) =>
-  pole === 'minus'
-    ? minusPosts[name]
-    : name === 'converter'
-      ? say('reading.plus-output-of-the-converter')
-      : say('reading.plus-post-of-the-battery')
+const plusPosts = {
+  battery: say('reading.plus-post-of-the-battery'),
+  converter: say('reading.plus-output-of-the-converter'),
+  sensor: say('reading.plus-post-of-the-battery'),
+  second: say('reading.plus-post-of-the-second-battery')
+} as const
+const post = (pole: 'plus' | 'minus', { name }: Feeding) => (pole === 'minus' ? minusPosts : plusPosts)[name]
 
 /** What the vehicle reads, against the clamp: a return that bypasses it shows here. */
 function sensorReading({ heavy, request }: Card): readonly PlanReading[] {

@@ -1,12 +1,13 @@
 /** Readings before any music plays: batteries at rest, what the amplifiers draw idle, the charging voltage. */
 
 import type { PlanReading } from '../../contract/systems/readings.ts'
+import type { Probe } from '../../domain/circuit/readings/measured.ts'
 import { say } from '../../domain/say.ts'
 import { SWITCHED_ON_V } from '../../domain/signal/commissioning.ts'
 import { twelves } from '../../domain/twelves.ts'
 import { partSaid } from '../electric/part-words.ts'
 import { PARKED_A } from '../work/hand-over.ts'
-import type { Card } from './card.ts'
+import type { Card, Feeding } from './card.ts'
 import { limitOf, readingOf } from './reading.ts'
 
 const OFF = say('reading.engine-off-nothing-plays')
@@ -41,32 +42,64 @@ function idleDraw({ silentOff, mainIds, mainName }: Card): readonly PlanReading[
   return [{ ...reading, expected, lowest: 0, highest: 3 * expected + 1 }]
 }
 
+type Poles = Pick<Feeding, 'plus' | 'minus'>
+
+/** Either way: towards a battery that is being charged it runs uphill. */
+const difference = (from: Poles, to: Poles) => (see: Probe) =>
+  Math.abs(see.between(from.plus, from.minus) - see.between(to.plus, to.minus))
+
+const sourceWays = {
+  battery: say('reading.difference-of-the-readings-at-the-2'),
+  converter: say('reading.difference-of-the-readings-at-the'),
+  sensor: say('reading.difference-of-the-readings-at-the-2'),
+  second: say('reading.difference-of-the-readings-at-the-3')
+} as const
+
 function chargingReadings({ silentIdling, request, names, feeding }: Card): readonly PlanReading[] {
   const [battery] = request.batteries
   if (silentIdling === undefined || battery === undefined) return []
+  const charging = readingOf(silentIdling, 'V', see => see.between(battery.plus, battery.minus), {
+    step: 'running',
+    what: say('reading.charging-voltage-at-the-battery'),
+    probes: say('reading.post-to-post'),
+    when: RUNNING,
+    below: say('reading.charging-is-weak-or-held-back'),
+    above: say('reading.as-below-above-15-v-for')
+  })
+  const { lowestSetV = Infinity, highestSetV = 0 } = request.alternators?.[0] ?? {}
   return [
-    readingOf(silentIdling, 'V', see => see.between(battery.plus, battery.minus), {
-      step: 'running',
-      what: say('reading.charging-voltage-at-the-battery'),
-      probes: say('reading.post-to-post'),
-      when: RUNNING,
-      below: say('reading.charging-is-weak-or-held-back'),
-      above: say('reading.as-below-above-15-v-for')
-    }),
+    {
+      ...charging,
+      lowest: Math.min(charging.lowest ?? lowestSetV, lowestSetV),
+      highest: Math.max(charging.highest ?? highestSetV, highestSetV)
+    },
     ...request.amplifiers.flatMap(({ plus, minus }, index) => {
       const from = feeding[index]
       if (from === undefined) return []
-      const lost = readingOf(silentIdling, 'mV', see => see.between(from.plus, from.minus) - see.between(plus, minus), {
+      const lost = readingOf(silentIdling, 'mV', difference(from, { plus, minus }), {
         step: 'running',
         what: say('reading.lost-on-the-way-to', { names: names[index] ?? '' }),
-        probes:
-          from.name === 'converter'
-            ? say('reading.difference-of-the-readings-at-the')
-            : say('reading.difference-of-the-readings-at-the-2'),
+        probes: sourceWays[from.name],
         when: RUNNING,
         above: say('reading.a-joint-that-is-not-tight')
       })
       return [{ ...lost, lowest: 0, highest: Math.max(20, lost.highest ?? 0) }]
+    })
+  ]
+}
+
+/** A weak battery, or a poor strap of the engine, shows here before the music does. */
+function startReadings({ coldStart, request: { batteries } }: Card): readonly PlanReading[] {
+  const [battery] = batteries
+  if (coldStart === undefined || battery === undefined) return []
+  return [
+    readingOf(coldStart, 'V', see => see.between(battery.plus, battery.minus), {
+      step: 'running',
+      what: say('reading.starter'),
+      probes: say('reading.least-reading'),
+      when: say('reading.at-the-start'),
+      below: say('reading.weak-battery'),
+      above: say('reading.warm-engine')
     })
   ]
 }
@@ -164,6 +197,7 @@ export const silentReadings = (card: Card): readonly PlanReading[] => [
   ...restReadings(card),
   ...converterReading(card),
   ...idleDraw(card),
+  ...startReadings(card),
   ...chargingReadings(card),
   ...tieReadings(card),
   ...chargerReading(card),

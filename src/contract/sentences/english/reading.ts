@@ -1,5 +1,14 @@
 /** Rows of the card of readings. */
 export const readingSentences = {
+  'reading.starter': 'battery while the starter turns',
+  'reading.least-reading': 'post to post, the meter on its least reading',
+  'reading.at-the-start': 'at the start of the engine, amplifiers on, nothing plays',
+  'reading.weak-battery': 'a battery that is weak or not full: test it before anything is set',
+  'reading.warm-engine': 'a warm engine turns lightly',
+  'reading.minus-post-of-the-second-battery': 'minus post of the second battery',
+  'reading.plus-post-of-the-second-battery': 'plus post of the second battery',
+  'reading.difference-of-the-readings-at-the-3':
+    'difference of the readings at the second battery and at the amplifier',
   'reading.a-joint-that-is-not-tight':
     'a joint that is not tight, or a battery that is being charged through this cable',
   'reading.a-joint-to-remake-or-a':

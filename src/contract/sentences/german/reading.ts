@@ -3,6 +3,14 @@ import type { readingSentences } from '../english/reading.ts'
 import { translation } from '../form/translation.ts'
 
 export const germanReading = translation<typeof readingSentences>()({
+  'reading.starter': 'Batterie, während der Anlasser dreht',
+  'reading.least-reading': 'von Pol zu Pol, Messgerät auf kleinstem Wert',
+  'reading.at-the-start': 'beim Start des Motors, Verstärker an, nichts spielt',
+  'reading.weak-battery': 'eine schwache oder nicht volle Batterie: prüfen, bevor etwas eingestellt wird',
+  'reading.warm-engine': 'ein warmer Motor dreht leicht',
+  'reading.minus-post-of-the-second-battery': 'Minuspol der zweiten Batterie',
+  'reading.plus-post-of-the-second-battery': 'Pluspol der zweiten Batterie',
+  'reading.difference-of-the-readings-at-the-3': 'Unterschied der Messwerte an der zweiten Batterie und am Verstärker',
   'reading.a-joint-that-is-not-tight':
     'eine Verbindung, die nicht fest ist, oder eine Batterie, die über dieses Kabel geladen wird',
   'reading.a-joint-to-remake-or-a':
