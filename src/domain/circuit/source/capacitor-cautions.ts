@@ -16,7 +16,6 @@ export const saidWait = (seconds: number): Said =>
     ? say('time.seconds', { secondsS: toDigits(seconds, 2) })
     : say('time.minutes', { minutesMin: toDigits(seconds / 60, 2) })
 
-export const resistorText = (ohm: number, peakW: number): string => inEnglish(saidResistor(ohm, peakW))
 export function prechargeCautions(capacitanceF: number, effect: CapacitorEffect): readonly Caution[] {
   const { prechargeOhm, prechargePeakW, prechargeDoneS, storedJ } = effect
   if (prechargeOhm === undefined || prechargePeakW === undefined || prechargeDoneS === undefined) return []
