@@ -3,6 +3,8 @@
  * source fused, every cable guarded from both ends, every picture whole. Where the plan differs, the row says why.
  */
 import { describe, expect, it } from 'vitest'
+import { metric } from '../../src/documents/draw/number-text.ts'
+import { conductorsOf } from '../../src/documents/wiring/conductors.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { vehicles } from '../support/twelve-vehicles.ts'
 
@@ -73,6 +75,18 @@ describe.each(Object.entries(vehicles))('%s', (_, { plan, trunk, fuseA, runs = 1
         expect(Math.abs(sum), point).toBeLessThan(1e-5)
       }
     }
+  })
+
+  it('draws every conductor of the table by its number, with its size and length, and breaks no figure from its unit', () => {
+    const lines = half.picture.match(/<text[^>]*>[^<]*/g)?.map(text => text.replace(/<[^>]*>/, '')) ?? []
+    const drawn = lines.join(' ')
+    for (const [index, { what, size, run }] of conductorsOf(half, metric).entries()) {
+      const count = lines.filter(text => text === `${index + 1}`).length
+      // the minus of a charger or converter stands in its box
+      expect(count === 1 || drawn.includes(`(${index + 1})`), what).toBe(true)
+      if (count === 1 && run !== '' && what !== 'turn-on') expect(drawn, what).toContain(`${size}, ${run}`)
+    }
+    expect(lines.filter(text => /^(?:m|mm²|AWG|A)(?![\p{L}\d])/u.test(text))).toEqual([])
   })
 
   it('draws, buys and reads every fuse, and cuts no lettering off', () => {
