@@ -3,7 +3,7 @@ import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { CapacitorEffect } from '../../../contract/supply/supply-current.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
-import { inEnglish, say } from '../../say.ts'
+import { say } from '../../say.ts'
 import { prechargeRatingW } from './capacitor.ts'
 
 /** The resistor as it is bought. */
