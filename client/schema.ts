@@ -4763,6 +4763,7 @@ export interface components {
         PlanWayOut: {
             builds: string;
             change: string;
+            figures: components["schemas"]["SystemFigures"];
             patch: components["schemas"]["WayOutPatch"];
         };
         PlanWaysOut: {

@@ -288,5 +288,6 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'hand-over',
     'restraint',
     'workshop-practice'
-  ]
+  ],
+  'plan/ways-out': ['plan-ways-out']
 }
