@@ -5,7 +5,7 @@ COPY package.json package-lock.json ./
 RUN npm ci --ignore-scripts --no-audit --no-fund
 COPY tsconfig.json ./
 COPY src ./src
-COPY scripts/build.ts ./scripts/
+COPY scripts/build.ts scripts/bill-of-materials.ts scripts/built-checks.ts ./scripts/
 RUN npm run build && npm prune --omit=dev --ignore-scripts --no-audit --no-fund
 
 FROM node:24-slim

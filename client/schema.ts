@@ -1195,6 +1195,7 @@ export interface components {
                 kind?: components["schemas"]["BoxKind"];
                 netVolumeL?: number;
                 portAreaCm2?: number;
+                portFace?: components["schemas"]["ShellFace"];
                 portShape?: components["schemas"]["PortShape"];
                 tuningHz?: number;
             };
@@ -2716,11 +2717,8 @@ export interface components {
             cutOutDiameterMm?: number;
             /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
-            /**
-             * @description Face of the box that carries the drivers
-             * @enum {string}
-             */
-            face?: "front" | "back" | "top" | "bottom" | "left" | "right";
+            /** @description Face of the box that carries the drivers */
+            face?: components["schemas"]["ShellFace"];
             /** @description Outer diameter */
             flangeDiameterMm?: number;
             /** @description Diameter of the motor */
@@ -4393,6 +4391,8 @@ export interface components {
             netVolumeL?: number;
             /** @description Clear area wanted of the port */
             portAreaCm2?: number;
+            /** @description Face for tubes */
+            portFace?: components["schemas"]["ShellFace"];
             /** @description Shape of the port */
             portShape?: components["schemas"]["PortShape"];
             /** @description Total Q wanted of a closed box */
@@ -4644,6 +4644,10 @@ export interface components {
             coveringMm?: number;
             /** @description Deepest, at the floor */
             depthMm?: number;
+            /** @description Of a round well, as that of a spare wheel */
+            diameterMm?: number;
+            /** @description Corners of the room seen from above, in order */
+            footprint?: components["schemas"]["FootprintCorner"][];
             /** @description Highest */
             heightMm?: number;
             /** @description Wheel arches and other blocks in the way */
@@ -4655,7 +4659,7 @@ export interface components {
              * @description Shape of the box
              * @enum {string}
              */
-            shape?: "rectangular" | "wedge";
+            shape?: "rectangular" | "wedge" | "prism" | "round";
             /** @description Which way the box grows where there is a choice */
             strategy?: components["schemas"]["BoxStrategy"];
             /** @description Widest */
@@ -5593,6 +5597,11 @@ export interface components {
             /** @description Width of the raw sheet */
             widthMm: number;
         };
+        /**
+         * @description A face of a box.
+         * @enum {string}
+         */
+        ShellFace: "front" | "back" | "top" | "bottom" | "left" | "right";
         ShortCircuitAnswer: {
             k: number;
             letThroughA2s: number;

@@ -1,7 +1,7 @@
 /**
  * Writes dist: the service as one bundle with a worker beside it, the checks of requests as code, and the texts that depend on nothing but the version. What a
  * bundle cannot hold stays a package: the pool starts a file of its own, the writers of paper read fonts, the log starts a thread,
- * the client of Redis has no names of its own once it is bundled.
+ * the client of Redis has no names of its own once it is bundled. Beside them the list of all that ships, in CycloneDX.
  */
 import { rmSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
@@ -10,6 +10,7 @@ import { buildApp } from '../src/app.ts'
 import { encodings } from '../src/http/serving/encoding.ts'
 import { fixedFileName, fixedPaths, packedFileName } from '../src/http/serving/fixed-file.ts'
 import { pack } from '../src/http/serving/fixed-text.ts'
+import { billOfMaterials } from './bill-of-materials.ts'
 import { builtChecks, checksAsCode, checksFile } from './built-checks.ts'
 
 const root = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url))
@@ -64,3 +65,4 @@ async function texts(): Promise<void> {
 rmSync(root('dist'), { recursive: true, force: true })
 await bundle()
 await texts()
+writeFileSync(root('dist/bom.json'), billOfMaterials())

@@ -13,3 +13,32 @@ const testsUnder = (room: string) =>
 export const inner: readonly string[] = ['numeric', 'domain', 'plan']
   .flatMap(testsUnder)
   .filter(file => !service.test(readFileSync(new URL(file, root), 'utf8')))
+
+/** Minutes together: `npm run thorough`. */
+export const thorough: readonly string[] = [
+  'test/deploy/search-job.test.ts',
+  'test/contract-reads.test.ts',
+  'test/contract-served.test.ts',
+  'test/defaults.test.ts',
+  'test/effects.test.ts',
+  'test/fuzz.test.ts',
+  'test/client.test.ts',
+  'test/examples.test.ts',
+  'test/main.test.ts',
+  'test/released.test.ts',
+  'test/documents/{plan-page,page-screens,plan-contradictions}.test.ts',
+  'test/domain/driver/printed-sheets.test.ts',
+  'test/plan/{larger-space,plan-faces,random-plans}.test.ts',
+  'test/plan/designer/{goal-plans,search-bounds,sweep}.test.ts',
+  'test/domain/box/mesh-kernel.test.ts',
+  'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
+  'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
+  'test/http/{base-path,built-checks,longest-body}.test.ts',
+  'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
+  'test/http/{calculation,compression,search-lines,shared-limits,snippets,strangers}.test.ts',
+  'test/http/work/*.test.ts'
+]
+/** The circuit simulator keeps state between netlists of different files, so each file has it alone. */
+export const simulator: readonly string[] = [
+  'test/domain/**/{circuit-simulator,feeder-simulator,ladder,solve-points}.test.ts'
+]

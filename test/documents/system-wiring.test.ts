@@ -198,6 +198,11 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
         expect(written).toContain(back)
       }
     }
+    const fuses = [circuit.trunk, ...circuit.branches].map(run => `${run?.fuse?.ratingA} A`)
+    const listed = conductorsOf({ circuit }, metric).filter(({ key }) => /^(trunk|branch .*)$/.test(key))
+    expect(
+      listed.flatMap(({ key, fuse }) => (key.endsWith(' minus') ? [] : [fuse.replace(' at each end', '')]))
+    ).toEqual(fuses)
     expect(written).toContain(`2 × ${circuit.speakerWire?.designation}`)
     expect(items).toContain(`two-core loudspeaker wire ${circuit.speakerWire?.designation}`)
   })

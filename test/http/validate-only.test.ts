@@ -40,12 +40,20 @@ describe('?validate=only', () => {
 })
 
 const ROUNDS = 150
-const held = ['wireCoils', 'chooseCable', 'computeResponse', 'sizePort']
+/** Those with an object that has conditions; of the others the test shows that nothing is refused wrongly. */
+const held = [
+  'wireCoils',
+  'chooseCable',
+  'computeResponse',
+  'sizePort',
+  'sizeEnclosure',
+  'computeTolerance',
+  'computeCurrent',
+  'completeDriverParameters'
+]
 
 describe('conditions of a schema', () => {
-  for (const { operationId, path, body, examples, answerText } of operations.filter(each =>
-    held.includes(each.operationId)
-  )) {
+  for (const { operationId, path, body, examples, answerText } of operations) {
     it(`of ${operationId} are refusals of the calculation, and the schema served alone says the same`, async () => {
       const fits = requestValidator().compile(body)
       const { $id = '' } = body as JsonSchema
@@ -67,7 +75,7 @@ describe('conditions of a schema', () => {
         unmet++
         expect(() => answerText(request, { digits: 'six', basis: false }), JSON.stringify(request)).toThrow(DesignError)
       }
-      expect(unmet).toBeGreaterThan(0)
+      if (held.includes(operationId)) expect(unmet).toBeGreaterThan(0)
     })
   }
 })

@@ -1,11 +1,13 @@
 /** The process that works on a list of mutants sent by its parent, one after another; a mutant that never ends takes it along. */
 import { bench } from './bench.ts'
 import type { Mutant } from './mutants.ts'
-import { rooms, sourceOf, testsOf } from './rooms.ts'
+import { sourceOf } from './rooms.ts'
 
 export interface Task {
   readonly room: string
   readonly mutant: Mutant
+  /** Those that run it, the likeliest to fail first. */
+  readonly tests: readonly string[]
 }
 
 export const faulty = ({ file, start, end, now }: Mutant): string => {
@@ -15,16 +17,9 @@ export const faulty = ({ file, start, end, now }: Mutant): string => {
 
 async function judge(tasks: readonly Task[]): Promise<void> {
   const { failing, close } = await bench()
-  const lists = (room: string) => testsOf(rooms[room] ?? { files: /^$/, tests: [] })
-  for (const room of new Set(tasks.map(task => task.room)))
-    for (const tests of lists(room)) {
-      const broken = await failing(tests)
-      if (broken !== undefined) throw new Error(`${room} fails without a fault: ${broken}`)
-    }
   process.send?.({ ready: true })
-  for (const { room, mutant } of tasks) {
-    let by: string | undefined
-    for (const tests of lists(room)) by ??= await failing(tests, mutant.file, faulty(mutant))
+  for (const { mutant, tests } of tasks) {
+    const by = tests.length === 0 ? undefined : await failing(tests, mutant.file, faulty(mutant))
     process.send?.({ by })
   }
   await close()

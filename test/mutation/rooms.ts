@@ -1,54 +1,49 @@
-/** Where a wrong number or sign can burn, cut, deafen or waste money, and the tests that guard each room, nearest first. */
+/**
+ * Where a wrong number or sign can burn, cut, deafen or waste money: every room of the domain and of the plan but those that are
+ * excused, so that a room that is new or moved is in the draw at once.
+ */
 import { readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
-import { inner } from '../inner-files.ts'
 import { type Mutant, mutantsOf } from './mutants.ts'
 
 const root = path.resolve(import.meta.dirname, '../..')
 export const sourceOf = (file: string): string => readFileSync(path.join(root, file), 'utf8')
 
-interface Room {
-  readonly files: RegExp
-  /** In turn: a mutant that one list lets live is put to the next. */
-  readonly tests: readonly RegExp[]
-}
-
-export const rooms: Readonly<Record<string, Room>> = {
-  fuse: { files: /circuit\/fuse\//, tests: [/domain\/(fuse\/|small-terms)/, /domain\/(cable\/|supply\/choose-cable)/] },
-  cable: { files: /circuit\/cable\//, tests: [/domain\/(cable\/|fuse\/|small-terms)/, /supply\/choose-cable/] },
-  circuit: {
-    files: /circuit\/(choice|graph|load|source|points)\//,
-    tests: [/domain\/(supply\/(?!feeder-simulator)|small-terms)/, /domain\/circuit\/(?!solve-points)/]
-  },
-  coils: { files: /domain\/coils\//, tests: [/domain\/coils\//, /domain\/amplifier\//] },
-  amplifier: { files: /domain\/amplifier\//, tests: [/domain\/amplifier\//] },
-  solids: { files: /box\/(boot|solids|layout)\//, tests: [/domain\/(box\/(?!mesh-kernel)|small-terms)/] },
-  stiffness: {
-    files: /box\/stiffness\//,
-    tests: [/domain\/(box\/(plate|bracing)|small-terms)/, /domain\/box\/(?!mesh-kernel)/]
-  },
-  port: { files: /domain\/port\//, tests: [/domain\/(port\/|small-terms)/, /domain\/enclosure\/(large-signal|size-)/] },
-  limits: { files: /enclosure\/limits\//, tests: [/enclosure\/(coil-heating|governing|large|limit|beyond)/] },
-  sizing: {
-    files: /enclosure\/sizing\//,
-    tests: [/(enclosure\/size|small-terms)/, /enclosure\/(closed|vented|other)/]
-  },
-  plan: { files: /^src\/plan\/(?!designer)/, tests: [/^test\/plan\/(?!random-plans)/] }
-}
-
-const sources = readdirSync(path.join(root, 'src'), { recursive: true, encoding: 'utf8' })
-  .filter(name => name.endsWith('.ts'))
+export const sources: readonly string[] = readdirSync(path.join(root, 'src'), { recursive: true, encoding: 'utf8' })
+  .filter(name => /^(numeric|domain|plan)\//.test(name) && name.endsWith('.ts'))
   .map(name => `src/${name}`)
   .toSorted()
+
+/** Rooms in which no figure is made, with the reason. */
+export const excused: Readonly<Record<string, string>> = {
+  domain: 'records of assumptions, cautions and sentences, and the lists they are drawn from',
+  'plan/answer': 'puts finished figures side by side; held by the reader of finished plans'
+}
 
 /** What a formula or a basis tells of itself is held by `basis.test.ts`. */
 const told = /(formulas|-basis|-explained)\.ts$/
 
-export function mutantsIn(room: Room): readonly Mutant[] {
+const roomOf = (file: string) => path.dirname(file).slice('src/'.length)
+
+/** Every folder with sources in domain and plan. */
+export const folders: readonly string[] = [...new Set(sources.map(roomOf))].filter(room => !/^numeric/.test(room))
+
+/** The rooms mutants are drawn from. */
+export const rooms: readonly string[] = folders.filter(room => excused[room] === undefined)
+
+export function mutantsIn(room: string): readonly Mutant[] {
   return sources
-    .filter(file => room.files.test(file) && !told.test(file))
+    .filter(file => roomOf(file) === room && !told.test(file))
     .flatMap(file => mutantsOf(file, sourceOf(file)))
 }
 
-export const testsOf = (room: Room): readonly (readonly string[])[] =>
-  room.tests.map(list => inner.filter(test => list.test(test))).filter(list => list.length > 0)
+/** Names by which the tests of a room go where they differ from its own. */
+const also: Readonly<Record<string, string>> = { circuit: 'supply', choice: 'cable', load: 'supply', source: 'supply' }
+
+/** How many steps of a room's path a test shares; small terms belong to every room. */
+export function nearness(room: string, test: string): number {
+  const names = room.split('/').slice(1)
+  const shared = names.filter(name => test.includes(`/${name}`) || (also[name] && test.includes(`/${also[name]}`)))
+  const sameFloor = test.startsWith(`test/${room.split('/')[0]}/`)
+  return shared.length + Number(sameFloor) + Number(test.includes('small-terms'))
+}

@@ -1,13 +1,18 @@
 /**
- * Which small faults the tests let live. `npm run mutants` draws 200 by a seed and fails under 80 %; `-- --room fuse,cable`
- * takes rooms whole, `-- --all` every one; `-- --seed 7 --sample 50` draws others; `--file choose-load` narrows to a file.
+ * Which small faults the tests let live. `npm run mutants` draws 200 by a seed and fails under 80 %; `-- --room circuit/fuse,cabin`
+ * takes rooms whole, `-- --all` every one; `-- --seed 7 --sample 50` draws others; `--file choose-load` narrows to a file. First
+ * every test file is run once with marks, to know what it runs; `--reach FILE` keeps that, for as long as nothing changes.
  */
 import { fork } from 'node:child_process'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { parseArgs } from 'node:util'
 import { randomStream } from '../../src/numeric/random-stream.ts'
+import { type Walked, walked } from './bench.ts'
 import type { Task } from './judge.ts'
-import { mutantsIn, rooms } from './rooms.ts'
+import type { Mutant } from './mutants.ts'
+import { marked, witnesses } from './reach.ts'
+import { mutantsIn, nearness, rooms, sourceOf, sources } from './rooms.ts'
 
 const { values } = parseArgs({
   options: {
@@ -17,6 +22,8 @@ const { values } = parseArgs({
     sample: { type: 'string', default: '200' },
     seed: { type: 'string', default: '1' },
     least: { type: 'string', default: '80' },
+    judges: { type: 'string', default: '1' },
+    reach: { type: 'string' },
     verbose: { type: 'boolean', default: false }
   }
 })
@@ -24,8 +31,37 @@ const { values } = parseArgs({
 /** Longer than this a mutant takes only if it never ends. */
 const PATIENCE_MS = 60_000
 const START_MS = 300_000
+/** Tests that take longer than this together are spared a mutant that the nearer ones let live. */
+const MOST_TESTS_MS = 15_000
 
-function drawn(tasks: readonly Task[], count: number, seed: number): readonly Task[] {
+const texts = sources.map(file => ({ file, text: sourceOf(file) }))
+
+async function reach(): Promise<readonly Walked[]> {
+  const { reach: kept } = values
+  if (kept !== undefined && existsSync(kept)) return JSON.parse(readFileSync(kept, 'utf8'))
+  const byFile = new Map(texts.map(({ file, text }) => [file, marked(file, text)]))
+  const found = await walked(file => byFile.get(file))
+  if (kept !== undefined) writeFileSync(kept, JSON.stringify(found))
+  return found
+}
+
+/** The tests that run a mutant: those of its room first, of them the quick ones, as far as patience goes. */
+function testsFor(room: string, { file, start }: Mutant, all: readonly Walked[]): readonly string[] {
+  const places = new Set(witnesses(file, start, texts))
+  const near = all
+    .filter(({ ran }) => ran.some(place => places.has(place)))
+    .map(each => ({ ...each, near: nearness(room, each.test) }))
+    .toSorted((a, b) => b.near - a.near || a.ms - b.ms)
+  let spent = 0
+  return near.flatMap(({ test, ms }, place) => {
+    spent += ms
+    return place > 0 && spent > MOST_TESTS_MS ? [] : [test]
+  })
+}
+
+type Drawn = Omit<Task, 'tests'>
+
+function drawn(tasks: readonly Drawn[], count: number, seed: number): readonly Drawn[] {
   const { uniform } = randomStream(seed)
   return tasks
     .map(task => ({ task, place: uniform() }))
@@ -72,21 +108,24 @@ function judged(tasks: readonly Task[], told: (task: Task, by?: string) => void)
   })
 }
 
-const chosen = Object.entries(rooms).filter(
-  ([name]) => values.room === undefined || values.room.split(',').includes(name)
-)
-const every = chosen.flatMap(([room, of]) =>
-  mutantsIn(of)
+const chosen = rooms.filter(room => values.room?.split(',').some(name => room.includes(name)) ?? true)
+const every = chosen.flatMap(room =>
+  mutantsIn(room)
     .filter(({ file }) => file.includes(values.file))
     .map(mutant => ({ room, mutant }))
 )
-const whole = values.all || values.room !== undefined
-const tasks = whole ? every : drawn(every, Number(values.sample), Number(values.seed))
-console.log(`${tasks.length} of ${every.length} mutants${whole ? '' : `, seed ${values.seed}`}`)
+const whole = values.all || values.room !== undefined || values.file !== ''
+const draw = whole ? every : drawn(every, Number(values.sample), Number(values.seed))
+console.log(`${draw.length} of ${every.length} mutants${whole ? '' : `, seed ${values.seed}`}`)
+const began = performance.now()
+const seconds = () => ((performance.now() - began) / 1000).toFixed(0)
+const known = await reach()
+console.log(`${known.length} test files walked through: ${seconds()} s`)
+const tasks = draw.map(each => ({ ...each, tests: testsFor(each.room, each.mutant, known) }))
 
 const tally = new Map<string, { killed: number; of: number }>()
 function count({ room, mutant }: Task, by?: string): void {
-  for (const name of [room, `${room} ${mutant.kind}s`, 'all']) {
+  for (const name of [room, `all ${mutant.kind}s`, 'all']) {
     const { killed, of } = tally.get(name) ?? { killed: 0, of: 0 }
     tally.set(name, { killed: killed + Number(by !== undefined), of: of + 1 })
   }
@@ -94,10 +133,15 @@ function count({ room, mutant }: Task, by?: string): void {
   if (by === undefined) console.log(`lives: ${where}`)
   else if (values.verbose) console.log(`${where}: ${by}`)
 }
-for (let from = 0; from < tasks.length; ) from += await judged(tasks.slice(from), count)
+async function judgeAll(mine: readonly Task[]): Promise<void> {
+  for (let from = 0; from < mine.length; ) from += await judged(mine.slice(from), count)
+}
+const judges = Number(values.judges)
+await Promise.all(Array.from({ length: judges }, (_, index) => judgeAll(tasks.filter((_, n) => n % judges === index))))
+console.log(`${seconds()} s`)
 
 for (const [name, { killed, of }] of [...tally].toSorted(([a], [b]) => (a < b ? -1 : 1)))
-  console.log(`${name.padEnd(22)} ${killed} of ${of}, ${((100 * killed) / of).toFixed(1)} %`)
+  console.log(`${name.padEnd(28)} ${killed} of ${of}, ${((100 * killed) / of).toFixed(1)} %`)
 const { killed = 0, of = 0 } = tally.get('all') ?? {}
 if (100 * killed < Number(values.least) * of) {
   console.error(`under ${values.least} %: test what lives, or say in the room's README why it may`)

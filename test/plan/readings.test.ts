@@ -160,8 +160,22 @@ describe('the card', () => {
     expect(reading('relay-check', 'over the closed relay', 'mV', tied('agm'))).toBeDefined()
     const charger = reading('charger-check', 'output of the charger', 'A', tied('lithium'))
     expect(charger?.highest).toBeCloseTo(21, 9)
+    expect(charger?.expected).toBeGreaterThan(0)
     expect(tied('lithium').steps.map(({ id }) => id)).toContain('charger-check')
     expect(half.steps.map(({ id }) => id).join()).not.toMatch(/relay-check|charger-check/)
+  })
+
+  it('asks of a hand meter what it can show: a lead under half an ohm, a parked car under 50 mA (common practice, no source)', () => {
+    expect(reading('no-short', 'ground of', 'Ω')?.highest).toBeGreaterThan(0.1)
+    expect(reading('no-short', 'ground of', 'Ω')?.highest).toBeLessThanOrEqual(0.5)
+    expect(reading('parked-current', 'drain', 'mA')?.highest).toBeGreaterThanOrEqual(10)
+    expect(reading('parked-current', 'drain', 'mA')?.highest).toBeLessThanOrEqual(50)
+  })
+
+  it('takes a turn-on for switched on at 10 V of 12 V, at 20 V of 24 V', () => {
+    expect(reading('turn-on', 'turn-on', 'V')?.lowest).toBe(10)
+    const lorry = electricalHalf(plan(1100, { systemVoltageV: 24 }))
+    expect(reading('turn-on', 'turn-on', 'V', lorry)?.lowest).toBe(20)
   })
 
   it('is printed with its step, its limits and what another reading means', () => {

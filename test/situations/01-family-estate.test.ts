@@ -15,6 +15,7 @@ describe('a family estate with two drivers and 700 W', () => {
     expect(part('box').volume.netL / 2).toBeGreaterThan(35)
     expect(part('box').volume.netL / 2).toBeLessThan(95)
     expect(part('port').recommended.airSpeedMPerS).toBeLessThan(34)
+    expect(part('port').recommended.tuningHz).toBeGreaterThan(22)
     expect(part('port').recommended.tuningHz).toBeLessThan(38)
     expect(part('response').scalars.f3Hz).toBeLessThan(35)
     expect(stops).toEqual([])

@@ -9,4 +9,10 @@ describe('cable of a metal nobody states', () => {
     expect((unknown.cableMm2 ?? 0) / (copper.cableMm2 ?? 1)).toBeGreaterThan(1.2)
     expect((unknown.cableMm2 ?? 0) / (copper.cableMm2 ?? 1)).toBeLessThan(3)
   })
+
+  it('has the fuse of its load all the same, 60 to 80 A for 700 W: the thicker cable is for the drop (common practice, no source)', async () => {
+    const { fuseA } = await planned({ ...estate, supply: { ...estate.supply, conductor: 'unknown' } })
+    expect(fuseA).toBeGreaterThanOrEqual(60)
+    expect(fuseA).toBeLessThanOrEqual(80)
+  })
 })

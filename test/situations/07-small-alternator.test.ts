@@ -21,4 +21,13 @@ describe('a kilowatt behind 55 A', () => {
     expect(part('current').charging.idleHeavySurplusA).toBeLessThan(-20)
     expect([...cares, ...stops].join(' ')).toMatch(/charg|alternator|battery-/)
   })
+
+  it('is wired like any kilowatt of that class: 139 A at 60 % off 12 V want 39 mm² for 3 % over 5.9 m, so 1/0 AWG, and 125 to 200 A', async () => {
+    const { part, cableMm2, fuseA } = await planned(van)
+    expect(part('current').currents.fullSineA).toBeCloseTo(138.9, 0)
+    expect(cableMm2).toBeGreaterThan(39)
+    expect(cableMm2).toBeLessThan(90)
+    expect(fuseA).toBeGreaterThanOrEqual(125)
+    expect(fuseA).toBeLessThanOrEqual(200)
+  })
 })

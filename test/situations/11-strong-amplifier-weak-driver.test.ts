@@ -15,6 +15,12 @@ describe('a driver of 150 W on 700 W', () => {
     expect(gainV).toBeLessThanOrEqual(24.6)
   })
 
+  it('stands in the closed box of its size, 20 to 45 L: the power changes the gain, not the air (common practice, no source)', async () => {
+    const { part } = await planned(gentle)
+    expect(part('box').volume.netL).toBeGreaterThan(20)
+    expect(part('box').volume.netL).toBeLessThan(45)
+  })
+
   it('is fused for what the amplifier can draw, not for what the driver takes', async () => {
     const { fuseA } = await planned(gentle)
     expect(fuseA).toBeGreaterThanOrEqual(420 / 0.85 / 14.4)

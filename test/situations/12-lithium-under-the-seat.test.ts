@@ -14,6 +14,9 @@ describe('a lithium battery of 100 A·h', () => {
     })
     const { fuse, prospectiveA } = part('fuse')
     expect(prospectiveA).toBeGreaterThan(2000)
+    // 700 W of class D: 57 A at 14.4 V, 69 A at 12 V; a larger fuse would not guard 4 AWG
+    expect(fuse.ratingA).toBeGreaterThanOrEqual(60)
+    expect(fuse.ratingA).toBeLessThanOrEqual(100)
     expect(fuse.breakingA >= prospectiveA || [...cares, ...stops].includes('breaking-capacity')).toBe(true)
   })
 })

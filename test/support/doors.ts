@@ -51,7 +51,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'slot-clearances',
     'solids',
     'terminal-hole',
-    'tube-elbow'
+    'tube-elbow',
+    'tube-places'
   ],
   'domain/box/stiffness': [
     'box-vibration',
@@ -270,7 +271,9 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-amplifier',
     'plan-conflicts',
     'plan-finish',
+    'plan-imperial',
     'plan-request',
+    'plan-space',
     'plan-usual',
     'resolved-plan'
   ],

@@ -16,6 +16,32 @@ export const seldomDefaults: Readonly<Record<string, readonly unknown[]>> = {
     { driver: { ...small, leMh: 33 } },
     { driver: { ...small, sdCm2: 671, nominalDiameterMm: 300 } }
   ],
+  '/v1/designs/compare': [
+    {
+      designs: [
+        { name: 'one', driver: mechanical, enclosure: { kind: 'closed', rear: { netVolumeL: 40 } }, source },
+        {
+          name: 'a hundredth larger',
+          driver: mechanical,
+          enclosure: { kind: 'closed', rear: { netVolumeL: 40.4 } },
+          source
+        }
+      ],
+      frequenciesHz: [40]
+    },
+    {
+      designs: [
+        { name: 'one', driver: mechanical, enclosure: { kind: 'closed', rear: { netVolumeL: 40 } }, source },
+        {
+          name: 'a sixth of a decibel louder',
+          driver: mechanical,
+          enclosure: { kind: 'closed', rear: { netVolumeL: 40 } },
+          source: { voltageV: 20.4 }
+        }
+      ],
+      frequenciesHz: [40]
+    }
+  ],
   '/v1/enclosures/response': [
     {
       driver: { ...mechanical, xmaxMm: 60, powerW: 100 },

@@ -1,7 +1,7 @@
 /**
  * npx tsx scripts/deploy/checks/dependencies.ts: what the image carries: direct packages with licence, age and reason, all
  * packages by licence, and those that run a script when installed. Ages are asked of the registry; without it they are left out.
- * The bill of materials itself is npm's: `npm sbom --omit=dev --sbom-format=cyclonedx`.
+ * The bill of materials itself is `dist/bom.json`.
  */
 import { execFileSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'

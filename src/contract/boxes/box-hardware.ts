@@ -148,9 +148,9 @@ export const TerminalBody = component(
 )
 
 const AmplifierBody = component('InsideAmplifier', 'An amplifier in the air of the box.', {
-  widthMm: quantity('mm', 'Width', { above: 0, to: 1000 }),
-  heightMm: quantity('mm', 'Height', { above: 0, to: 1000 }),
-  depthMm: quantity('mm', 'Behind the inner face of its panel', { above: 0, to: 500 }),
+  widthMm: quantity('mm', 'Width', { from: 5, to: 1000 }),
+  heightMm: quantity('mm', 'Height', { from: 5, to: 1000 }),
+  depthMm: quantity('mm', 'Behind the inner face of its panel', { from: 5, to: 500 }),
   massKg: Type.Optional(quantity('kg', 'Mass', { above: 0, to: 50 }))
 })
 

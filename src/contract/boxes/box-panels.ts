@@ -56,7 +56,7 @@ export const BoxLimits = component('BoxLimits', 'The space the box may take.', {
 })
 export interface BoxLimits extends Si<Static<typeof BoxLimits>> {}
 
-const FootprintCorner = component('FootprintCorner', 'A corner of a footprint seen from above.', {
+export const FootprintCorner = component('FootprintCorner', 'A corner of a footprint seen from above.', {
   xMm: quantity('mm', 'To the right', { from: -3000, to: 3000 }),
   yMm: quantity('mm', 'To the rear', { from: -3000, to: 3000 })
 })

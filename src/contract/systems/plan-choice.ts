@@ -31,6 +31,7 @@ const ChoicePatch = component('BoxPatch', 'JSON Merge Patch (RFC 7396) onto the 
       netVolumeL: PlanEnclosureBody.properties.netVolumeL,
       tuningHz: PlanEnclosureBody.properties.tuningHz,
       portShape: PlanEnclosureBody.properties.portShape,
+      portFace: PlanEnclosureBody.properties.portFace,
       portAreaCm2: PlanEnclosureBody.properties.portAreaCm2,
       airSpeedMPerS: PlanEnclosureBody.properties.airSpeedMPerS
     },

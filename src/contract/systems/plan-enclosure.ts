@@ -1,5 +1,6 @@
 /** What the box of a plan is asked to be, on the wire. */
 import Type from 'typebox'
+import { shellFaces } from '../boxes/words.ts'
 import { component } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import { designGoals, goalMeanings, plannedKinds } from './words.ts'
@@ -19,6 +20,9 @@ export const PlanEnclosureBody = component(
     netVolumeL: Type.Optional(quantity('L', 'Net volume wanted', { from: 1, to: 1000 })),
     tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),
     portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
+    portFace: Type.Optional(
+      choice('Face for tubes; the front when absent, in a round well that of the drivers', shellFaces)
+    ),
     portAreaCm2: Type.Optional(
       quantity('cm²', 'Clear area wanted of the port; it follows from the air speed when absent', { from: 5, to: 2000 })
     ),

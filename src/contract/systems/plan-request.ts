@@ -5,8 +5,7 @@ import { CabinBody } from '../acoustics/cabin.ts'
 import { AmplifierSheet } from '../amplifiers/amplifier-matching.ts'
 import { BoardBody } from '../boxes/board.ts'
 import { BoxDriverBody, TerminalBody } from '../boxes/box-hardware.ts'
-import { BoxLimits } from '../boxes/box-panels.ts'
-import { shellFaces, strategies } from '../boxes/words.ts'
+import { shellFaces } from '../boxes/words.ts'
 import { DriverSheet } from '../drivers/driver-parameters.ts'
 import { coilConnections } from '../drivers/words.ts'
 import { component, ref } from '../field/component.ts'
@@ -32,7 +31,7 @@ import {
   SupplyAmplifier
 } from '../supply/supply-current.ts'
 import { PlanEnclosureBody } from './plan-enclosure.ts'
-import { plannedShapes } from './words.ts'
+import { RoomForBox } from './plan-space.ts'
 
 const {
   kind: _kind,
@@ -106,12 +105,6 @@ export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', 
   bracing: Type.Optional(ref(PlanBracing)),
   terminal: Type.Optional(ref(TerminalBody)),
   sheet: Type.Optional(ref(SheetSize))
-})
-
-const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
-  ...BoxLimits.properties,
-  shape: Type.Optional(choice('Shape of the box; a wedge leans with the seat', plannedShapes)),
-  strategy: Type.Optional(choice('Which way the box grows where there is a choice', strategies))
 })
 
 const Straps = component('PlanRestraint', 'Straps that hold the box, where it is not bolted.', {

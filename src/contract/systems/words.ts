@@ -56,7 +56,8 @@ export type DriveWay = (typeof driveWays)[number]
 /** What is changed a little to see what moves. */
 export const whatIfs = ['none', 'volume', 'tuning', 'port-length', 'port-area', 'power'] as const
 export type WhatIfChange = (typeof whatIfs)[number]
-export const plannedShapes = ['rectangular', 'wedge'] as const
+export const plannedShapes = ['rectangular', 'wedge', 'prism', 'round'] as const
+export type PlannedShape = (typeof plannedShapes)[number]
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]
 /** Where a level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */

@@ -25,17 +25,25 @@ export function significant(value: number, digits = 3): string {
 }
 
 /**
- * Inches to the nearest sixteenth, the fraction in lowest terms.
+ * Inches to the nearest sixteenth, the fraction in lowest terms; what lies on a thirty-second, as a board does, keeps it.
  *
- * @check  0.364 m → 14 5/16; 0.0127 m → 1/2; 0.0254 m → 1
+ * @check  0.364 m → 14 5/16; 0.0127 m → 1/2; 0.0254 m → 1; 0.01825625 m → 23/32
  */
-export const sixteenths = (lengthM: number): string => fraction(lengthM, 16, Math.round)
+export function sixteenths(lengthM: number): string {
+  const count = (lengthM / INCH_M) * 32
+  return Math.abs(count - Math.round(count)) < ON_GRID
+    ? fraction(lengthM, 32, Math.round)
+    : fraction(lengthM, 16, Math.round)
+}
+
+/** Nearer than this to a thirty-second is on it: 0.8 µm. */
+const ON_GRID = 1e-3
 
 /** Rounding dust is no sixteenth. */
 const DUST = 1e-6
 
 /** In fractions of an inch, reduced. */
-function fraction(lengthM: number, parts: 16 | 64, rounded: (count: number) => number): string {
+function fraction(lengthM: number, parts: 16 | 32 | 64, rounded: (count: number) => number): string {
   const count = rounded((Math.abs(lengthM) / INCH_M) * parts)
   const sign = lengthM < 0 && count > 0 ? '−' : ''
   const whole = Math.floor(count / parts)

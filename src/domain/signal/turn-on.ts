@@ -70,7 +70,8 @@ function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, volts:
 export function turnOn(request: TurnOnRequest, volts: TurnOnVolts, assumed: Assumptions): TurnOn {
   const { remoteLoadA, remoteLimitA } = signalDefaults
   const loads = request.loadsA ?? [assumed.take<number>(undefined, 'turnOn.loadsA', remoteLoadA)]
-  const loadA = loads.reduce((sum, load) => sum + load, 0)
+  // Smallest first: in another order the last binary digit differs, and with it a figure at its rounding.
+  const loadA = loads.toSorted((a, b) => a - b).reduce((sum, load) => sum + load, 0)
   if (request.remoteOutput) {
     const limitA = assumed.take(request.limitA, 'turnOn.limitA', remoteLimitA)
     // Three times 0.05 is a little more than 0.15 in binary.

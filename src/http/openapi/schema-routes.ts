@@ -28,8 +28,8 @@ const inside = (schema: JsonObject): JsonObject => {
 }
 
 /** What goes together and what does not, in words that the contract leaves to the refusal. */
-const conditional = (name: string, schema: Json): Json =>
-  isObject(schema) ? { ...schema, ...(conditionKeywords(name) as JsonObject) } : schema
+const conditional = (name: string, schema: Json, within: string): Json =>
+  isObject(schema) ? { ...schema, ...(conditionKeywords(name, within) as JsonObject) } : schema
 
 function selfContained(name: string, schemas: JsonObject): Json | undefined {
   const schema = Object.hasOwn(schemas, name) ? schemas[name] : undefined
@@ -37,14 +37,14 @@ function selfContained(name: string, schemas: JsonObject): Json | undefined {
   const names = [...reached(schema, schemas)].sort()
   const definitions = names.map((each): [string, Json] => [
     each,
-    conditional(each, rewritten(schemas[each] ?? {}, inside))
+    conditional(each, rewritten(schemas[each] ?? {}, inside), name)
   ])
   const own = rewritten(schema, inside)
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: `/v1/schemas/${name}`,
     ...(isObject(own) ? own : {}),
-    ...(conditionKeywords(name) as JsonObject),
+    ...(conditionKeywords(name, name) as JsonObject),
     $defs: Object.fromEntries(definitions)
   }
 }

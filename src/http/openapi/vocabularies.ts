@@ -10,6 +10,7 @@ import {
   inchStyles,
   panelGrains,
   paperUnits,
+  shellFaces,
   strategies
 } from '../../contract/boxes/words.ts'
 import { cautionCatalogue } from '../../contract/cautions/catalogue.ts'
@@ -94,6 +95,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
   RatingKind: { words: ratingKinds, description: 'What kind of figure a rated power is.' },
   RejectionRule: { words: rejectionRules, description: 'Why a system was not chosen.', open: true },
   RunSpace: { words: runSpaces, description: 'A space that a cable runs through.' },
+  ShellFace: { words: shellFaces, description: 'A face of a box.' },
   SlotWalls: { words: slotWalls, description: 'Which walls a slot has of its own.' },
   SourceId: {
     words: Object.keys(sources),

@@ -87,8 +87,8 @@ export function firstBroken<Row>(
 }
 
 /** @returns a complaint where a sum is not the sum of its parts, to the digits written of the largest part */
-export function unbalanced(name: string, total: number, parts: readonly number[]): string | undefined {
+export function unbalanced(name: string, total: number, parts: readonly number[], least = 1e-9): string | undefined {
   const sum = parts.reduce((whole, part) => whole + part, 0)
-  const doubt = 6e-6 * (Math.abs(total) + parts.reduce((whole, part) => whole + Math.abs(part), 0)) + 1e-9
+  const doubt = 6e-6 * (Math.abs(total) + parts.reduce((whole, part) => whole + Math.abs(part), 0)) + least
   return Math.abs(sum - total) <= doubt ? undefined : `${name}: ${total}, its parts add up to ${sum}`
 }

@@ -35,6 +35,9 @@ function threadOptions() {
   }
 }
 
+/** What a plan leaves behind is swept up in small steps: without this a worker kept 38 MB more resident after ten plans. */
+const YOUNG_MB = 8
+
 function pool({ workers, workerHeapMb }: Sizes): Piscina<Task, TaskOutcome> {
   return new Piscina<Task, TaskOutcome>({
     ...threadOptions(),
@@ -42,7 +45,7 @@ function pool({ workers, workerHeapMb }: Sizes): Piscina<Task, TaskOutcome> {
     maxThreads: workers,
     idleTimeout: 60_000,
     concurrentTasksPerWorker: 1,
-    resourceLimits: { maxOldGenerationSizeMb: workerHeapMb }
+    resourceLimits: { maxOldGenerationSizeMb: workerHeapMb, maxYoungGenerationSizeMb: YOUNG_MB }
   })
 }
 

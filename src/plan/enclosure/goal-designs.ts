@@ -1,6 +1,6 @@
 /** The boxes worth trying first for a wish in plain words: searched in closed form, then sized, ported and laid out like any other. */
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { type DesignGoal, portShapes } from '../../contract/systems/words.ts'
+import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Air } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
@@ -18,11 +18,13 @@ import { searchBoxes } from '../designer/search/search-boxes.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { ventedOnly } from '../request/plan-conflicts.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
+import { portFace } from '../request/plan-space.ts'
 import { drivenGroup } from './driven-group.ts'
 import { heldAirSpeed } from './held-air-speed.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import type { DriverPart } from './plan-drivers.ts'
-import { shellRequest } from './plan-shell.ts'
+import { shapesTried } from './plan-port.ts'
+import { spaceQuestion } from './plan-shell.ts'
 
 /** Bass below this is rare and falls 12 dB an octave. Ours. */
 const MUSIC = { fromHz: 20, slopeOrder: 2 } as const
@@ -37,12 +39,11 @@ const MOST_OF_A_VOLUME = 2
 
 /** What stands in the space, up to the largest box that the layout has found there. */
 function roomOf(request: PlanRequest, largestM3: number, leastM3: number, { soundSpeedMPerS }: Air): Room<PlacedBox> {
-  const { strategy, shape: _shape, ...limits } = request.car.space
-  const facts = boxFacts({ ...shellRequest(request), limits }, strategy)
-  const given = request.enclosure?.portShape
+  const facts = boxFacts(spaceQuestion(request), request.car.space.strategy)
   const longestM = soundSpeedMPerS / (2 * portSizingDefaults.resonanceClose.value * crossoverHz(request))
   return boxRoom(facts, {
-    shapes: given === undefined ? portShapes : [given],
+    shapes: shapesTried(request),
+    portFace: portFace(request),
     fromM3: leastM3,
     toM3: largestM3 / BRACED,
     longestM

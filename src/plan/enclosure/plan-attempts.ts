@@ -1,5 +1,6 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
 
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
@@ -53,12 +54,12 @@ function sizedPort(setting: Setting, candidate: PlannedCandidate, wish: PortWish
 }
 
 /** What the box of an attempt is laid out for; none without the port it needs. */
-function boxWish({ candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
+function boxWish(request: PlanRequest, { candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
   if (candidate.kind === 'closed') {
     return { netVolumeM3: candidate.builtVolumeM3 ?? candidate.netVolumeM3, port: undefined }
   }
   if (!port?.done || wish === undefined) return undefined
-  return { netVolumeM3: candidate.netVolumeM3, port: boxPort(port.outcome.result.recommended, wish.form) }
+  return { netVolumeM3: candidate.netVolumeM3, port: boxPort(request, port.outcome.result.recommended, wish.form) }
 }
 
 function complaint({ port, box }: Built): string | undefined {
@@ -102,19 +103,19 @@ function tried({ request }: Setting, sized: Sized): Attempt {
   if (port !== undefined && !(port.done && port.outcome.result.fits)) {
     return judged(sized, waitingFor('a port that fits'))
   }
-  const wish = boxWish(sized)
+  const wish = boxWish(request, sized)
   return judged(sized, wish === undefined ? waitingFor('a port') : laidOut(request, wish))
 }
 
 /** The same attempt with its box laid out whatever its port, for showing what it lacks. */
 export function shown({ request }: Setting, attempt: Attempt): Attempt {
-  const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(attempt)
+  const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(request, attempt)
   return wish === undefined ? attempt : judged(attempt, laidOut(request, wish))
 }
 
 /** A box that is only tight, in other proportions. */
 function regrownAttempt({ request }: Setting, attempt: Attempt): readonly Attempt[] {
-  const wish = attempt.box.done ? boxWish(attempt) : undefined
+  const wish = attempt.box.done ? boxWish(request, attempt) : undefined
   const box = wish === undefined ? undefined : regrown(request, wish)
   return box === undefined ? [] : [judged(attempt, box)]
 }

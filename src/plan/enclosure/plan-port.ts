@@ -2,6 +2,7 @@
 import type { PortRequest } from '../../contract/enclosures/enclosure.ts'
 import type { PortSizing, PortSizingRequest } from '../../contract/ports/port-sizing.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { portShapes } from '../../contract/systems/words.ts'
 import type { BoxPort } from '../../domain/box/request/box-request.ts'
 import { portSpeeds } from '../../domain/port/air-speed.ts'
 import { portSizingDefaults } from '../../domain/port/sizing/defaults.ts'
@@ -11,6 +12,8 @@ import { present } from '../../domain/present.ts'
 import { slotOfArea, tubesOfArea } from '../designer/room/ports-of-area.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type Part, runPart } from '../request/part.ts'
+import { onSawStep, sawStep } from '../request/plan-imperial.ts'
+import { portFace } from '../request/plan-space.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import { planFilters } from './plan-response.ts'
 
@@ -33,15 +36,24 @@ export interface PortWish {
   readonly form: PortForm
 }
 
+/** What a port may be: a slot starts in the front and follows four walls. */
+export function shapesTried(request: PlanRequest): readonly (typeof portShapes)[number][] {
+  const given = request.enclosure?.portShape
+  const { shape } = request.car.space
+  if (given !== undefined) return [given]
+  return portFace(request) !== 'front' || shape === 'prism' || shape === 'round' ? ['round'] : portShapes
+}
+
 /** Quiet before loud, tubes before slots; of an area that is given each form once, as fast as the air may be. */
-export function portsTried({ enclosure = {} }: PlanRequest): readonly PortWish[] {
-  const { airSpeedMPerS: given, portAreaM2, portShape = '' } = enclosure
+export function portsTried(request: PlanRequest): readonly PortWish[] {
+  const { airSpeedMPerS: given, portAreaM2 } = request.enclosure ?? {}
+  const shapes = shapesTried(request)
   const loudest = AIR_SPEEDS_TRIED[AIR_SPEEDS_TRIED.length - 1] as number
   const usual = portAreaM2 === undefined ? AIR_SPEEDS_TRIED : [loudest]
   const forms: readonly PortForm[] = portAreaM2 === undefined ? portFormsTried : portsOfAreaTried
   const speeds = given === undefined ? usual : [given]
   return speeds.flatMap(airSpeedMPerS =>
-    forms.filter(form => form.endsWith(portShape)).map(form => ({ airSpeedMPerS, form }))
+    forms.filter(form => shapes.some(shape => form.endsWith(shape))).map(form => ({ airSpeedMPerS, form }))
   )
 }
 
@@ -65,12 +77,26 @@ type Wish = Pick<PortSizingRequest, 'port' | 'endModel' | 'space'>
 
 const isSideways = (form: PortForm) => form === 'side-slot' || form === 'wall-slot'
 
+/** Which way a tube goes from its face. */
+const sizeBehind = {
+  front: 'depthM',
+  back: 'depthM',
+  left: 'widthM',
+  right: 'widthM',
+  top: 'heightM',
+  bottom: 'heightM'
+} as const
+
+const roomBehindPort = (request: PlanRequest): number | undefined => request.car.space[sizeBehind[portFace(request)]]
+
 /** A port of the area asked for; whether it finds its length in the box the layout tells. */
-function wishOfArea({ car, board }: PlanRequest, form: PortForm, areaM2: number): Wish {
+function wishOfArea(request: PlanRequest, form: PortForm, areaM2: number): Wish {
+  const { car, board } = request
   const { widthM, heightM, depthM } = car.space
   if (form === 'round') {
     const tubes = tubesOfArea(areaM2) ?? { count: 1, diameterM: Math.sqrt((4 * areaM2) / Math.PI) }
-    return { port: { kind: 'round', ...tubes }, ...(depthM === undefined ? {} : { space: { straightM: depthM } }) }
+    const straightM = roomBehindPort(request)
+    return { port: { kind: 'round', ...tubes }, ...(straightM === undefined ? {} : { space: { straightM } }) }
   }
   const along = isSideways(form) ? widthM : heightM
   const straightM = depthM === undefined || along === undefined ? undefined : depthM + along - board.thicknessM
@@ -87,8 +113,9 @@ function wish(request: PlanRequest, form: PortForm): Wish {
   if (enclosure.portAreaM2 !== undefined) return wishOfArea(request, form, enclosure.portAreaM2)
   const { coveringM = 0, clearanceM = 0, ...space } = car.space
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
-  const [widthM, heightM, depthM] = [inside(space.widthM), inside(space.heightM), inside(space.depthM)]
-  const straightM = depthM === undefined ? undefined : depthM - board.thicknessM - MOUTH_ROOM_M
+  const [widthM, heightM] = [inside(space.widthM), inside(space.heightM)]
+  const behindM = inside(form === 'round' ? roomBehindPort(request) : space.depthM)
+  const straightM = behindM === undefined ? undefined : behindM - board.thicknessM - MOUTH_ROOM_M
   if (form === 'round' || widthM === undefined || heightM === undefined) {
     return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
   }
@@ -132,15 +159,18 @@ export function planPort(
 const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
 
 /** A slot is given by its tuning, so that the layout finds the centre line of its bends. */
-export function boxPort(design: PortDesign, form: PortForm): BoxPort | undefined {
+export function boxPort(request: PlanRequest, design: PortDesign, form: PortForm): BoxPort | undefined {
   const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz, endFactor } = design
   if (kind === 'round' && diameterM !== undefined) {
-    return { kind, count, innerDiameterM: diameterM, lengthM: toMillimetre(lengthM) }
+    const face = portFace(request)
+    const onFace = face === 'front' ? {} : { face }
+    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(request, lengthM), ...onFace }
   }
   if (widthM === undefined || heightM === undefined) return undefined
-  const slot = { kind: 'slot', heightM: toMillimetre(heightM), tuningHz, endFactor } as const
+  const slot = { kind: 'slot', heightM: onSawStep(request, heightM), tuningHz, endFactor } as const
+  const across = { widthM: sawStep(request).sawStepM === undefined ? widthM : onSawStep(request, widthM) }
   if (form === 'side-slot') return { ...slot, along: 'right' }
-  return form === 'wall-slot' ? { ...slot, widthM, along: 'right' } : { ...slot, widthM }
+  return form === 'wall-slot' ? { ...slot, ...across, along: 'right' } : { ...slot, ...across }
 }
 
 /** The port as the response takes it, its friction in it. */

@@ -6,6 +6,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
 import { type QuickCount, quickSheetCount } from '../../domain/sheet/quick-count.ts'
 import { runPart } from '../request/part.ts'
+import { onSawStep } from '../request/plan-imperial.ts'
 import { type BoxPart, clears } from './plan-box.ts'
 import { planSheets, sheetRequest } from './plan-sheets.ts'
 
@@ -78,7 +79,7 @@ function fitsSpace({ car }: PlanRequest, { outer }: BoxLayout, move: Move): bool
 /** Moves after which the panels, as far as can be told without laying the box out, come from fewer sheets. */
 function* likelyMoves(request: PlanRequest, layout: BoxLayout, sheetCount: number): Generator<Move> {
   const rings = request.car.space.strategy === undefined ? RINGS_M : NARROW_RINGS_M
-  for (const ringM of rings) {
+  for (const ringM of rings.map(each => onSawStep(request, each))) {
     for (const [across, up] of WAYS) {
       const move = moveOf(layout, across * ringM, up * ringM)
       if (!fitsSpace(request, layout, move)) continue

@@ -9,7 +9,7 @@ import { hasBranches } from './resolved-plan.ts'
 
 const closedOnly = ['qtc'] as const
 /** What only a box with a port can be asked for. */
-export const ventedOnly = ['tuningHz', 'portShape', 'portAreaM2', 'airSpeedMPerS'] as const
+export const ventedOnly = ['tuningHz', 'portShape', 'portFace', 'portAreaM2', 'airSpeedMPerS'] as const
 
 function given<Field extends keyof PlanEnclosure>(
   enclosure: PlanEnclosure,
@@ -59,12 +59,45 @@ function converterFaults({ supply: { converter, secondBattery } }: PlanRequest):
   return ['converter', 'secondBattery'].map(field => ({ field: `supply.${field}`, detail }))
 }
 
+/** Only the front carries a slot: it follows the walls of a box of four. */
+function slotFaults({ enclosure: { portShape, portFace } = {}, car }: PlanRequest): readonly FoundFault[] {
+  if (portShape !== 'slot') return []
+  const { diameterM, footprint } = car.space
+  const isFreeForm = diameterM !== undefined || footprint !== undefined
+  const faults = unusable(['portShape'], say('refused.a-slot-follows-four-walls'))
+  return isFreeForm || (portFace !== undefined && portFace !== 'front') ? faults : []
+}
+
+/** A shape and what describes it come together. */
+function spaceFaults({ car: { space }, board }: PlanRequest): readonly FoundFault[] {
+  const { shape, footprint, diameterM } = space
+  const belongs = { footprint: 'prism', diameterM: 'round' } as const
+  const idle = (['footprint', 'diameterM'] as const).filter(
+    field => space[field] !== undefined && shape !== undefined && shape !== belongs[field]
+  )
+  const lacking = (['footprint', 'diameterM'] as const).filter(
+    field => space[field] === undefined && shape === belongs[field]
+  )
+  const doubled = footprint !== undefined && diameterM !== undefined && shape === undefined ? ['diameterM'] : []
+  const told = (fields: readonly string[], detail: Said) =>
+    fields.map(field => ({ field: `car.space.${field}`, detail }))
+  const mitred = diameterM === undefined ? [] : (['frontLayers', 'recessM'] as const).filter(field => board[field])
+  return [
+    ...told(idle, say('refused.the-shape-asked-has-no-use')),
+    ...told(lacking, say('refused.the-shape-asked-needs-its-outline')),
+    ...told(doubled, say('refused.a-room-is-round-or-free')),
+    ...mitred.map(field => ({ field: `board.${field}`, detail: say('refused.staves-are-mitred-all-round') }))
+  ]
+}
+
 /** @throws DesignError `conflicting-input` naming every field that contradicts another or that this plan cannot use */
 export function requireUsable(request: PlanRequest): void {
   const [first, ...others] = [
     ...contradictions(request.amplifier, 'amplifier.'),
     ...goalFaults(request.enclosure ?? {}),
     ...enclosureFaults(request.enclosure ?? {}),
+    ...slotFaults(request),
+    ...spaceFaults(request),
     ...supplyFaults(request),
     ...converterFaults(request)
   ]

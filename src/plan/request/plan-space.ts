@@ -8,13 +8,42 @@ type Space = PlanRequest['car']['space']
 /** From this lean on a box with upright faces wastes more of the boot than a wedge costs in sawing. Ours. */
 const WEDGE_FROM_DEG = 10
 
+type Shape = NonNullable<Space['shape']>
+
+function usualShape({ seatSlopeDeg = 0, footprint, diameterM }: Space): readonly [Shape, string] {
+  if (diameterM !== undefined) return ['round', 'the room is a round well']
+  if (footprint !== undefined) return ['prism', 'the room has a footprint of its own']
+  return seatSlopeDeg >= WEDGE_FROM_DEG
+    ? ['wedge', 'a wedge fills the room under a leaning seat back']
+    : ['rectangular', 'the simplest to saw']
+}
+
 export function resolvedSpace({ space }: PlanRequest['car'], { covered }: Finish, assumed: Assumptions): Space {
-  const { seatSlopeDeg = 0 } = space
-  const shape = assumed.or(
-    space.shape,
-    'car.space.shape',
-    seatSlopeDeg >= WEDGE_FROM_DEG ? 'wedge' : 'rectangular',
-    seatSlopeDeg >= WEDGE_FROM_DEG ? 'a wedge fills the room under a leaning seat back' : 'the simplest to saw'
-  )
+  const shape = assumed.or(space.shape, 'car.space.shape', ...usualShape(space))
   return { ...space, shape, ...(covered && space.coveringM === undefined ? { coveringM: COVERING_M } : {}) }
+}
+
+type Faces = Pick<PlanRequest, 'driver' | 'enclosure' | 'car'>
+
+/** Face of the drivers: a stave of a round well is narrower than any driver. */
+export const driverFace = ({ driver, car }: Pick<Faces, 'driver' | 'car'>) =>
+  driver.mounting?.face ?? (car.space.shape === 'round' ? 'top' : 'front')
+
+/** Face of the tubes: in a round well nothing else is left than that of the drivers. */
+export const portFace = (request: Faces) =>
+  request.enclosure?.portFace ?? (request.car.space.shape === 'round' ? driverFace(request) : 'front')
+
+/** Drivers of a round well, each with the face that nobody named. */
+export function resolvedDriver(
+  { driver, car }: Pick<Faces, 'driver' | 'car'>,
+  assumed: Assumptions
+): PlanRequest['driver'] {
+  if (car.space.shape !== 'round' || driver.mounting === undefined) return driver
+  const face = assumed.or(
+    driver.mounting.face,
+    'driver.mounting.face',
+    'top',
+    'a stave of a round box is narrower than a driver'
+  )
+  return { ...driver, mounting: { ...driver.mounting, face } }
 }

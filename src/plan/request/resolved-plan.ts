@@ -4,8 +4,9 @@ import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { withoutDraw } from './plan-amplifier.ts'
 import { type Finish, resolvedFinish } from './plan-finish.ts'
+import { resolvedBoard } from './plan-imperial.ts'
 import type { PlanEnclosure } from './plan-request.ts'
-import { resolvedSpace } from './plan-space.ts'
+import { resolvedDriver, resolvedSpace } from './plan-space.ts'
 import { usual } from './plan-usual.ts'
 
 type Unresolved = Pick<PlanRequest, 'finish' | 'car' | 'supply' | 'signal'>
@@ -70,10 +71,13 @@ function resolvedEnclosure(enclosure: PlanEnclosure = {}, assumed: Assumptions):
 }
 
 export function resolvedPlan(request: PlanRequest, assumed: Assumptions): ResolvedPlan {
+  const fields = resolvedFields(request, assumed)
   return {
     ...request,
+    driver: resolvedDriver({ driver: request.driver, car: fields.car }, assumed),
+    board: resolvedBoard(request, assumed),
     amplifier: withoutDraw(request.amplifier),
     enclosure: resolvedEnclosure(request.enclosure, assumed),
-    ...resolvedFields(request, assumed)
+    ...fields
   }
 }

@@ -3,13 +3,13 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { standsAny } from '../designer/room/stands-any.ts'
 import { wantedKind } from '../enclosure/goal-designs.ts'
-import { shellRequest } from '../enclosure/plan-shell.ts'
+import { spaceQuestion } from '../enclosure/plan-shell.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
 
 export function standsIn(request: PlanRequest): boolean {
   const resolved = resolvedPlan(request, assumptions())
-  const { strategy, shape: _shape, ...limits } = resolved.car.space
+  const { strategy } = resolved.car.space
   const { enclosure = {} } = resolved
   const asked = { strategy, kind: wantedKind(enclosure), ...enclosure }
-  return standsAny({ ...shellRequest(resolved), limits }, asked)
+  return standsAny(spaceQuestion(resolved), asked)
 }

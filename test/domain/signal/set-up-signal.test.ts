@@ -189,6 +189,8 @@ describe('corners of the band', () => {
     // A Butterworth of order 4 at its corner: half power, 10·lg 2.
     const corner = at({ amplifier, tone: { frequencyHz: 80 }, filters: { lowPass: { cornerHz: 80, order: 4 } } })
     expectPrinted(corner.filterLossDb, '-3.0103')
+    // half the power is 1/√2 of the voltage
+    expect(corner.meterVoltageWithFiltersV / corner.meterVoltageV).toBeCloseTo(Math.SQRT1_2, 9)
     expect(codes({ amplifier, tone: { frequencyHz: 90 } })).toContain('tone-outside-band')
   })
 })

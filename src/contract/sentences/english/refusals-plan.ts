@@ -1,6 +1,12 @@
 /** What the room `refusals-plan` says. */
 export const refusalsPlanSentences = {
   refused: '{field} {given}: {meaning} {bounds}',
+  'refused.a-slot-follows-four-walls':
+    'A slot starts in the front and follows the walls of a rectangular box or a wedge: ask for a round port.',
+  'refused.the-shape-asked-has-no-use': 'The shape asked for has no use for this: leave one of them out.',
+  'refused.the-shape-asked-needs-its-outline': 'The shape asked for needs this.',
+  'refused.a-room-is-round-or-free': 'A room is round or has corners: give the diameter or the footprint.',
+  'refused.staves-are-mitred-all-round': 'The staves of a round box are mitred, all of one board: leave this out.',
   'refused.a-closed-box-has-no-port': 'A closed box has no port; leave this out, or let vented boxes in.',
   'refused.a-closed-box-has-no-port.vented': 'A closed box has no port; leave this out, or ask for a vented box.',
   'refused.a-second-battery-behind-a-converter':

@@ -4,6 +4,13 @@ import { translation } from '../form/translation.ts'
 
 export const germanRefusalsPlan = translation<typeof refusalsPlanSentences>()({
   refused: '{field} {given}: {meaning} {bounds}',
+  'refused.a-slot-follows-four-walls':
+    'Ein Schlitz beginnt in der Front und folgt den Wänden eines Quaders oder Keils: einen runden Kanal verlangen.',
+  'refused.the-shape-asked-has-no-use': 'Die verlangte Form braucht dies nicht: eines von beiden weglassen.',
+  'refused.the-shape-asked-needs-its-outline': 'Die verlangte Form braucht dies.',
+  'refused.a-room-is-round-or-free': 'Ein Raum ist rund oder hat Ecken: den Durchmesser oder den Grundriss angeben.',
+  'refused.staves-are-mitred-all-round':
+    'Die Dauben eines runden Gehäuses sind auf Gehrung, alle aus einer Platte: dies weglassen.',
   'refused.a-closed-box-has-no-port':
     'Ein geschlossenes Gehäuse hat keinen Kanal; das weglassen oder Gehäuse mit Kanal zulassen.',
   'refused.a-closed-box-has-no-port.vented':

@@ -1,6 +1,7 @@
 /** The smallest box that takes its hardware and the largest that its place allows, axis by axis. */
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxLimits, BoxRequest } from '../../../contract/boxes/box-panels.ts'
+import { bounds } from '../../../numeric/geometry/polygon.ts'
 import { DesignError, type FoundFault } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
@@ -108,6 +109,13 @@ function allowed(limits: BoxLimits, axis: Axis): number | undefined {
   return limit - 2 * ((limits.clearanceM ?? 0) + (limits.coveringM ?? 0))
 }
 
+/** A prism is as wide and deep as its footprint. */
+function footprintSize({ shape, footprint }: BoxTask['fixed'], axis: Axis): number | undefined {
+  if (shape !== 'prism' || axis === 'height') return undefined
+  const { width, height } = bounds(footprint)
+  return axis === 'width' ? width : height
+}
+
 /**
  * @param rows  in which the drivers of the front stand
  * @returns outer sizes between which the box may lie
@@ -118,7 +126,7 @@ export function sizeRanges(resolved: BoxTask, rows: number): Ranges {
   const { limits = {}, outer = {} } = request
   const front = frontNeed(frontDiameters(request), rows)
   const [across, up, along] = [faceNeed(request, 'width'), faceNeed(request, 'height'), faceNeed(request, 'depth')]
-  const upright = shape === 'prism' ? [] : [front.height, slotNeed(request, t, 'height'), up.clearM]
+  const upright = [front.height, up.clearM, ...(shape === 'prism' ? [] : [slotNeed(request, t, 'height')])]
   const frontM = recessM + frontLayers * t
   const least = {
     width: Math.max(
@@ -132,7 +140,7 @@ export function sizeRanges(resolved: BoxTask, rows: number): Ranges {
     )
   }
   const range = (axis: Axis): Range => {
-    const given = outer[sizeField[axis]]
+    const given = outer[sizeField[axis]] ?? footprintSize(fixed, axis)
     return given === undefined
       ? { min: least[axis], max: allowed(limits, axis) ?? LONGEST_M }
       : { min: given, max: given }

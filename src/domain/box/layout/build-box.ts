@@ -11,6 +11,7 @@ import { type BuiltPort, buildPort, portTakenM3 } from '../slot/built-port.ts'
 import { mouthOn } from '../slot/slot-port.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { mountAll, withoutStrip } from '../solids/mounting.ts'
+import { tubesBeside } from '../solids/tube-places.ts'
 import { type BraceAir, type BracedTask, type BracePlan, noBraceAir, planVolume } from '../stiffness/brace-plan.ts'
 import { airBeforePort, type Chamber, chambersOf, checkChambers, dividerOf } from './chambers.ts'
 import { displacedRows, type VolumeRow } from './displaced.ts'
@@ -132,7 +133,9 @@ function withBraces(carcass: Carcass, braces: BraceAir, lenient: boolean): Built
   const panels = [...shellPanels(inside.shell, inside.inner), ...(divider === undefined ? [] : [divider.panel])]
   const free = (face: Face) => freePart(port, panels, face)
   const tubeInsideM = port?.kind === 'round' ? port.insideM : 0
-  const mounted = mountAll(inside, panels, resolved.request, free, tubeInsideM)
+  const set = mountAll(inside, panels, resolved.request, free, tubeInsideM)
+  const netM3 = volumes.grossM3 - total(rows)
+  const mounted = tubesBeside({ inside, panels, mounted: set, netM3, ...present({ port, divider }) })
   checkChambers(inside, divider, mounted)
   return {
     sizes,
@@ -141,7 +144,7 @@ function withBraces(carcass: Carcass, braces: BraceAir, lenient: boolean): Built
     mounted,
     volumes,
     rows,
-    netM3: volumes.grossM3 - total(rows),
+    netM3,
     ...present({ port }),
     ...(divider === undefined ? {} : { divider, chambers: chambersOf(resolved, divider, rows, braces) })
   }

@@ -72,13 +72,21 @@ function sizesOnly(outline: readonly PanelPoint[]): readonly number[] {
   return lengths.toSorted((a, b) => a - b)
 }
 
+/** Staves that no saw tells apart: size to a tenth of a millimetre, tilt to a tenth of a degree. */
+function staveLikeness({ thicknessM, lengthM, widthM, outline, edges, cutOuts, name }: Panel): string {
+  if (cutOuts.length > 0 || outline.length !== 4) return name
+  const tilts = edges.map(({ edge, tiltDeg, longFace }) => [edge, Math.round(tiltDeg * 10), longFace])
+  return JSON.stringify(['wall', thicknessM, Math.round(lengthM * 1e4), Math.round(widthM * 1e4), tilts])
+}
+
 const layerNames = ['outer', 'inner', 'innermost']
 
 /** Equal parts in one row; what differs keeps a name of its own. */
 export function gathered(panels: readonly Panel[]): readonly Panel[] {
   const groups = new Map<string, Panel[]>()
   for (const panel of panels) {
-    const key = panel.role === 'side' || panel.role === 'front' ? likeness(panel) : panel.name
+    const isSheet = panel.role === 'side' || panel.role === 'front'
+    const key = isSheet ? likeness(panel) : panel.role === 'wall' ? staveLikeness(panel) : panel.name
     groups.set(key, [...(groups.get(key) ?? []), panel])
   }
   const rows = [...groups.values()]
@@ -93,7 +101,9 @@ export function gathered(panels: readonly Panel[]): readonly Panel[] {
           : `side ${first.name}`
         : first.role === 'front' && alike.length > 1
           ? `front ${layerNames[number] ?? number + 1}`
-          : first.name
+          : first.role === 'wall' && alike.length === 1
+            ? 'wall'
+            : first.name
     const copies = group.flatMap(each => each.copies ?? [])
     return { ...first, name, quantity: group.length, ...(copies.length === 0 ? {} : { copies }) }
   })

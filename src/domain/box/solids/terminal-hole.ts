@@ -1,6 +1,7 @@
 /** The hole for the terminal cup. */
 import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { CutOut } from '../../../contract/boxes/panel.ts'
+import type { FaceName } from '../../../contract/boxes/words.ts'
 import { plus } from '../../../numeric/geometry/convex-distance.ts'
 import { bounds, centroid, type Polygon } from '../../../numeric/geometry/polygon.ts'
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
@@ -129,9 +130,12 @@ function toRectangle(du: number, dv: number, { u, v }: { readonly u: number; rea
   return a < 0 && b < 0 ? Math.max(a, b) : Math.hypot(Math.max(0, a), Math.max(0, b))
 }
 
+/** Where a cup goes that nobody gives a face: a prism has no back, and its lid may be full. */
+const usualFaces = { upright: ['back'], standing: ['top', 'front'] } as const
+
 /**
- * On the back, or where asked. Without a centre: the middle first, then wherever the wood round the hole suffices and the cup
- * stands clear of what is behind the panel; where no place has both, the one that lacks least.
+ * On the back, of a prism on the lid or else the front, or where asked. Without a centre: the middle first, then wherever the wood
+ * round the hole suffices and the cup stands clear of what is behind the panel; where no place has both, the one that lacks least.
  *
  * @param inside  what stands in the box already
  */
@@ -141,21 +145,42 @@ export function terminalHole(
   inside: readonly Body[]
 ): TerminalHole | undefined {
   if (terminal === undefined) return undefined
+  const usual = built.inside.shell.axis === 'z' ? usualFaces.standing : usualFaces.upright
+  const names: readonly FaceName[] = terminal.face === undefined ? usual : [terminal.face]
+  let best: Found | undefined
+  for (const name of names) {
+    const face = findFace(built.inside, built.panels, name, 'fittings.terminal.face')
+    best = holeOn(built, face, { terminal, inside, best })
+    if (best?.lacksM === 0) break
+  }
+  return best?.found
+}
+
+interface Found {
+  readonly found: TerminalHole
+  readonly lacksM: number
+}
+
+/** The first place on a face that lacks nothing, else the one of all so far that lacks least. */
+function holeOn(
+  built: FittedBox,
+  face: Face,
+  asked: { readonly terminal: Terminal; readonly inside: readonly Body[]; readonly best: Found | undefined }
+): Found | undefined {
+  const { terminal, inside } = asked
   const { shape, half } = outline(terminal)
-  const prism = built.inside.shell.axis === 'z'
-  const face = findFace(built.inside, built.panels, terminal.face ?? (prism ? 'top' : 'back'), 'fittings.terminal.face')
   const panel = built.panels.find(({ place }) => place === face.place)
-  if (panel === undefined) return undefined
+  if (panel === undefined) return asked.best
   const holeAt = (centre: PlaceOnPanel): CutOut => ({ purpose: 'terminal', label: 'terminal cup', ...centre, ...shape })
-  let best: { readonly found: TerminalHole; readonly lacksM: number } | undefined
+  let { best } = asked
   for (const centre of terminal.centre === undefined ? places(built, face, panel) : [terminal.centre]) {
     const found = { face, panel, hole: holeAt(centre), ...roomAt(built, face, centre, half) }
     const onPanelM = -Math.min(0, found.edgeM - rules.edge.needM, found.webM - rules.hole.needM)
     const lacksM = lackBeside(inside, cupBody(face, found.hole, terminal), onPanelM, best?.lacksM)
-    if (lacksM === 0) return found
+    if (lacksM === 0) return { found, lacksM }
     if (best === undefined || lacksM < best.lacksM) best = { found, lacksM }
   }
-  return best?.found
+  return best
 }
 
 /** What the cup lacks, on its panel or in the box; no further than to know that another place lacks no more. */

@@ -2,6 +2,7 @@
 import type { DriverParameters, DriverSheet } from '../../../contract/drivers/driver-parameters.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { inDigits, toDigits } from '../../digits.ts'
+import { present } from '../../present.ts'
 import { say } from '../../say.ts'
 import { surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
 import { driverDefaults } from './defaults.ts'
@@ -31,7 +32,10 @@ function disagreements({ checks }: SetJudgement): readonly Caution[] {
           caution('driver-figures-disagree', say('driver-figures-disagree', { relation, detail }), {
             at: 'driver',
             level: verdict,
-            figures: { deviationPercent: Math.abs(ratio - 1) * 100 }
+            // Qms stated as Qts leaves nothing for Qes: there is no per cent of nothing.
+            ...present({
+              figures: Number.isFinite(ratio) ? { deviationPercent: Math.abs(ratio - 1) * 100 } : undefined
+            })
           })
         ]
   )

@@ -30,20 +30,21 @@ function netVolumeM3(enclosure: EnclosureRequest): number | undefined {
   return volumes.length === 0 ? undefined : volumes.reduce((sum, each) => sum + each, 0)
 }
 
-const { fromHz, toHz, points } = comparisonDefaults
-const band = Array.from(
-  { length: points.value },
-  (_, at) => fromHz.value * (toHz.value / fromHz.value) ** (at / (points.value - 1))
-)
-const gridHz = [...band, ...markHz].toSorted((a, b) => a - b)
-const markPlaces = markHz.map(hz => gridHz.indexOf(hz))
-
-const atMarks = (curve: readonly number[]) => markPlaces.map(place => curve[place] as number)
+function gridHz(): readonly number[] {
+  const { fromHz, toHz, points } = comparisonDefaults
+  const band = Array.from(
+    { length: points.value },
+    (_, at) => fromHz.value * (toHz.value / fromHz.value) ** (at / (points.value - 1))
+  )
+  return [...band, ...markHz].toSorted((a, b) => a - b)
+}
 
 /** @throws DesignError as the response does */
 export function designFigures(request: ResponseRequest): ComparedFigures {
   const { timeResponse: _, ...heard } = request
-  const { result } = computeResponse({ ...heard, frequenciesHz: gridHz })
+  const frequenciesHz = gridHz()
+  const { result } = computeResponse({ ...heard, frequenciesHz })
+  const atMarks = (curve: readonly number[]) => markHz.map(hz => curve[frequenciesHz.indexOf(hz)] as number)
   const { levelDb, mostLevelDb, coneExcursionM, portAirSpeedMPerS, groupDelayS, impedanceOhm } = comparedCurves(result)
   const { f3Hz, tuningHz, qtc, voltageV } = result.scalars
   return {

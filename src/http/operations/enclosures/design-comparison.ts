@@ -25,6 +25,7 @@ export const compareDesigns = defineOperation({
       const marks = responseCostMs({ ...place, ...design, frequenciesHz: { fromHz: 20, toHz: 120, points: 68 } })
       return sum + responseCostMs({ ...place, ...design }) + 5 * marks
     }, 0),
+  heavy: true,
   laws: comparisonLaws,
   compute,
   forms: [

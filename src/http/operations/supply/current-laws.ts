@@ -86,7 +86,12 @@ export const circuitLaws: readonly Law<Circuit, Static<typeof CircuitResult>>[] 
       firstBroken(
         // The starter is no row of the answer.
         states.filter(({ stands, level }) => stands && level !== 'cold-start'),
-        ({ points, parts }) => firstBroken(points, ({ point }) => unbalanced(point, 0, flowsOut(request, parts, point)))
+        ({ points, parts }) => {
+          const flows = points.map(({ point }) => ({ point, out: flowsOut(request, parts, point) }))
+          // The smallest branch is known no better than the largest current allows.
+          const leastA = 1e-9 * Math.max(1, ...flows.flatMap(({ out }) => out.map(Math.abs)))
+          return firstBroken(flows, ({ point, out }) => unbalanced(point, 0, out, leastA))
+        }
       )
   }
 ]

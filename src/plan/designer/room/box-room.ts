@@ -1,5 +1,5 @@
 /** Whether a volume, with or without a port of an area, stands in the space: in closed form, as the layout would find it. */
-import { strategies } from '../../../contract/boxes/words.ts'
+import { type FaceName, strategies } from '../../../contract/boxes/words.ts'
 import type { portShapes } from '../../../contract/systems/words.ts'
 import { portDefaults } from '../../../domain/port/defaults.ts'
 import { effectiveLengthM, equivalentRadiusM } from '../../../domain/port/port-length.ts'
@@ -54,11 +54,12 @@ interface Asked {
 type PortRoom = (asked: Asked) => number | undefined
 
 /** Tubes beside the drivers; their ranges are the same for each size, but for the depth that their length takes. */
-function tubeRoom(facts: BoxFacts, longestM: number): PortRoom {
+function tubeRoom(facts: BoxFacts, face: FaceName, longestM: number): PortRoom {
   const known = new Map<string, readonly RowRanges[]>()
   const rangesOf = (count: number, innerDiameterM: number) => {
     const key = `${count} ${innerDiameterM}`
-    const found = known.get(key) ?? rangesWith(facts, { kind: 'round', count, innerDiameterM, lengthM: facts.frontM })
+    const found =
+      known.get(key) ?? rangesWith(facts, { kind: 'round', face, count, innerDiameterM, lengthM: facts.frontM })
     known.set(key, found)
     return found
   }
@@ -73,16 +74,21 @@ function tubeRoom(facts: BoxFacts, longestM: number): PortRoom {
     const outerM = diameterM + 2 * TUBE_WALL_M
     const takenM3 = (count * Math.PI * outerM ** 2 * Math.max(0, lengthM - facts.frontM)) / 4
     const choices = rangesOf(count, diameterM).map(choice =>
-      deepened(choice, facts.recessM + facts.boardM + lengthM + diameterM)
+      roomier(choice, face, facts.recessM + facts.boardM + lengthM + diameterM)
     )
     const volumeM3 = netM3 + facts.takenM3 + takenM3
     return standing({ facts, volumeM3, stands: () => true }, choices)
   }
 }
 
-const deepened = (choice: RowRanges, leastM: number): RowRanges => {
-  const { min, max } = choice.ranges.depth
-  return { ...choice, ranges: { ...choice.ranges, depth: { min: Math.max(min, leastM + choice.leanM), max } } }
+const behindFace = { left: 'width', right: 'width', top: 'height', bottom: 'height' } as const
+
+/** At least so much along the way a tube goes from its face. */
+function roomier(choice: RowRanges, face: FaceName, leastM: number): RowRanges {
+  const axis = face in behindFace ? behindFace[face as keyof typeof behindFace] : 'depth'
+  const { min, max } = choice.ranges[axis]
+  const least = leastM + (axis === 'depth' ? choice.leanM : 0)
+  return { ...choice, ranges: { ...choice.ranges, [axis]: { min: Math.max(min, least), max } } }
 }
 
 function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
@@ -103,6 +109,8 @@ function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
 }
 
 interface RoomWish {
+  /** Face of the tubes; the front when absent. */
+  readonly portFace?: FaceName
   readonly shapes: readonly (typeof portShapes)[number][]
   /** Net volumes of the smallest and the largest box worth a look. */
   readonly fromM3: number
@@ -112,14 +120,17 @@ interface RoomWish {
 }
 
 /** A room that places the closed box, the tube before the slot along the floor, and that before the one up a side. */
-export function boxRoom(facts: BoxFacts, { shapes, fromM3, toM3, longestM }: RoomWish): Room<PlacedBox> {
+export function boxRoom(
+  facts: BoxFacts,
+  { shapes, portFace = 'front', fromM3, toM3, longestM }: RoomWish
+): Room<PlacedBox> {
   const bare = rangesWith(facts)
   const closed = (netM3: number): PlacedBox | undefined => {
     const volumeM3 = netM3 + facts.takenM3
     const outer = standing({ facts, volumeM3, stands: () => true }, bare)
     return outer === undefined ? undefined : { outerM3: outer }
   }
-  const tubes = { portShape: 'round', place: tubeRoom(facts, longestM) } as const
+  const tubes = { portShape: 'round', place: tubeRoom(facts, portFace, longestM) } as const
   const slots = slotSides(facts).map(side => ({ portShape: 'slot', place: slotRoom(facts, side, longestM) }) as const)
   const ways = [tubes, ...slots].filter(({ portShape }) => shapes.includes(portShape))
   const ported = (netM3: number, tuningHz: number, areaM2: number): PlacedBox | undefined => {

@@ -1,0 +1,109 @@
+/** Which tests run which function, so that a mutant is put to those alone that can see it. */
+import ts from 'typescript'
+
+/** A place in a file that runs as one: a function, or what stands outside of all of them. */
+export interface Place {
+  /** As hits tell it; 0 is the file itself. */
+  readonly number: number
+  readonly start: number
+  readonly end: number
+}
+
+type Body = ts.FunctionLikeDeclaration & { readonly body: ts.Node }
+
+function functionsOf(source: ts.SourceFile): readonly Body[] {
+  const found: Body[] = []
+  const visit = (node: ts.Node): void => {
+    if (ts.isFunctionLike(node) && 'body' in node && node.body !== undefined) found.push(node as Body)
+    ts.forEachChild(node, visit)
+  }
+  visit(source)
+  return found
+}
+
+const parsed = (file: string, text: string) => ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true)
+
+/** Outer functions first. */
+export function placesOf(file: string, text: string): readonly Place[] {
+  const functions = functionsOf(parsed(file, text))
+  return [
+    { number: 0, start: 0, end: text.length },
+    ...functions.map(({ body }, index) => ({ number: index + 1, start: body.getStart(), end: body.getEnd() }))
+  ]
+}
+
+/** The file with a mark at the head of each function; `hitMark` collects them. */
+export function marked(file: string, text: string): string {
+  const mark = (number: number) => `globalThis.ran?.(${JSON.stringify(file)}, ${number})`
+  const edits = functionsOf(parsed(file, text)).flatMap(({ body }, index) => {
+    const call = mark(index + 1)
+    if (ts.isBlock(body)) return [{ at: body.getStart() + 1, text: `${call};` }]
+    return [
+      { at: body.getStart(), text: `(${call}, ` },
+      { at: body.getEnd(), text: ')' }
+    ]
+  })
+  const ordered = edits.map((edit, order) => ({ ...edit, order })).sort((a, b) => b.at - a.at || a.order - b.order)
+  const whole = ordered.reduce((done, { at, text: put }) => done.slice(0, at) + put + done.slice(at), text)
+  return `${mark(0)};${whole}`
+}
+
+/** The innermost function that holds a place. */
+export function placeOf(places: readonly Place[], start: number): number {
+  return places.reduce((found, place) => (place.start <= start && start < place.end ? place : found)).number
+}
+
+type Statement = {
+  readonly names: readonly string[]
+  readonly text: string
+  readonly start: number
+  readonly end: number
+}
+
+/** What is worked out as a file loads: constants and tables. */
+function constantsOf(file: string, text: string): readonly Statement[] {
+  return parsed(file, text).statements.flatMap(statement => {
+    if (!ts.isVariableStatement(statement)) return []
+    const names = statement.declarationList.declarations.flatMap(({ name }) => {
+      if (ts.isIdentifier(name)) return [name.text]
+      return name.elements.flatMap(each =>
+        ts.isBindingElement(each) && ts.isIdentifier(each.name) ? [each.name.text] : []
+      )
+    })
+    return [{ names, text: statement.getText(), start: statement.getStart(), end: statement.getEnd() }]
+  })
+}
+
+export interface Text {
+  readonly file: string
+  readonly text: string
+}
+
+/** Functions that read one of these names, straight or by way of other constants. */
+function readersOf(names: readonly string[], all: readonly Text[], seen: Set<string>): readonly string[] {
+  const fresh = names.filter(name => !seen.has(name))
+  if (fresh.length === 0) return []
+  for (const name of fresh) seen.add(name)
+  const mentions = new RegExp(`\\b(${fresh.join('|')})\\b`, 'g')
+  return all.flatMap(({ file, text }) => {
+    if (text.search(mentions) < 0) return []
+    const places = placesOf(file, text)
+    const constants = constantsOf(file, text)
+    return [...text.matchAll(mentions)].flatMap(({ index }) => {
+      const number = placeOf(places, index)
+      if (number > 0) return [`${file}#${number}`]
+      const holder = constants.find(({ start, end }) => start <= index && index < end)
+      return holder === undefined ? [] : readersOf(holder.names, all, seen)
+    })
+  })
+}
+
+/** The places whose run shows whether a fault is there. */
+export function witnesses(file: string, start: number, all: readonly Text[]): readonly string[] {
+  const text = all.find(each => each.file === file)?.text ?? ''
+  const number = placeOf(placesOf(file, text), start)
+  if (number > 0) return [`${file}#${number}`]
+  const holder = constantsOf(file, text).find(each => each.start <= start && start < each.end)
+  const readers = holder === undefined ? [] : readersOf(holder.names, all, new Set())
+  return readers.length > 0 ? readers : [`${file}#0`]
+}
