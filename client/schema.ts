@@ -1697,10 +1697,14 @@ export interface components {
         CircuitAlternator: {
             /** @description Most it gives when driving, hot */
             drivingA: number;
+            /** @description Highest it may hold */
+            highestSetV?: number;
             /** @description Name of this part, once in the circuit */
             id: string;
             /** @description Most it gives at idle, hot */
             idleA: number;
+            /** @description Lowest it may hold, where the vehicle governs it */
+            lowestSetV?: number;
             /** @description Point of its minus pole */
             minus: string;
             /** @description Point of its plus pole */
@@ -2437,6 +2441,7 @@ export interface components {
         };
         DesignCause: {
             change?: components["schemas"]["FigureChanges"];
+            lastDb?: number[];
             /** @enum {string} */
             parameter: "driver" | "drivers" | "enclosure" | "rear-volume" | "rear-port" | "rear-passive-radiators" | "rear-losses" | "front-volume" | "front-port" | "front-passive-radiators" | "front-losses" | "source" | "filters";
             refusal?: string;
@@ -4732,6 +4737,8 @@ export interface components {
             source?: components["schemas"]["BatterySource"];
             /** @description Spaces the run passes */
             spaces?: components["schemas"]["RunSpace"][];
+            /** @description What the starter takes in a cold start */
+            starterA?: number;
             /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
             systemVoltageV: number;
             /** @description Largest conductor the amplifier’s terminal takes */

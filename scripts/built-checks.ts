@@ -7,8 +7,8 @@ import standalone from 'ajv/dist/standalone/index.js'
 import { build, type Plugin } from 'esbuild'
 import type { TSchema } from 'typebox'
 import { namedComponents } from '../src/contract/field/component.ts'
-import { requestValidator } from '../src/http/wire/request-validator.ts'
-import { schemaKey, schemaName } from '../src/http/wire/schema-key.ts'
+import { requestValidator } from '../src/http/wire/request/request-validator.ts'
+import { schemaKey, schemaName } from '../src/http/wire/request/schema-key.ts'
 
 /** Faults speak of members and kinds, never of what a schema says of itself in prose. */
 function withoutProse(node: unknown): unknown {
@@ -61,7 +61,7 @@ export function schemaCheck(schema) {
 export const builtChecks: Plugin = {
   name: 'built-checks',
   setup: ({ onLoad }) => {
-    onLoad({ filter: /wire[\\/]schema-check\.ts$/ }, ({ path }) => ({
+    onLoad({ filter: /request[\\/]schema-check\.ts$/ }, ({ path }) => ({
       contents: fromFile,
       resolveDir: path.replace(/[\\/][^\\/]*$/, '')
     }))

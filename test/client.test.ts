@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { createClient, type Problem } from '../client/index.ts'
-import { version } from '../src/http/wire/version.ts'
+import { version } from '../src/http/wire/answer/version.ts'
 import { listening } from './support/service.ts'
 
 const wiring = '/v1/coils/wiring'

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest'
 import { namedComponents } from '../src/contract/field/component.ts'
 import { examplesPath, shownAnswer } from '../src/http/openapi/contract-document.ts'
 import { operations } from '../src/http/operations.ts'
-import { version } from '../src/http/wire/version.ts'
+import { version } from '../src/http/wire/answer/version.ts'
 import { post, testApp } from './support/call.ts'
 import { committed, contractFaults } from './support/contract-judge.ts'
 

@@ -6,7 +6,7 @@ import { sources } from '../src/contract/sources/source.ts'
 import { DesignError } from '../src/domain/design-error.ts'
 import { operations } from '../src/http/operations.ts'
 import type { Operation } from '../src/http/wire/operation.ts'
-import { requestValidator } from '../src/http/wire/request-validator.ts'
+import { requestValidator } from '../src/http/wire/request/request-validator.ts'
 import { seldomDefaults } from './support/seldom-defaults.ts'
 import { sourceFiles, src } from './support/source-map.ts'
 

@@ -5,7 +5,7 @@ import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { stringify } from 'yaml'
 import { check } from '../scripts/check-released.ts'
-import { version } from '../src/http/wire/version.ts'
+import { version } from '../src/http/wire/answer/version.ts'
 
 const contract = {
   openapi: '3.1.0',

@@ -8,7 +8,7 @@ import path from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import { operations } from '../../src/http/operations.ts'
-import { schemaName } from '../../src/http/wire/schema-key.ts'
+import { schemaName } from '../../src/http/wire/request/schema-key.ts'
 import { checksFile } from '../built-checks.ts'
 
 const ROUNDS = 7
@@ -19,7 +19,7 @@ const compiler = path.join(root, 'dist/bench-compiler.mjs')
 await build({
   stdin: {
     contents:
-      "import './src/http/operations.ts'\nexport { requestValidator } from './src/http/wire/request-validator.ts'",
+      "import './src/http/operations.ts'\nexport { requestValidator } from './src/http/wire/request/request-validator.ts'",
     resolveDir: root
   },
   outfile: compiler,

@@ -1,6 +1,6 @@
 /** Real calls of every kind, with what the service answered: results, other forms, refusals, catalogues. */
 import { operations } from '../../src/http/operations.ts'
-import { formNames } from '../../src/http/serving/forms.ts'
+import { formNames } from '../../src/http/serving/representation/forms.ts'
 
 export interface Asked {
   readonly operationId: string

@@ -1,8 +1,8 @@
 /** Pictures of the steps of assembly, and the order in which things hide each other, held against rays. */
 import { describe, expect, it } from 'vitest'
 import type { BoxRequest } from '../../src/contract/boxes/box-panels.ts'
-import { drawBox } from '../../src/documents/panels/draw-box.ts'
-import { farthestFirst, nearer } from '../../src/documents/panels/seen-order.ts'
+import { drawBox } from '../../src/documents/box/draw-box.ts'
+import { farthestFirst, nearer } from '../../src/documents/box/seen-order.ts'
 import { block } from '../../src/domain/box/solids/solids.ts'
 import { cross, dot, minus, plus, unit, type Vector3, vector } from '../../src/numeric/geometry/convex-distance.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'

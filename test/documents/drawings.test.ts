@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import type { BoxRequest } from '../../src/contract/boxes/box-panels.ts'
 import type { Panel } from '../../src/contract/boxes/panel.ts'
+import { boxOverview } from '../../src/documents/box/box-overview.ts'
+import { drawBox, usualSheets } from '../../src/documents/box/draw-box.ts'
+import { drawingBook } from '../../src/documents/box/drawing-book.ts'
+import { drawingsPdf } from '../../src/documents/box/drawings-pdf.ts'
 import { responseCharts, roundUp } from '../../src/documents/charts/response-charts.ts'
 import { plainLine } from '../../src/documents/draw/dxf.ts'
 import { chartDescription } from '../../src/documents/draw/line-chart.ts'
-import { boxOverview } from '../../src/documents/panels/box-overview.ts'
-import { drawBox, usualSheets } from '../../src/documents/panels/draw-box.ts'
-import { drawingBook } from '../../src/documents/panels/drawing-book.ts'
-import { drawingsPdf } from '../../src/documents/panels/drawings-pdf.ts'
 import { panelDrawing, scaleFor } from '../../src/documents/panels/panel-drawing.ts'
 import { panelsDxf, sheetsDxf } from '../../src/documents/panels/panel-dxf.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
@@ -163,6 +163,25 @@ describe('DXF, read back by another library', () => {
 })
 
 describe('SVG drawings', () => {
+  it('keep the dimensions of a board of twelve corners clear of the notes below', () => {
+    const corners = Array.from({ length: 12 }, (_, i) => ((i - 0.5) * Math.PI) / 6)
+    const footprint = corners.map(angle => ({ xM: 0.3 * (1 + Math.cos(angle)), yM: 0.3 * (1 + Math.sin(angle)) }))
+    const joints = { corners: 'mitre' } as const
+    const { panels } = layOutBox({
+      shape: 'prism',
+      outer: { heightM: 0.2 },
+      prism: { footprint },
+      joints,
+      thicknessM: 0.018
+    }).result
+    const { svg } = panelDrawing(panels.find(({ name }) => name === 'bottom') as Panel, 'p', metric)
+    const notes = Number(/<text[^>]* y="([\d.]+)"[^>]*>Dashed:/.exec(svg)?.[1])
+    const lines = [...svg.matchAll(/<line[^>]* y2="([\d.]+)"/g)].map(([, y]) => Number(y))
+    const titleBlock = Math.max(...lines)
+    expect(notes).toBeGreaterThan(100)
+    expect(Math.max(...lines.filter(y => y < titleBlock))).toBeLessThan(notes - 2.7)
+  })
+
   it('are well-formed, with a name and no broken figure, for every panel and sheet', () => {
     const { result } = drawBox({ box: wedge })
     expect(result.drawings.length).toBeGreaterThan(5)
@@ -227,10 +246,13 @@ describe('SVG drawings', () => {
     for (const text of ['>23 3/4<', '>14 5/16<', '>9 13/16<']) expect(inches).toContain(text)
   })
 
-  it('place a rectangle by its edges: a mouth of 400 × 40 behind a side of 18 mm runs from 18 to 418', () => {
+  it('place a rectangle by its edges: a mouth of 400 × 40 between the sides runs from 0 to 400, before sides of 18 mm from 18 to 418', () => {
     const box = tenBoxes['slot beside a cheek, braced'] as BoxRequest
-    const front = drawBox({ box, show: 'panels' }).result.drawings.find(({ name }) => name === 'front')
-    expect(front?.svg).toContain('18 to 418 mm from the left, 0 to 40 mm from below')
+    const frontOf = (request: BoxRequest) =>
+      drawBox({ box: request, show: 'panels' }).result.drawings.find(({ name }) => name === 'front')?.svg
+    expect(frontOf(box)).toContain('0 to 400 mm from the left, 0 to 40 mm from below')
+    const before = { ...box, joints: { sides: 'between' } } as const
+    expect(frontOf(before)).toContain('18 to 418 mm from the left, 0 to 40 mm from below')
   })
 
   it('say when the second of two must be mirrored', () => {
@@ -351,6 +373,7 @@ describe('a board for a router', () => {
     const front = layOutBox({
       outer: { widthM: 0.96, heightM: 0.42, depthM: 0.42 },
       thicknessM: 0.018,
+      joints: { sides: 'between' },
       port: { kind: 'slot', widthM: 0.4, heightM: 0.04, lengthM: 0.6 },
       drivers: [{ cutOutDiameterM: 0.232, flangeDiameterM: 0.262, rebateDepthM: 0.006, displacementM3: 0.002 }]
     }).result.panels.filter(({ name }) => name === 'front')

@@ -1,8 +1,8 @@
 /** Templates as large as life: every part of a circle is on a page, pages that are joined agree. */
 import { describe, expect, it } from 'vitest'
 import type { BoxRequest } from '../../src/contract/boxes/box-panels.ts'
-import { drawBox } from '../../src/documents/panels/draw-box.ts'
-import { joiningCrosses, tile, tilesOf } from '../../src/documents/panels/hole-template.ts'
+import { drawBox } from '../../src/documents/box/draw-box.ts'
+import { joiningCrosses, tile, tilesOf } from '../../src/documents/box/hole-template.ts'
 import { bigDriver, tenBoxes } from '../support/ten-boxes.ts'
 import { complaintsAboutXml } from '../support/well-formed.ts'
 

@@ -1,13 +1,13 @@
 /** Reads page, text, Markdown and paper of a plan as a stranger would, and finds what contradicts itself. */
 import { describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
+import { planPage } from '../../src/documents/plan/page/plan-page.ts'
 import { paperOfPlan } from '../../src/documents/plan/paper-of-plan.ts'
-import { planPage } from '../../src/documents/plan/plan-page.ts'
-import { pdfCover } from '../../src/documents/plan/plan-pdf-cover.ts'
-import { pdfBuy, pdfCheck, pdfWire } from '../../src/documents/plan/plan-pdf-work.ts'
+import { pdfCover } from '../../src/documents/plan/pdf/plan-pdf-cover.ts'
+import { pdfBuy, pdfCheck, pdfWire } from '../../src/documents/plan/pdf/plan-pdf-work.ts'
 import { planMarkdown, planText } from '../../src/documents/plan/plan-text.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
-import { toSi } from '../../src/http/wire/to-si.ts'
+import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { planSystem } from '../../src/plan/plan-system.ts'
 
 const options = { paper: { units: 'metric', inches: 'decimal' } } as const

@@ -1,12 +1,12 @@
 /** What can hurt is said where it can hurt: every caution of a step stands there, once, in each form of a plan. */
 import { describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
+import { planPage } from '../../src/documents/plan/page/plan-page.ts'
 import { paperOfPlan } from '../../src/documents/plan/paper-of-plan.ts'
-import { planPage } from '../../src/documents/plan/plan-page.ts'
-import { pdfBuild, pdfWire } from '../../src/documents/plan/plan-pdf-work.ts'
+import { pdfBuild, pdfWire } from '../../src/documents/plan/pdf/plan-pdf-work.ts'
 import { planText } from '../../src/documents/plan/plan-text.ts'
 import { estatePlan, hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
-import { toSi } from '../../src/http/wire/to-si.ts'
+import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { planSystem } from '../../src/plan/plan-system.ts'
 import { inventedPlan } from '../support/invented-plan.ts'
 

@@ -1,7 +1,7 @@
 /** Reads the wiring picture back: its devices, fuses and lines, and holds them against the conductors of the plan. */
 import { describe, expect, it } from 'vitest'
 import { metric, runText } from '../../src/documents/draw/number-text.ts'
-import { planPage } from '../../src/documents/plan/plan-page.ts'
+import { planPage } from '../../src/documents/plan/page/plan-page.ts'
 import { conductorsOf } from '../../src/documents/wiring/conductors.ts'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { electricalHalf } from '../support/electrical-half.ts'

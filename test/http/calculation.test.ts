@@ -6,8 +6,8 @@ import { branchesOf, type JsonSchema } from '../../src/contract/field/component.
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { operations } from '../../src/http/operations.ts'
 import { changeLine, changes } from '../../src/http/serving/catalogue/changes.ts'
-import { canonicalJson } from '../../src/http/wire/canonical-json.ts'
-import { version } from '../../src/http/wire/version.ts'
+import { canonicalJson } from '../../src/http/wire/answer/canonical-json.ts'
+import { version } from '../../src/http/wire/answer/version.ts'
 import { post, testApp } from '../support/call.ts'
 import { coils } from '../support/service.ts'
 

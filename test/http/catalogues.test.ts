@@ -4,7 +4,7 @@ import { buildApp } from '../../src/app.ts'
 import { cautionCatalogue } from '../../src/contract/cautions/catalogue.ts'
 import { sources } from '../../src/contract/sources/source.ts'
 import { referenceTables } from '../../src/http/reference/reference-tables.ts'
-import { problemKinds } from '../../src/http/wire/problem-kinds.ts'
+import { problemKinds } from '../../src/http/wire/problem/problem-kinds.ts'
 import { quiet } from '../support/service.ts'
 
 let app: FastifyInstance

@@ -3,7 +3,7 @@ import { brotliDecompressSync, gunzipSync } from 'node:zlib'
 import type { FastifyInstance } from 'fastify'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../src/app.ts'
-import { acceptedEncoding } from '../../src/http/serving/encoding.ts'
+import { acceptedEncoding } from '../../src/http/serving/representation/encoding.ts'
 import { coils, quiet } from '../support/service.ts'
 
 let app: FastifyInstance

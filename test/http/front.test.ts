@@ -7,7 +7,7 @@ import { withLink } from '../../src/http/front/front-link.ts'
 import { frontAddress } from '../../src/http/front/front-page.ts'
 import { frontExample, frontFaults, frontRequest, schemaOf, unitOf } from '../../src/http/front/front-request.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
-import { requestValidator } from '../../src/http/wire/request-validator.ts'
+import { requestValidator } from '../../src/http/wire/request/request-validator.ts'
 import { quiet } from '../support/service.ts'
 
 let app: FastifyInstance

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { MOST_DEPTH, readJson } from '../../src/http/wire/json-reader.ts'
-import { Refusal } from '../../src/http/wire/refusal.ts'
+import { Refusal } from '../../src/http/wire/problem/refusal.ts'
+import { MOST_DEPTH, readJson } from '../../src/http/wire/request/json-reader.ts'
 
 function faults(text: string) {
   try {

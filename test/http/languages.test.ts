@@ -5,8 +5,8 @@ import { english } from '../../src/contract/sentences/english.ts'
 import { german, germanMeanings } from '../../src/contract/sentences/german.ts'
 import { languages } from '../../src/domain/languages.ts'
 import { printed } from '../../src/domain/template.ts'
-import { acceptedLanguage } from '../../src/http/serving/language.ts'
-import { type ProblemCode, problemKinds } from '../../src/http/wire/problem-kinds.ts'
+import { acceptedLanguage } from '../../src/http/serving/representation/language.ts'
+import { type ProblemCode, problemKinds } from '../../src/http/wire/problem/problem-kinds.ts'
 import { testApp } from '../support/call.ts'
 
 let app: Awaited<ReturnType<typeof testApp>>

@@ -2,9 +2,9 @@
 import { describe, expect, it, vi } from 'vitest'
 import { operations } from '../../src/http/operations.ts'
 import { defaultSettings } from '../../src/http/serving/settings.ts'
-import { MOST_ITEMS, readJson } from '../../src/http/wire/json-reader.ts'
-import { Refusal } from '../../src/http/wire/refusal.ts'
-import { requestValidator } from '../../src/http/wire/request-validator.ts'
+import { Refusal } from '../../src/http/wire/problem/refusal.ts'
+import { MOST_ITEMS, readJson } from '../../src/http/wire/request/json-reader.ts'
+import { requestValidator } from '../../src/http/wire/request/request-validator.ts'
 import { post } from '../support/call.ts'
 import { branches, requestSchema, type Schema } from '../support/contract-judge.ts'
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
-import { nearestName } from '../../src/http/wire/nearest-name.ts'
-import { requestValidator } from '../../src/http/wire/request-validator.ts'
-import { schemaFaults } from '../../src/http/wire/schema-faults.ts'
+import { nearestName } from '../../src/http/wire/request/nearest-name.ts'
+import { requestValidator } from '../../src/http/wire/request/request-validator.ts'
+import { schemaFaults } from '../../src/http/wire/request/schema-faults.ts'
 
 const names = ['systemVoltageV', 'positiveLengthM', 'return', 'fuseDistanceMm']
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { acceptedType, withoutQuoted } from '../../src/http/serving/negotiate.ts'
+import { acceptedType, withoutQuoted } from '../../src/http/serving/representation/negotiate.ts'
 
 const offers = ['application/json', 'text/html', 'application/pdf', 'image/svg+xml'] as const
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { fullArrayText, sixDigitArrayText, sixDigitText } from '../../src/http/wire/number-text.ts'
+import { fullArrayText, sixDigitArrayText, sixDigitText } from '../../src/http/wire/answer/number-text.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
 
 /** ECMAScript's own conversion: correctly rounded decimal digits. */

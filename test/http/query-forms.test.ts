@@ -4,8 +4,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../src/app.ts'
 import type { JsonSchema } from '../../src/contract/field/component.ts'
 import { operations } from '../../src/http/operations.ts'
-import { byQuery } from '../../src/http/serving/query-routes.ts'
-import { requestFromQuery } from '../../src/http/wire/query-request.ts'
+import { byQuery } from '../../src/http/serving/operations/query-routes.ts'
+import { requestFromQuery } from '../../src/http/wire/request/query-request.ts'
 import { quiet } from '../support/service.ts'
 
 let app: FastifyInstance

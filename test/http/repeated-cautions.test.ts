@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { caution } from '../../src/domain/caution.ts'
-import { saidOnce } from '../../src/http/wire/said-once.ts'
+import { saidOnce } from '../../src/http/wire/answer/said-once.ts'
 import { plainWords } from '../support/plain-words.ts'
 
 it('says a caution that two rooms found once, and two of one kind at two places twice', () => {

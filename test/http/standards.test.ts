@@ -1,9 +1,9 @@
 /** Examples printed in the RFCs, held against what the service does. Each is from memory of the text unless it says otherwise. */
 import { describe, expect, it } from 'vitest'
-import { knownTag } from '../../src/http/serving/etag.ts'
+import { knownTag } from '../../src/http/serving/representation/etag.ts'
+import { wirePath } from '../../src/http/wire/answer/wire-path.ts'
 import { deprecationHeaders } from '../../src/http/wire/deprecation.ts'
-import { schemaFaults } from '../../src/http/wire/schema-faults.ts'
-import { wirePath } from '../../src/http/wire/wire-path.ts'
+import { schemaFaults } from '../../src/http/wire/request/schema-faults.ts'
 import { post, testApp } from '../support/call.ts'
 
 describe('RFC 9745 and RFC 8594', () => {

@@ -29,10 +29,10 @@ const { values } = parseArgs({
 })
 
 /** Longer than this a mutant takes only if it never ends. */
-const PATIENCE_MS = 60_000
+const PATIENCE_MS = 180_000
 const START_MS = 300_000
-/** Tests that take longer than this together are spared a mutant that the nearer ones let live. */
-const MOST_TESTS_MS = 15_000
+/** Of the time of all quick tests; what lies beyond is spared a mutant that the nearer ones let live. */
+const SHARE_ASKED = 0.06
 
 const texts = sources.map(file => ({ file, text: sourceOf(file) }))
 
@@ -52,10 +52,11 @@ function testsFor(room: string, { file, start }: Mutant, all: readonly Walked[])
     .filter(({ ran }) => ran.some(place => places.has(place)))
     .map(each => ({ ...each, near: nearness(room, each.test) }))
     .toSorted((a, b) => b.near - a.near || a.ms - b.ms)
-  let spent = 0
+  const mostMs = SHARE_ASKED * all.reduce((sum, { ms }) => sum + ms, 0)
+  let spentMs = 0
   return near.flatMap(({ test, ms }, place) => {
-    spent += ms
-    return place > 0 && spent > MOST_TESTS_MS ? [] : [test]
+    spentMs += ms
+    return place > 0 && spentMs > mostMs ? [] : [test]
   })
 }
 

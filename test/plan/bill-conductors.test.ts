@@ -59,6 +59,8 @@ describe('a branch', () => {
   it('goes to the body by a lug, else back to a block: three or four ends in clamps', () => {
     expect(ends({ returnKind: 'chassis' })).toEqual([1, 3])
     expect(ends({})).toEqual([0, 4])
+    const trunk = cableRows(cable, [{ ...branch, amplifier: 'bass' }]).find(({ part }) => part === 'power-ferrule')
+    expect(trunk?.basis).toContain('distribution block')
   })
 })
 

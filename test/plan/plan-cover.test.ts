@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
 import { leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
-import { toSi } from '../../src/http/wire/to-si.ts'
+import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { bandOf } from '../../src/plan/answer/plan-cover.ts'
 import { planSystem } from '../../src/plan/plan-system.ts'
 

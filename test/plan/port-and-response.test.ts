@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
-import { toSi } from '../../src/http/wire/to-si.ts'
+import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { planSystem } from '../../src/plan/plan-system.ts'
 
 const estate = toSi(estatePlan) as unknown as PlanRequest

@@ -1,7 +1,7 @@
 /** The card of readings: expected values by hand, limits by moving each input, and what a wrong installation would show. */
 import { describe, expect, it } from 'vitest'
 import { metric } from '../../src/documents/draw/number-text.ts'
-import { planPage } from '../../src/documents/plan/plan-page.ts'
+import { planPage } from '../../src/documents/plan/page/plan-page.ts'
 import { readingCard } from '../../src/documents/plan/reading-rows.ts'
 import { assumptions } from '../../src/domain/assume.ts'
 import { circuitParts } from '../../src/domain/circuit/points/circuit-parts.ts'

@@ -8,6 +8,7 @@ describe('a kilowatt behind 55 A', () => {
     amplifier: {
       ...estate.amplifier,
       class: 'AB',
+      onboardFusesA: [50, 50, 50],
       ratings: [
         { loadOhm: 2, powerW: 1000 },
         { loadOhm: 1, powerW: 1000 }
@@ -22,7 +23,7 @@ describe('a kilowatt behind 55 A', () => {
     expect([...cares, ...stops].join(' ')).toMatch(/charg|alternator|battery-/)
   })
 
-  it('is wired like any kilowatt of that class: 139 A at 60 % off 12 V want 39 mm² for 3 % over 5.9 m, so 1/0 AWG, and 125 to 200 A', async () => {
+  it('is wired like any kilowatt of that class: 139 A at 60 % off 12 V want 39 mm² for 3 % over 5.9 m, so 1/0 AWG, and 125 to 200 A (ρ·l·I/ΔU, Ohm’s law)', async () => {
     const { part, cableMm2, fuseA } = await planned(van)
     expect(part('current').currents.fullSineA).toBeCloseTo(138.9, 0)
     expect(cableMm2).toBeGreaterThan(39)

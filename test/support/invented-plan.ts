@@ -1,5 +1,5 @@
 /** A plan of our own for tests of pages: an invented driver in an invented boot. */
-import { usualSheets } from '../../src/documents/panels/draw-box.ts'
+import { usualSheets } from '../../src/documents/box/draw-box.ts'
 import type { PlanPaper } from '../../src/documents/plan/plan-paper.ts'
 import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'

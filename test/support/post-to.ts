@@ -1,10 +1,10 @@
 /** Asks operations as the service would, without loading the service: validated, worked out, written; refusals as problems. */
 import type { JsonSchema } from '../../src/contract/field/component.ts'
 import { DesignError } from '../../src/domain/design-error.ts'
-import { designProblem } from '../../src/http/wire/design-problem.ts'
 import type { Operation } from '../../src/http/wire/operation.ts'
-import { problemKinds } from '../../src/http/wire/problem-kinds.ts'
-import { requestValidator } from '../../src/http/wire/request-validator.ts'
+import { designProblem } from '../../src/http/wire/problem/design-problem.ts'
+import { problemKinds } from '../../src/http/wire/problem/problem-kinds.ts'
+import { requestValidator } from '../../src/http/wire/request/request-validator.ts'
 
 interface Reply {
   readonly status: number

@@ -1,5 +1,5 @@
 /** Invented drivers as their sheets print them: true values by the relations of Small 1972 (from memory), rounded as the trade rounds. */
-import { toSi } from '../../src/http/wire/to-si.ts'
+import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { draws } from './random-systems.ts'
 
 export interface PrintedSheet {

@@ -5,6 +5,7 @@ import { boxCautions } from './box.ts'
 import { conductorCautions } from './conductor.ts'
 import { driverCautions } from './driver.ts'
 import { electricalCautions } from './electrical.ts'
+import { energyCautions } from './energy.ts'
 import type { CautionCatalogue } from './entry.ts'
 import { loadCautions } from './load.ts'
 import { wholePlanCautions } from './plan.ts'
@@ -19,6 +20,7 @@ export const cautionCatalogue = {
   ...conductorCautions,
   ...driverCautions,
   ...electricalCautions,
+  ...energyCautions,
   ...loadCautions,
   ...wholePlanCautions,
   ...safetyCautions,

@@ -35,51 +35,6 @@ export const electricalCautions = {
     basis: 'engineering choice of this service'
   },
 
-  // energy
-  'charge-deficit-idle': {
-    level: 'care',
-    meaning:
-      'At idle the charging system does not cover vehicle and music; the battery makes up the difference and is drained in traffic.',
-    basis: 'alternator fractions: common practice, no source'
-  },
-  'charge-deficit-heavy': {
-    level: 'note',
-    meaning:
-      'With dense bass music the charging system does not keep up even when driving; the battery recovers only in quieter passages.',
-    basis: 'one third of rated power, common practice, no source'
-  },
-  'charge-deficit-cruise': {
-    level: 'stop',
-    meaning:
-      'Even when driving, ordinary music draws more than the charging system gives. A larger alternator or converter is needed; a second battery or a capacitor does not change a mean deficit.',
-    basis: 'charging balance, derived; fractions common practice'
-  },
-  'engine-off-time': {
-    level: 'note',
-    meaning:
-      'How long the battery plays with the engine off before it is half empty, at average music; a deeper discharge may leave the car unable to start.',
-    basis: 'Peukert’s law; half discharge is common practice'
-  },
-  'second-battery': {
-    level: 'care',
-    meaning:
-      'A second battery: same chemistry, charge relay or converter between, a fuse at each end of the link since each end is a source, held down, its vent hose led outside, also AGM and gel.',
-    basis: '33 CFR 183.420 for hold-down and venting (boats, read); common practice',
-    sources: ['33-cfr-183-420']
-  },
-  'capacitor-no-energy': {
-    level: 'note',
-    meaning:
-      'A capacitor smooths the ripple of bass for milliseconds; it is no source of energy and mends neither a weak alternator nor a thin cable.',
-    basis: 'energy of a capacitor, derived'
-  },
-  'battery-assists': {
-    level: 'care',
-    meaning:
-      'The load exceeds what the alternator has left: the supply falls to battery voltage and the battery discharges while it plays.',
-    basis: 'node balance of alternator and battery, derived'
-  },
-
   // feeder
   'feed-collapse': {
     level: 'stop',

@@ -76,6 +76,11 @@ export interface FigureChanges extends Si<Static<typeof FigureChangesBody>> {}
 const CauseBody = component('DesignCause', 'What one parameter does when it alone goes into the first design.', {
   parameter: choice('Which', comparedParameters),
   change: Type.Optional(ref(FigureChangesBody, 'Absent where the first design cannot take it')),
+  lastDb: Type.Optional(
+    marked(
+      `The same as the last of all changes: level ${MARKS} of the other design less that of it with this parameter of the first`
+    )
+  ),
   refusal: Type.Optional(Type.String({ description: 'Why it cannot' }))
 })
 

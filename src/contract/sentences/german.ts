@@ -32,6 +32,7 @@ import { boxMeanings } from './german-meanings/box.ts'
 import { conductorMeanings } from './german-meanings/conductor.ts'
 import { driverMeanings } from './german-meanings/driver.ts'
 import { electricalMeanings } from './german-meanings/electrical.ts'
+import { energyMeanings } from './german-meanings/energy.ts'
 import { loadMeanings } from './german-meanings/load.ts'
 import { planMeanings } from './german-meanings/plan.ts'
 import { safetyMeanings } from './german-meanings/safety.ts'
@@ -75,6 +76,7 @@ export const germanMeanings = {
   ...conductorMeanings,
   ...driverMeanings,
   ...electricalMeanings,
+  ...energyMeanings,
   ...loadMeanings,
   ...planMeanings,
   ...safetyMeanings,

@@ -28,6 +28,8 @@ const CircuitAlternator = component(
     setV: quantity('V', 'Voltage it holds', { from: 5, to: 60 }),
     idleA: quantity('A', 'Most it gives at idle, hot', { from: 0, to: 1000 }),
     drivingA: quantity('A', 'Most it gives when driving, hot', { above: 0, to: 1000 }),
+    lowestSetV: Type.Optional(quantity('V', 'Lowest it may hold, where the vehicle governs it', { from: 5, to: 60 })),
+    highestSetV: Type.Optional(quantity('V', 'Highest it may hold', { from: 5, to: 60 })),
     slopeOhm: Type.Optional(quantity('Ω', 'Fall of its voltage with its current', { from: 1e-4, to: 0.1 }))
   }
 )

@@ -157,6 +157,7 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   ),
   converter: Type.Optional(ref(ConverterRequest)),
   charging: Type.Optional(ref(ChargingRequest)),
+  starterA: Type.Optional(quantity('A', 'What the starter takes in a cold start', { from: 20, to: 2000 })),
   battery: Type.Optional(ref(BatteryRequest)),
   secondBattery: Type.Optional(ref(SecondBatteryRequest)),
   capacitor: Type.Optional(ref(CapacitorRequest))

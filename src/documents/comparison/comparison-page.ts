@@ -3,13 +3,13 @@ import type { Comparison } from '../../contract/enclosures/comparison.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { findingChart } from '../charts/finding-chart.ts'
 import { drawn, html } from '../draw/html.ts'
-import { cautionsOf, table } from '../plan/page-parts.ts'
-import { pageStyle } from '../plan/page-style.ts'
+import { cautionsOf, table } from '../plan/page/page-parts.ts'
+import { pageStyle } from '../plan/page/page-style.ts'
 import { comparisonFindings } from './comparison-charts.ts'
 import { causeHeadings, causeRows, differingRows } from './comparison-rows.ts'
 
 const CAUSES =
-  'Each row puts one parameter of the other design, alone, into the first. The single changes need not add up: a port that suits one volume does not suit another.'
+  'Each row puts one parameter of the other design, alone, into the first; “last of all” is what it does in the other design, where all the rest is changed already. The single changes need not add up: a port that suits one volume does not suit another.'
 
 const columnsOf = (titles: readonly string[]) =>
   titles.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))

@@ -86,10 +86,13 @@ export function causeRows({
   togetherDb,
   change
 }: Comparison['differences'][number]): readonly (readonly string[])[] {
-  const alone = causes.map(({ parameter, change: own }) => [
-    parameterNames[parameter],
-    ...(own === undefined ? Array.from({ length: 8 }, () => '–') : changeCells(own))
-  ])
+  const alone = causes.flatMap(({ parameter, change: own, lastDb }) => {
+    const name = parameterNames[parameter]
+    const first = [name, ...(own === undefined ? Array.from({ length: 8 }, () => '–') : changeCells(own))]
+    return lastDb === undefined || causes.length < 2
+      ? [first]
+      : [first, [`${name}, last of all`, ...lastDb.map(dB => signed(dB)), '', '', '']]
+  })
   const left = ['through each other', ...togetherDb.map(leftDb => signed(leftDb)), '', '', '']
   return [...alone, ...(causes.length > 1 ? [left] : []), ['all together', ...changeCells(change)]]
 }

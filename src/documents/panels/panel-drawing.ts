@@ -7,7 +7,7 @@ import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import { edgeSection, SECTION_WORDS, sectionsOf } from './edge-sections.ts'
 import { isMirrored } from './mirrored.ts'
-import { centreSpace, extentOf, margin, panelFigure } from './panel-figure.ts'
+import { centreSpace, cornerSpace, extentOf, margin, panelFigure } from './panel-figure.ts'
 import { cutOutText } from './panel-holes.ts'
 import { marksOn } from './panel-marks.ts'
 
@@ -122,13 +122,13 @@ function panelDescription(panel: Panel, paper: PaperUnits): string {
 /** @param id  unique on a page */
 export function panelDrawing(panel: Panel, id: string, paper: PaperUnits, size: PaperSize = a4Lying): Drawing {
   const extent = extentOf(panel)
-  const space = centreSpace(panel)
+  const [space, corners] = [centreSpace(panel), cornerSpace(panel)]
   const rows = [...holeRows(panel, paper), ...markRows(panel, paper)]
   const sections = sectionsOf(panel)
   const text = block.height + rows.length * block.row + (rows.length > 0 ? 3 : 0)
   const roomAbove = (below: number) => ({
-    width: size.width - margin.left - margin.right - space.beside,
-    height: size.height - margin.top - margin.bottom - space.above - below
+    width: size.width - margin.left - margin.right - space.beside - corners.left,
+    height: size.height - margin.top - margin.bottom - space.above - corners.below - below
   })
   const asideAt = (scale: number) => sections.length * ((panel.thicknessM * 1000) / scale + SECTION_WORDS)
   const aside = asideAt(scaleFor(extent.uM, extent.vM, roomAbove(text)))
@@ -141,7 +141,7 @@ export function panelDrawing(panel: Panel, id: string, paper: PaperUnits, size: 
   const frame = {
     perM,
     paper,
-    x: margin.left + (room.width - width) / 2,
+    x: margin.left + corners.left + (room.width - width) / 2,
     y: margin.top + space.above + (room.height + height) / 2
   }
   const firstRow = size.height - below + aside + 4

@@ -105,6 +105,12 @@ export function centreSpace({ cutOuts }: Panel): { readonly above: number; reado
   return { above: step * count(cutOuts.map(({ uM }) => uM)), beside: step * count(cutOuts.map(({ vM }) => vM)) }
 }
 
+/** Space that the corners of an outline need below and to the left, past the margin that holds the overall size and one of them. */
+export function cornerSpace(panel: Panel): { readonly below: number; readonly left: number } {
+  const { below, beside } = cornerPlaces(panel, extentOf(panel))
+  return { below: step * Math.max(0, below.length - 1), left: step * Math.max(0, beside.length - 1) }
+}
+
 function edgeNotes(panel: Panel, frame: PanelFrame): string {
   const { outline, edges } = panel
   return edges

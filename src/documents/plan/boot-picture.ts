@@ -2,9 +2,6 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { CutOut } from '../../contract/boxes/panel.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
-import { dimension, lengthText, type PaperUnits } from '../draw/number-text.ts'
-import { ink } from '../draw/paper.ts'
-import { element, svgDocument, textAt } from '../draw/svg.ts'
 import {
   depth,
   dot,
@@ -20,7 +17,10 @@ import {
   sawnEnds,
   spotOf,
   view
-} from '../panels/oblique.ts'
+} from '../box/oblique.ts'
+import { dimension, lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { ink } from '../draw/paper.ts'
+import { element, svgDocument, textAt } from '../draw/svg.ts'
 
 type Space = NonNullable<PlanCover['asked']>['space']
 

@@ -1,5 +1,5 @@
 /** The conductors of a plan, each once with its number, as table and picture show them. */
-import { type PowerRun, sizeOfRun } from '../../plan/electric/plan-run.ts'
+import { type PowerRun, RELAY_PIECE_M, sizeOfRun } from '../../plan/electric/plan-run.ts'
 import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { type PaperUnits, runText } from '../draw/number-text.ts'
@@ -37,6 +37,18 @@ function pair(key: string, what: readonly [string, string], laid: PowerRun, pape
   return returnLengthM > 0 ? [plus, minus] : [plus]
 }
 
+/** Between the relay that ties two batteries and the block beside it. */
+function relayPiece(
+  { secondBattery, trunk }: { readonly [Piece in 'secondBattery' | 'trunk']: Circuit[Piece] | undefined },
+  paper: PaperUnits
+): readonly Conductor[] {
+  if (secondBattery?.link !== 'relay' || trunk === undefined) return []
+  const { designation } = trunk
+  return [
+    { key: 'relay piece', what: 'relay to block', size: designation, run: length(RELAY_PIECE_M, paper), fuse: '' }
+  ]
+}
+
 function powerConductors({ trunk, branches, secondBattery, converter, capacitor }: Circuit, paper: PaperUnits) {
   const lead = (key: string, what: string, laid: PowerRun | undefined) =>
     laid === undefined ? [] : pair(key, [what, `${what}, minus`], laid, paper)
@@ -45,6 +57,7 @@ function powerConductors({ trunk, branches, secondBattery, converter, capacitor 
     ...(trunk === undefined ? [] : pair('trunk', ['positive', back], trunk, paper)),
     ...branches.flatMap(each => lead(branchKey(each.amplifier), `branch to ${each.amplifier}`, each)),
     ...lead('second battery', 'second battery', secondBattery?.lead),
+    ...relayPiece({ secondBattery, trunk }, paper),
     ...lead('converter', 'converter to block', converter?.lead),
     ...(converter?.ground === undefined
       ? []

@@ -31,10 +31,13 @@ export const down = (x: number, from: number, to: number, kind: keyof typeof loo
     kind
   )
 
+/** A space that no unit follows: a figure and its unit stay together. */
+const GAPS = / (?!(?:m|mm|mm²|ft|in|A|V|Ω|AWG)(?![\p{L}\d]))/u
+
 /** Breaks a text at spaces to lines that fit beside the picture. */
 export function broken(text: string, width: number, size: number = TEXT): readonly string[] {
   const lines: string[] = []
-  for (const word of text.split(' ')) {
+  for (const word of text.split(GAPS)) {
     const last = lines.at(-1)
     if (last === undefined || textWidth(`${last} ${word}`, size) > width) lines.push(word)
     else lines[lines.length - 1] = `${last} ${word}`

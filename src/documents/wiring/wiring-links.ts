@@ -4,7 +4,7 @@ import { present } from '../../domain/present.ts'
 import type { PowerRun } from '../../plan/electric/plan-run.ts'
 import { figure } from '../draw/number-text.ts'
 import { type conductorsOf, lineOf } from './conductors.ts'
-import type { WiringLink } from './system-wiring-record.ts'
+import type { WiringLine, WiringLink } from './system-wiring-record.ts'
 
 type Converter = NonNullable<PlanCircuit['converter']>
 export type Conductors = ReturnType<typeof conductorsOf>
@@ -20,11 +20,12 @@ export function converterWords({ inputV, nominalV, ratedA, lead }: Converter, al
   return [
     `${figure(inputV, 0)} to ${figure(nominalV, 0)} V`,
     `${figure(ratedA, 0)} A`,
-    lead === undefined ? minus : backWords(lead)
+    lead === undefined ? minus : backWords(lead, ground)
   ]
 }
 
-const backWords = ({ returnBy }: PowerRun) => (returnBy === 'body' ? '− to body' : '− returns')
+const backWords = ({ returnBy }: PowerRun, minus: WiringLine | undefined) =>
+  `${returnBy === 'body' ? '− to body' : '− returns'}${minus?.number === undefined ? '' : ` (${minus.number})`}`
 
 /** Before the block; in its place it is drawn there. */
 export function converterLink({ converter }: PlanCircuit, all: Conductors): WiringLink | undefined {
@@ -38,11 +39,14 @@ export function converterLink({ converter }: PlanCircuit, all: Conductors): Wiri
 
 export function linkLines(second: NonNullable<PlanCircuit['secondBattery']>, all: Conductors): WiringLink | undefined {
   const { link, relayA, charger } = second
-  if (link === 'relay') return { title: 'Relay', lines: [`${relayA} A`] }
+  if (link === 'relay') {
+    const lines = [`${relayA} A, engine running`, 'feed of its coil: 1 A']
+    return { title: 'Relay', lines, ...present({ output: lineOf(all, 'relay piece') }) }
+  }
   if (charger === undefined) return undefined
   return {
     title: 'Charger',
-    lines: [`${figure(charger.ratedA, 0)} A`, backWords(charger.lead)],
+    lines: [`${figure(charger.ratedA, 0)} A`, backWords(charger.lead, lineOf(all, 'charger minus'))],
     ...present({ fuse: fuseText(charger.lead), output: lineOf(all, 'charger') })
   }
 }

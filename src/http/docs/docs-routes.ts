@@ -1,9 +1,9 @@
 /** /docs: the guide and the generated reference, from this service alone, under a policy that lets nothing else in. */
 import type { FastifyInstance } from 'fastify'
 import type { ContractDocument } from '../openapi/reading.ts'
-import { builtText } from '../serving/fixed-file.ts'
-import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
-import { planStyleHash } from '../serving/page-policy.ts'
+import { planStyleHash } from '../serving/operations/page-policy.ts'
+import { builtText } from '../serving/representation/fixed-file.ts'
+import { type FixedText, fixedText, sendFixed } from '../serving/representation/fixed-text.ts'
 import type { Settings } from '../serving/settings.ts'
 import { guideChapters } from './guide.ts'
 import { tableChapters } from './guide-tables.ts'

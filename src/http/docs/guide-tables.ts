@@ -3,7 +3,7 @@ import { html, phrase, table } from '../../documents/draw/html.ts'
 import { MOST_CALLS, MOST_LINES } from '../serving/batch/batch-schema.ts'
 import { cautionList, problemList } from '../serving/catalogue/catalogues.ts'
 import { type Settings, settingTable } from '../serving/settings.ts'
-import { MOST_DEPTH } from '../wire/json-reader.ts'
+import { MOST_DEPTH } from '../wire/request/json-reader.ts'
 import type { Chapter } from './page.ts'
 
 const errors = html`

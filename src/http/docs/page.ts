@@ -1,6 +1,6 @@
 /** The frame around every page of the documentation. */
 import { type Html, html } from '../../documents/draw/html.ts'
-import { version } from '../wire/version.ts'
+import { version } from '../wire/answer/version.ts'
 
 export interface Chapter {
   readonly id: string

@@ -5,7 +5,7 @@ import { examplesPath } from '../openapi/contract-document.ts'
 import { type ContractDocument, type ContractOperation, spelledOut } from '../openapi/reading.ts'
 import { generalLaws } from '../operations/general-laws.ts'
 import { operations } from '../operations.ts'
-import { spelledQuery } from '../wire/query-request.ts'
+import { spelledQuery } from '../wire/request/query-request.ts'
 import type { Chapter } from './page.ts'
 import { fields, schemaLink, schemaName } from './schema-table.ts'
 

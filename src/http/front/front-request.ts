@@ -1,7 +1,7 @@
 /** From the address of the front door to the request of a plan, by the contract's own schema; and what is wrong, field by field. */
 import { branchesOf, type JsonSchema } from '../../contract/field/component.ts'
 import { planSystem } from '../operations/systems/plans.ts'
-import type { ProblemError } from '../wire/problem.ts'
+import type { ProblemError } from '../wire/problem/problem.ts'
 import { alwaysAsked, coilChoices, type FrontField, frontFields } from './front-fields.ts'
 
 export type Typed = Readonly<Record<string, string>>

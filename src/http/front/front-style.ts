@@ -1,5 +1,5 @@
 /** The look of the front door: that of the page it leads to. */
-import { dayTokens, nightTokens, tokenText } from '../../documents/plan/page-colours.ts'
+import { dayTokens, nightTokens, tokenText } from '../../documents/plan/page/page-colours.ts'
 
 export const frontStyle = `:root{color-scheme:light dark;${tokenText(dayTokens)}}@media (prefers-color-scheme:dark){:root{${tokenText(nightTokens)}}}
 *{box-sizing:border-box}

@@ -1,6 +1,6 @@
 /** Where a program that knows only the host finds the rest: /.well-known/api-catalog, and links on what calculates. */
 import type { FastifyInstance } from 'fastify'
-import { fixedText, sendFixed } from '../serving/fixed-text.ts'
+import { fixedText, sendFixed } from '../serving/representation/fixed-text.ts'
 
 const PATH = '/.well-known/api-catalog'
 

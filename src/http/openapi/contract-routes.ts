@@ -1,7 +1,7 @@
 /** The contract, derived from the routes: /openapi.json and /openapi.yaml. */
 import type { FastifyInstance } from 'fastify'
-import { builtText, isBuilt } from '../serving/fixed-file.ts'
-import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
+import { builtText, isBuilt } from '../serving/representation/fixed-file.ts'
+import { type FixedText, fixedText, sendFixed } from '../serving/representation/fixed-text.ts'
 
 const info = {
   title: 'Cabinbass',

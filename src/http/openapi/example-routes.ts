@@ -1,6 +1,6 @@
 /** GET /docs/examples/…: every worked request of an operation with the answer the service gives, too long for the contract. */
 import type { FastifyInstance } from 'fastify'
-import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
+import { type FixedText, fixedText, sendFixed } from '../serving/representation/fixed-text.ts'
 import { isHeavy, type Operation } from '../wire/operation.ts'
 import type { Work } from '../work/pool.ts'
 import { taskOf } from '../work/task.ts'

@@ -2,11 +2,11 @@
 import type { FastifyInstance } from 'fastify'
 import Type from 'typebox'
 import { component, ref } from '../../contract/field/component.ts'
-import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
-import { negotiated } from '../serving/forms.ts'
-import { refusals } from '../serving/operation-routes.ts'
-import { conditionKeywords } from '../wire/conditions.ts'
-import { Refusal } from '../wire/refusal.ts'
+import { refusals } from '../serving/operations/operation-routes.ts'
+import { type FixedText, fixedText, sendFixed } from '../serving/representation/fixed-text.ts'
+import { negotiated } from '../serving/representation/forms.ts'
+import { Refusal } from '../wire/problem/refusal.ts'
+import { conditionKeywords } from '../wire/request/conditions.ts'
 import { isObject, type Json, type JsonObject, reached, rewritten } from './json-tree.ts'
 
 const SchemaBody = component(

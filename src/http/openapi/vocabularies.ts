@@ -33,7 +33,7 @@ import {
   runSpaces
 } from '../../contract/supply/words.ts'
 import { billParts, designGoals, plannedKinds, portShapes, rejectionRules } from '../../contract/systems/words.ts'
-import { problemKinds } from '../wire/problem-kinds.ts'
+import { problemKinds } from '../wire/problem/problem-kinds.ts'
 import type { JsonObject } from './json-tree.ts'
 
 interface Vocabulary {

@@ -2,7 +2,7 @@
 import { Document, visit } from 'yaml'
 import type { JsonObject } from './json-tree.ts'
 
-const LONGEST_LINE = 400
+const LONGEST_LINE = 600
 
 export function yamlText(document: JsonObject): string {
   const made = new Document(document, { aliasDuplicateObjects: false })

@@ -4,7 +4,7 @@ import { component, type JsonSchema, ref } from '../../contract/field/component.
 import { choice, label } from '../../contract/field/quantities.ts'
 import type { Si } from '../../contract/field/wire-units.ts'
 import { type SourceId, sources } from '../../contract/sources/source.ts'
-import { jsonWriter } from '../wire/json-writer.ts'
+import { jsonWriter } from '../wire/answer/json-writer.ts'
 import { alignmentTable } from './alignment-table.ts'
 import { materialTable } from './board-table.ts'
 import { cableTable, fuseTable } from './electrical-tables.ts'

@@ -1,7 +1,7 @@
 /** Optional API keys: only hashes are known, every one is looked at in constant time, the key itself is never logged. */
 import { createHash, timingSafeEqual } from 'node:crypto'
 import type { FastifyInstance } from 'fastify'
-import { Refusal } from '../wire/refusal.ts'
+import { Refusal } from '../wire/problem/refusal.ts'
 import type { ApiKey } from './setting-readers.ts'
 import type { Settings } from './settings.ts'
 

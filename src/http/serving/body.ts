@@ -1,7 +1,7 @@
 /** The one way a body is read: application/json in UTF-8, as it stands. */
 import type { FastifyInstance, FastifyRequest } from 'fastify'
-import { readJson } from '../wire/json-reader.ts'
-import { Refusal } from '../wire/refusal.ts'
+import { Refusal } from '../wire/problem/refusal.ts'
+import { readJson } from '../wire/request/json-reader.ts'
 
 const utf8 = new TextDecoder('utf-8', { fatal: true })
 

@@ -1,6 +1,6 @@
 /** What Node would answer without a document: a request without its Host, with two, or with an expectation it does not know. */
 import type { FastifyInstance } from 'fastify'
-import { Refusal } from '../wire/refusal.ts'
+import { Refusal } from '../wire/problem/refusal.ts'
 
 /** @source RFC 9112 §3.2 (from memory): exactly one Host in HTTP/1.1; RFC 9110 §10.1.1 (from memory): 417 is a may, so an unknown expectation is passed over */
 export function registerHost(app: FastifyInstance): void {

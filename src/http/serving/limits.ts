@@ -5,7 +5,7 @@
 import rateLimit from '@fastify/rate-limit'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { present } from '../../domain/present.ts'
-import { Refusal } from '../wire/refusal.ts'
+import { Refusal } from '../wire/problem/refusal.ts'
 import type { Settings } from './settings.ts'
 import { sharedCounter } from './shared-counter.ts'
 

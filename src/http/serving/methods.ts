@@ -1,6 +1,6 @@
 /** A known path answers a wrong method with 405 and the list of right ones, never with 404; OPTIONS says them. */
 import type { FastifyInstance, HTTPMethods } from 'fastify'
-import { problem } from '../wire/problem.ts'
+import { problem } from '../wire/problem/problem.ts'
 import { sendProblem } from './problems.ts'
 
 const everyMethod: readonly HTTPMethods[] = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE', 'TRACE']

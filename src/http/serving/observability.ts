@@ -5,7 +5,7 @@ import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import { present } from '../../domain/present.ts'
 import type { Work } from '../work/pool.ts'
-import type { AnswerCall } from './operation-routes.ts'
+import type { AnswerCall } from './operations/operation-routes.ts'
 import type { Settings } from './settings.ts'
 
 export interface Observed {

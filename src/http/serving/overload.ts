@@ -1,7 +1,7 @@
 /** Sheds load before the event loop suffers. A busy loop is not a slow loop: only its delay counts, never its utilisation. */
 import underPressure from '@fastify/under-pressure'
 import type { FastifyInstance } from 'fastify'
-import { Refusal } from '../wire/refusal.ts'
+import { Refusal } from '../wire/problem/refusal.ts'
 import type { Settings } from './settings.ts'
 
 declare module 'fastify' {

@@ -4,7 +4,7 @@ import { pathToFileURL } from 'node:url'
 import { Piscina } from 'piscina'
 import { DesignError } from '../../domain/design-error.ts'
 import type { Answer } from '../wire/operation.ts'
-import { ClientGone, Refusal } from '../wire/refusal.ts'
+import { ClientGone, Refusal } from '../wire/problem/refusal.ts'
 import type { Task, TaskOutcome } from './task.ts'
 import { waitingLine } from './waiting-line.ts'
 

@@ -2,7 +2,7 @@
  * The line before the worker threads. How long a call would wait is worked out when it comes: where that is too long it is
  * refused at once, with the time after which asking again is worth it, and who has waited too long is not started any more.
  */
-import { Refusal } from '../wire/refusal.ts'
+import { Refusal } from '../wire/problem/refusal.ts'
 
 interface Call {
   /** Calls that are alike share what was learnt about them. */

@@ -7,6 +7,7 @@ import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import { conductorCautions } from '../../contract/cautions/conductor.ts'
 import { driverCautions } from '../../contract/cautions/driver.ts'
 import { electricalCautions } from '../../contract/cautions/electrical.ts'
+import { energyCautions } from '../../contract/cautions/energy.ts'
 import { loadCautions } from '../../contract/cautions/load.ts'
 import { wholePlanCautions } from '../../contract/cautions/plan.ts'
 import { safetyCautions } from '../../contract/cautions/safety.ts'
@@ -26,6 +27,7 @@ const gravestRooms: readonly (readonly [PlanChapter, object])[] = [
   ['wire', loadCautions],
   ['build', workshopCautions],
   ['wire', electricalCautions],
+  ['wire', energyCautions],
   ['wire', conductorCautions],
   ['wire', amplifierCautions],
   ['see', acousticCautions],

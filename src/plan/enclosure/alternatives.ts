@@ -6,8 +6,8 @@ import { present } from '../../domain/present.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { attemptResponse } from './attempt-response.ts'
-import type { Setting } from './setting.ts'
-import { COMPARED_HZ, systemFigures } from './system-figures.ts'
+import type { Setting } from './parts/setting.ts'
+import { COMPARED_HZ, systemFigures } from './parts/system-figures.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
 /** Level below, and from here up. */

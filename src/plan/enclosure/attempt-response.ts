@@ -1,10 +1,10 @@
 /** An attempt that fits, braced and in sizes that save a sheet where some do, and then its response: both alter the air. */
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import { present } from '../../domain/present.ts'
+import { type BoxPart, bracedBox, clears } from './parts/plan-box.ts'
+import { planResponse, pressureIn, type ResponsePart } from './parts/plan-response.ts'
+import type { Setting } from './parts/setting.ts'
 import { type Attempt, enclosureOf } from './plan-attempts.ts'
-import { type BoxPart, bracedBox, clears } from './plan-box.ts'
-import { planResponse, pressureIn, type ResponsePart } from './plan-response.ts'
-import type { Setting } from './setting.ts'
 import { onFewerSheets, type SheetSaving } from './sheet-saving.ts'
 
 export interface AttemptResponse {

@@ -8,7 +8,7 @@ import { present } from '../../domain/present.ts'
 import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
-import { acousticDriver, type DriverPart } from './plan-drivers.ts'
+import { acousticDriver, type DriverPart } from './parts/plan-drivers.ts'
 
 /** Music heats with less than a quarter of a full sine: usual 0.13 to 0.2 (common practice, no source), so on the safe side. */
 const MUSIC_DUTY = 0.25

@@ -20,11 +20,11 @@ import { ventedOnly } from '../request/plan-conflicts.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 import { portFace } from '../request/plan-space.ts'
 import { drivenGroup } from './driven-group.ts'
-import { heldAirSpeed } from './held-air-speed.ts'
-import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
-import type { DriverPart } from './plan-drivers.ts'
-import { shapesTried } from './plan-port.ts'
-import { spaceQuestion } from './plan-shell.ts'
+import { heldAirSpeed } from './parts/held-air-speed.ts'
+import { CROSSOVER_ORDER, crossoverHz } from './parts/plan-crossover.ts'
+import type { DriverPart } from './parts/plan-drivers.ts'
+import { shapesTried } from './parts/plan-port.ts'
+import { spaceQuestion } from './parts/plan-shell.ts'
 
 /** Bass below this is rare and falls 12 dB an octave. Ours. */
 const MUSIC = { fromHz: 20, slopeOrder: 2 } as const

@@ -5,13 +5,13 @@ import { inDecimals } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
 import { waitingFor } from '../request/part.ts'
-import { type BoxPart, type BoxWish, clears } from './plan-box.ts'
-import { inPlanOrder, type PlannedCandidate, type SizingPart } from './plan-candidates.ts'
+import { type BoxPart, type BoxWish, clears } from './parts/plan-box.ts'
+import { inPlanOrder, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
+import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
+import { type BuiltEnclosure, protectionFor } from './parts/plan-response.ts'
+import type { Setting } from './parts/setting.ts'
 import { laidOut, regrown } from './plan-layout.ts'
 import { boxMiss, missOf, portMiss } from './plan-miss.ts'
-import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './plan-port.ts'
-import { type BuiltEnclosure, protectionFor } from './plan-response.ts'
-import type { Setting } from './setting.ts'
 
 interface Built {
   /** Absent for a closed box. */

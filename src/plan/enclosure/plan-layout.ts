@@ -1,7 +1,7 @@
 /** One box around one volume and port: a hair smaller where only that is missing, and in other proportions where it is tight. */
 import { strategies } from '../../contract/boxes/words.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { type BoxPart, type BoxWish, clears, planBox } from './plan-box.ts'
+import { type BoxPart, type BoxWish, clears, planBox } from './parts/plan-box.ts'
 import { missOf } from './plan-miss.ts'
 
 /** A volume that lacks no more than this is built smaller; the ear does not tell 3 %. Ours. */

@@ -16,11 +16,11 @@ import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { drivenGroup } from './driven-group.ts'
 import { headroomText } from './headroom-text.ts'
-import { heldAirSpeed } from './held-air-speed.ts'
-import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
-import type { DriverPart } from './plan-drivers.ts'
-import { protectiveCornerHz, type ResponsePart } from './plan-response.ts'
-import { COMPARED_HZ } from './system-figures.ts'
+import { heldAirSpeed } from './parts/held-air-speed.ts'
+import { CROSSOVER_ORDER, crossoverHz } from './parts/plan-crossover.ts'
+import type { DriverPart } from './parts/plan-drivers.ts'
+import { protectiveCornerHz, type ResponsePart } from './parts/plan-response.ts'
+import { COMPARED_HZ } from './parts/system-figures.ts'
 
 type Done<Part> = Part & { readonly done: true }
 

@@ -1,7 +1,7 @@
 /** By how much a box and its port fail to fit, so that the nearest miss can be told from the others. */
 import type { Fault } from '../../domain/design-error.ts'
-import type { BoxPart } from './plan-box.ts'
-import type { PortPart } from './plan-port.ts'
+import type { BoxPart } from './parts/plan-box.ts'
+import type { PortPart } from './parts/plan-port.ts'
 
 interface Attempted {
   readonly port?: PortPart

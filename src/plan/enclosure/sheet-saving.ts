@@ -7,8 +7,8 @@ import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
 import { type QuickCount, quickSheetCount } from '../../domain/sheet/quick-count.ts'
 import { runPart } from '../request/part.ts'
 import { onSawStep } from '../request/plan-imperial.ts'
-import { type BoxPart, clears } from './plan-box.ts'
-import { planSheets, sheetRequest } from './plan-sheets.ts'
+import { type BoxPart, clears } from './parts/plan-box.ts'
+import { planSheets, sheetRequest } from './parts/plan-sheets.ts'
 
 type Done = BoxPart & { readonly done: true }
 

@@ -6,9 +6,9 @@ import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { gainPowerAt, withGainFor } from '../load/set-gain.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
+import { inPlanOrder, planSizing, type SizingPart } from './parts/plan-candidates.ts'
+import type { Setting } from './parts/setting.ts'
 import { type Attempt, attemptsOf } from './plan-attempts.ts'
-import { inPlanOrder, planSizing, type SizingPart } from './plan-candidates.ts'
-import type { Setting } from './setting.ts'
 
 /** A box told by its figures. */
 type GivenEnclosure = Omit<PlanEnclosure, 'goal' | 'qtc'>

@@ -2,6 +2,7 @@
 import type { CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { circuitParts } from '../../domain/circuit/points/circuit-parts.ts'
+import { reached } from '../../domain/circuit/points/reach.ts'
 import { sideOf } from '../../domain/circuit/points/sides.ts'
 import { type SolvedLevel, solvedLevel } from '../../domain/circuit/readings/solved-level.ts'
 
@@ -15,6 +16,8 @@ export interface Card {
   readonly silentOff: SolvedLevel | undefined
   readonly silentIdling: SolvedLevel | undefined
   readonly heavy: SolvedLevel | undefined
+  /** Absent where the engine has no starter. */
+  readonly coldStart: SolvedLevel | undefined
   /** Cables that a clamp takes together: those of the trunk, or the lead of the second battery where the trunk feeds a charger. */
   readonly mainIds: readonly string[]
   readonly mainName: string
@@ -24,9 +27,9 @@ export interface Card {
   readonly capacitor: boolean
 }
 
-/** The battery, its minus at the body side of a sensor where there is one, or the converter between it and the amplifier. */
+/** The battery, its minus at the body side of a sensor where there is one, the converter between it and the amplifier, or a second battery that a charger keeps apart. */
 export interface Feeding {
-  readonly name: 'battery' | 'converter' | 'sensor'
+  readonly name: 'battery' | 'converter' | 'sensor' | 'second'
   readonly plus: string
   readonly minus: string
   readonly nominalV: number
@@ -37,7 +40,11 @@ function feedingOf(request: CircuitRequest, plus: string): Feeding {
   const { converter, nominalV } = sideOf(request, plus)
   const between = converters.find(({ id }) => id === converter)
   if (between !== undefined) return { name: 'converter', plus: between.outPlus, minus: between.outMinus, nominalV }
+  const side = reached([plus], [...(request.cables ?? []), ...(request.fuses ?? []), ...links])
   const [first] = batteries
+  const near = batteries.find(battery => side.has(battery.plus)) ?? first
+  if (near !== undefined && near !== first)
+    return { name: 'second', plus: near.plus, minus: near.minus, nominalV: systemVoltageV }
   const sensor = links.find(({ id }) => id === 'battery sensor')
   if (sensor !== undefined)
     return { name: 'sensor', plus: first?.plus ?? '', minus: sensor.from, nominalV: systemVoltageV }
@@ -60,6 +67,10 @@ export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
     silentOff: solvedLevel(parts, { level: 'silence', engine: 'off' }, reference),
     silentIdling: solvedLevel(parts, { level: 'silence', engine: 'idling' }, reference),
     heavy: solvedLevel(parts, { level: 'heavy', engine: 'idling' }, reference),
+    coldStart:
+      request.starter === undefined
+        ? undefined
+        : solvedLevel(parts, { level: 'cold-start', engine: 'cranking' }, reference),
     mainIds: beside ? amplifiers.flatMap(({ plus }) => cablesAt(request, 'to', plus)) : trunk,
     mainName: beside
       ? 'the branches, one after the other, added up'

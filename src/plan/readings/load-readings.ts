@@ -33,14 +33,16 @@ const alone = ({ request: { amplifiers, batteries } }: Card) => amplifiers.lengt
 const minusPosts = {
   battery: 'minus post of the battery',
   converter: 'minus output of the converter',
-  sensor: 'body side of the battery sensor'
+  sensor: 'body side of the battery sensor',
+  second: 'minus post of the second battery'
 } as const
-const post = (pole: 'plus' | 'minus', { name }: Feeding) =>
-  pole === 'minus'
-    ? minusPosts[name]
-    : name === 'converter'
-      ? 'plus output of the converter'
-      : 'plus post of the battery'
+const plusPosts = {
+  battery: 'plus post of the battery',
+  converter: 'plus output of the converter',
+  sensor: 'plus post of the battery',
+  second: 'plus post of the second battery'
+} as const
+const post = (pole: 'plus' | 'minus', { name }: Feeding) => (pole === 'minus' ? minusPosts : plusPosts)[name]
 
 /** What the vehicle reads, against the clamp: a return that bypasses it shows here. */
 function sensorReading({ heavy, request }: Card): readonly PlanReading[] {

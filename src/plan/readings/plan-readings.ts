@@ -1,6 +1,6 @@
 /** The card of readings of a plan. */
 import type { PlanReading } from '../../contract/systems/readings.ts'
-import type { CircuitPart } from '../electric/plan-graph.ts'
+import type { CircuitPart } from '../electric/graph/plan-graph.ts'
 import { cardOf } from './card.ts'
 import { loadReadings } from './load-readings.ts'
 import { silentReadings } from './silent-readings.ts'

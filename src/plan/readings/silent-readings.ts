@@ -1,9 +1,10 @@
 /** Readings before any music plays: batteries at rest, what the amplifiers draw idle, the charging voltage. */
 import type { PlanReading } from '../../contract/systems/readings.ts'
+import type { Probe } from '../../domain/circuit/readings/measured.ts'
 import { SWITCHED_ON_V } from '../../domain/signal/commissioning.ts'
 import { twelves } from '../../domain/twelves.ts'
 import { PARKED_A } from '../work/hand-over.ts'
-import type { Card } from './card.ts'
+import type { Card, Feeding } from './card.ts'
 import { limitOf, readingOf } from './reading.ts'
 
 const OFF = 'engine off, nothing plays'
@@ -38,29 +39,64 @@ function idleDraw({ silentOff, mainIds, mainName }: Card): readonly PlanReading[
   return [{ ...reading, expected, lowest: 0, highest: 3 * expected + 1 }]
 }
 
+type Poles = Pick<Feeding, 'plus' | 'minus'>
+
+/** Either way: towards a battery that is being charged it runs uphill. */
+const difference = (from: Poles, to: Poles) => (see: Probe) =>
+  Math.abs(see.between(from.plus, from.minus) - see.between(to.plus, to.minus))
+
+const sourceNames = {
+  battery: 'battery',
+  sensor: 'battery',
+  converter: 'converter',
+  second: 'second battery'
+} as const
+
 function chargingReadings({ silentIdling, request, names, feeding }: Card): readonly PlanReading[] {
   const [battery] = request.batteries
   if (silentIdling === undefined || battery === undefined) return []
+  const charging = readingOf(silentIdling, 'V', see => see.between(battery.plus, battery.minus), {
+    step: 'running',
+    what: 'charging voltage at the battery',
+    probes: 'post to post',
+    when: RUNNING,
+    below: 'charging is weak or held back: 12.2 to 15 V are usual where a battery sensor governs it',
+    above: 'as below; above 15 V for each 12 V the regulator is to be looked at'
+  })
+  const { lowestSetV = Infinity, highestSetV = 0 } = request.alternators?.[0] ?? {}
   return [
-    readingOf(silentIdling, 'V', see => see.between(battery.plus, battery.minus), {
-      step: 'running',
-      what: 'charging voltage at the battery',
-      probes: 'post to post',
-      when: RUNNING,
-      below: 'charging is weak or held back: 12.2 to 15 V are usual where a battery sensor governs it',
-      above: 'as below; above 15 V for each 12 V the regulator is to be looked at'
-    }),
+    {
+      ...charging,
+      lowest: Math.min(charging.lowest ?? lowestSetV, lowestSetV),
+      highest: Math.max(charging.highest ?? highestSetV, highestSetV)
+    },
     ...request.amplifiers.flatMap(({ plus, minus }, index) => {
       const from = feeding[index]
       if (from === undefined) return []
-      const lost = readingOf(silentIdling, 'mV', see => see.between(from.plus, from.minus) - see.between(plus, minus), {
+      const lost = readingOf(silentIdling, 'mV', difference(from, { plus, minus }), {
         step: 'running',
         what: `lost on the way to ${names[index]}`,
-        probes: `difference of the readings at the ${from.name === 'converter' ? 'converter' : 'battery'} and at the amplifier`,
+        probes: `difference of the readings at the ${sourceNames[from.name]} and at the amplifier`,
         when: RUNNING,
         above: 'a joint that is not tight, or a battery that is being charged through this cable'
       })
       return [{ ...lost, lowest: 0, highest: Math.max(20, lost.highest ?? 0) }]
+    })
+  ]
+}
+
+/** A weak battery, or a poor strap of the engine, shows here before the music does. */
+function startReadings({ coldStart, request: { batteries } }: Card): readonly PlanReading[] {
+  const [battery] = batteries
+  if (coldStart === undefined || battery === undefined) return []
+  return [
+    readingOf(coldStart, 'V', see => see.between(battery.plus, battery.minus), {
+      step: 'running',
+      what: 'battery while the starter turns',
+      probes: 'post to post, the meter on its least reading',
+      when: 'at the start of the engine, amplifiers on, nothing plays',
+      below: 'a battery that is weak or not full: test it before anything is set',
+      above: 'a warm engine turns lightly'
     })
   ]
 }
@@ -158,6 +194,7 @@ export const silentReadings = (card: Card): readonly PlanReading[] => [
   ...restReadings(card),
   ...converterReading(card),
   ...idleDraw(card),
+  ...startReadings(card),
   ...chargingReadings(card),
   ...tieReadings(card),
   ...chargerReading(card),

@@ -20,6 +20,12 @@ export const usual = {
   },
   stiffA: { value: 1000, why: 'amperes of a charging system that is not described: it gives whatever is asked' },
   stiffOhm: { value: 1e-4, why: 'and holds its voltage' },
+  starterA: { value: 250, why: 'amperes of the starter in a cold start: 150 to 400' },
+  governedLowestV: {
+    value: 12.2,
+    why: 'volts for each 12 that a vehicle with a battery sensor lets its charging fall to'
+  },
+  governedHighestV: { value: 15, why: 'volts for each 12 that it raises its charging to' },
   lowestCornerHz: { value: 10, why: 'the least corner most dials reach, and below the lowest music' }
 } as const
 

@@ -3,7 +3,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { standsAny } from '../designer/room/stands-any.ts'
 import { wantedKind } from '../enclosure/goal-designs.ts'
-import { spaceQuestion } from '../enclosure/plan-shell.ts'
+import { spaceQuestion } from '../enclosure/parts/plan-shell.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
 
 export function standsIn(request: PlanRequest): boolean {

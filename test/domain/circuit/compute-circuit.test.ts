@@ -145,8 +145,9 @@ describe('a circuit', () => {
     expect(codes(switched)).toContain('no-supply care')
   })
 
-  it('turns the starter in a cold start: 12.6 V · R/(R + 6 mΩ)', () => {
-    const cold = { ...simple, starter: { plus: 'p', minus: 'm', resistanceOhm: 0.03 } }
+  it('turns the starter in a cold start: 12.6 V · R/(R + 6 mΩ), the amplifier off', () => {
+    const off = { id: 'bass', plus: 'a', minus: 'm', ...amplifier, quiescentW: 0 }
+    const cold = { ...simple, amplifiers: [off], starter: { plus: 'p', minus: 'm', resistanceOhm: 0.03 } }
     expect(partAt(cold, 'starter', 'cold-start', 'cranking')?.voltageV).toBeCloseTo((12.6 * 30) / 36, 6)
   })
 })

@@ -16,6 +16,7 @@ const design = (name: string, more: object = {}) => ({
   source: { voltageV: 30 },
   ...more
 })
+const highPass = { kind: 'high-pass', family: 'butterworth', order: 2, cornerHz: 30 } as const
 const cabin = { lengthM: 2.6 }
 const asked = (...designs: readonly object[]) =>
   compareDesigns({ designs, cabin } as Parameters<typeof compareDesigns>[0])
@@ -74,6 +75,35 @@ describe('designs side by side', () => {
       expect(togetherDb[at]).toBeCloseTo(all - single, 9)
     })
     expect(togetherDb.some(left => Math.abs(left) > 0.1)).toBe(true)
+  })
+
+  const pair = [
+    design('one'),
+    design('other', { enclosure: vented(0.08, port), source: { voltageV: 40 }, filters: [highPass] })
+  ] as const
+  const causesOf = (from: object, to: object) => asked(from, to).result.differences[0]?.causes ?? []
+
+  it('tell what a parameter does last of all: in the other order it is the first, with its sign turned', () => {
+    const [there, back] = [causesOf(...pair), causesOf(pair[1], pair[0])]
+    expect(there.map(({ parameter }) => parameter)).toEqual(['rear-volume', 'source', 'filters'])
+    for (const [place, { lastDb, change }] of there.entries()) {
+      lastDb?.forEach((last, at) => {
+        expect(last).toBeCloseTo(-(back[place]?.change?.levelsDb[at] ?? Number.NaN), 9)
+        expect(change?.levelsDb[at]).toBeCloseTo(-(back[place]?.lastDb?.[at] ?? Number.NaN), 9)
+      })
+    }
+  })
+
+  it('share the whole change of two parameters among the means of first and last (value of a game of two, by algebra)', () => {
+    const other = design('other', { enclosure: vented(0.08, { areaM2: 0.02, lengthM: 0.2 }) })
+    const { causes = [], change } = asked(design('one'), other).result.differences[0] ?? {}
+    expect(causes).toHaveLength(2)
+    change?.levelsDb.forEach((whole, at) => {
+      const shared = causes.map(cause => ((cause.change?.levelsDb[at] ?? Number.NaN) + (cause.lastDb?.[at] ?? 0)) / 2)
+      expect(shared.reduce((sum, each) => sum + each, 0)).toBeCloseTo(whole, 9)
+    })
+    const [volume] = causes
+    expect(Math.abs((volume?.change?.levelsDb[1] ?? 0) - (volume?.lastDb?.[1] ?? 0))).toBeGreaterThan(0.05)
   })
 
   it('of unlike kinds: the enclosure as a whole is the cause', () => {

@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { operations } from '../../../src/http/operations.ts'
-import { Refusal } from '../../../src/http/wire/refusal.ts'
+import { Refusal } from '../../../src/http/wire/problem/refusal.ts'
 import { workPool } from '../../../src/http/work/pool.ts'
 
 const never = new AbortController().signal

@@ -1,6 +1,6 @@
 /** Who waits, who is sent away and when to come back, by a clock of the test's own. */
 import { describe, expect, it } from 'vitest'
-import { Refusal } from '../../../src/http/wire/refusal.ts'
+import { Refusal } from '../../../src/http/wire/problem/refusal.ts'
 import { waitingLine } from '../../../src/http/work/waiting-line.ts'
 
 /** Until something is known a call is taken to last twice its cost. */

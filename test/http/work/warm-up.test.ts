@@ -1,7 +1,7 @@
 /** What is done for the first callers: the dearest plan twice in a worker, and nothing that could end the service. */
 import { afterAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../../src/app.ts'
-import { Refusal } from '../../../src/http/wire/refusal.ts'
+import { Refusal } from '../../../src/http/wire/problem/refusal.ts'
 import type { Work } from '../../../src/http/work/pool.ts'
 import type { Task } from '../../../src/http/work/task.ts'
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { SearchRequest } from '../../../src/contract/systems/design-search.ts'
 import { estateSearch } from '../../../src/http/operations/systems/design-search-examples.ts'
-import { toSi } from '../../../src/http/wire/to-si.ts'
+import { toSi } from '../../../src/http/wire/request/to-si.ts'
 import { mergeDesigns, searchDesigns } from '../../../src/plan/designer/shelf/search-designs.ts'
 
 const request = toSi({

@@ -51,6 +51,8 @@ export const circuitSentences = {
   'circuit-level.heavy': 'dense bass',
   'circuit-level.silence': 'silence',
   'circuit-state': '{level}, {engine}',
+  'cold-start':
+    'In a cold start {voltageV} V are left at {name}, which stops below {dropOutV} V: it goes off and on again. Take its turn-on from where the start interrupts it.',
   'collapse-margin':
     'The supply would collapse at {marginTimes} times this power; the ripple of bass peaks at twice the mean.',
   'collapse-margin.driving':
@@ -75,10 +77,14 @@ export const circuitSentences = {
   'feed-collapse.loop': 'The load asks for {askedTimes} times what this loop can carry: the voltage collapses.',
   'feed-collapse.most': 'The source drives at most {maximumPowerW} W through these resistances.',
   'feed-collapse.nothing-left': 'There is no steady state: the source has nothing left for the amplifiers.',
+  'governed-charging':
+    'The vehicle sets its charging between {lowestSetV} and {highestSetV} V: with dense bass, driving, {name} gets {lowV} to {highV} V.',
   'ground-noise':
     'Supply ripple puts {noiseMv} mV into the shared ground, {levelDb} dB under the signal: share one ground point with the source unit or use differential inputs.',
   'high-voltage-orange':
     'If the vehicle has orange cables, leave them alone; whether it is a combustion, hybrid or electric vehicle was not told.',
+  'late-cut-off':
+    'With the engine off {name} stops by itself only when the battery rests at {stopsAtV} V; at {halfV} V it is half empty and may no longer start the engine. Stop by the clock.',
   'no-supply': 'Nothing feeds {name} at {when}. {why}',
   'no-supply.stopped': 'The input of {names} is too low: it stops.',
   'parasitic-drain': '{standbyMa} mA flow while switched off; 1 mA is the aim.',

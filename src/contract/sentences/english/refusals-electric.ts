@@ -23,6 +23,8 @@ export const refusalsElectricSentences = {
   'refused.a-loudspeaker-output-needs-levelv-or':
     'A loudspeaker output needs levelV, or its continuous powerW with the loadOhm it is rated for.',
   'refused.a-second-battery-needs-the-first': 'A second battery needs the first one described too.',
+  'refused.charging-outside-its-ends':
+    'It holds {setV} V, outside the {lowestSetV} to {highestSetV} V between which it is governed.',
   'refused.begins-and-ends-at-the-same': '{id} begins and ends at the same point {from}.',
   'refused.by-policy': 'and may be fused at {fuseA} A by the policy {policy}',
   'refused.coilsohm-has-entries-but-drivers-with':

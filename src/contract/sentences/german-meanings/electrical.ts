@@ -12,20 +12,6 @@ export const electricalMeanings = {
     'Die Verstärker ziehen ausgeschaltet Strom; über 1 mA je Gerät leidet die Batterie eines geparkten Autos über Wochen.',
   'sizing-above-nominal':
     'Eine Systemspannung über der Nennspannung wurde angegeben; ein geregelter Verstärker zieht bei niedriger Spannung am meisten, die Nennspannung ist also die sichere Seite.',
-  'charge-deficit-idle':
-    'Im Leerlauf deckt die Ladeanlage Fahrzeug und Musik nicht; die Batterie trägt den Rest und leert sich im Stau.',
-  'charge-deficit-heavy':
-    'Bei dichtem Bass kommt die Ladeanlage selbst auf der Fahrt nicht nach; die Batterie erholt sich nur in leiseren Stellen.',
-  'charge-deficit-cruise':
-    'Selbst auf der Fahrt zieht gewöhnliche Musik mehr, als die Ladeanlage gibt. Eine größere Lichtmaschine oder ein größerer Wandler ist nötig; eine zweite Batterie oder ein Kondensator ändert einen mittleren Mangel nicht.',
-  'engine-off-time':
-    'Wie lange die Batterie bei stehendem Motor und mittlerer Musik spielt, bis sie halb leer ist; eine tiefere Entladung kann das Anlassen verhindern.',
-  'second-battery':
-    'Eine zweite Batterie: gleiche Art, Trennrelais oder Wandler dazwischen, eine Sicherung an jedem Ende der Verbindung, denn jedes Ende ist eine Quelle, festgeschnallt, Gasschlauch ins Freie, auch bei AGM und Gel.',
-  'capacitor-no-energy':
-    'Ein Kondensator glättet die Welligkeit im Bass für Millisekunden; er ist keine Energiequelle und heilt weder eine schwache Lichtmaschine noch ein dünnes Kabel.',
-  'battery-assists':
-    'Die Last übersteigt, was der Lichtmaschine bleibt: die Versorgung sinkt auf Batteriespannung, und die Batterie entlädt sich beim Spielen.',
   'feed-collapse':
     'Die Verstärker verlangen mehr Leistung, als die Quelle durch diesen Widerstand treiben kann: die Spannung bricht zusammen, es gibt keinen stehenden Zustand. Die Leitung kürzen oder verdicken, die Spannung erhöhen oder die Leistung senken.',
   'below-drop-out':

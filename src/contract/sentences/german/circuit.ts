@@ -55,6 +55,8 @@ export const germanCircuit = translation<typeof circuitSentences>()({
   'circuit-level.heavy': 'dichtem Bass',
   'circuit-level.silence': 'Stille',
   'circuit-state': '{level}, {engine}',
+  'cold-start':
+    'Beim Kaltstart bleiben {voltageV} V an {name}; unter {dropOutV} V setzt er aus: er geht aus und wieder an. Die Einschaltleitung dort abnehmen, wo das Anlassen sie unterbricht.',
   'collapse-margin':
     'Die Versorgung bräche beim {marginTimes}-Fachen dieser Leistung zusammen; die Spitzen im Bass erreichen das Doppelte des Mittels.',
   'collapse-margin.driving':
@@ -80,10 +82,14 @@ export const germanCircuit = translation<typeof circuitSentences>()({
     'Die Last verlangt das {askedTimes}-Fache dessen, was diese Schleife tragen kann: die Spannung bricht zusammen.',
   'feed-collapse.most': 'Die Quelle treibt höchstens {maximumPowerW} W durch diese Widerstände.',
   'feed-collapse.nothing-left': 'Es gibt keinen stehenden Zustand: Der Quelle bleibt nichts für die Verstärker.',
+  'governed-charging':
+    'Das Fahrzeug regelt seine Ladespannung zwischen {lowestSetV} und {highestSetV} V: bei dichtem Bass auf der Fahrt erhält {name} {lowV} bis {highV} V.',
   'ground-noise':
     'Die Welligkeit der Versorgung bringt {noiseMv} mV in die gemeinsame Masse, {levelDb} dB unter dem Signal: einen gemeinsamen Massepunkt mit dem Radio nehmen oder Differenzeingänge.',
   'high-voltage-orange':
     'Hat das Fahrzeug orangefarbene Kabel, bleiben sie unberührt; ob es ein Verbrenner, Hybrid oder Elektrofahrzeug ist, wurde nicht gesagt.',
+  'late-cut-off':
+    'Bei stehendem Motor setzt {name} von selbst erst aus, wenn die Batterie in Ruhe {stopsAtV} V hat; bei {halfV} V ist sie halb leer und startet den Motor vielleicht nicht mehr. Nach der Uhr aufhören.',
   'no-supply': 'Nichts speist {name} bei {when}. {why}',
   'no-supply.stopped': 'Der Eingang von {names} ist zu niedrig: er setzt aus.',
   'parasitic-drain': '{standbyMa} mA fließen im ausgeschalteten Zustand; 1 mA ist das Ziel.',

@@ -28,6 +28,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
   'refused.a-loudspeaker-output-needs-levelv-or':
     'Ein Lautsprecherausgang braucht levelV, oder seine Dauerleistung powerW mit der Last loadOhm, für die sie gilt.',
   'refused.a-second-battery-needs-the-first': 'Eine zweite Batterie verlangt, dass auch die erste beschrieben ist.',
+  'refused.charging-outside-its-ends':
+    'Sie hält {setV} V, außerhalb der {lowestSetV} bis {highestSetV} V, zwischen denen sie geregelt wird.',
   'refused.begins-and-ends-at-the-same': '{id} beginnt und endet am selben Punkt {from}.',
   'refused.by-policy': 'und nach der Regel {policy} mit {fuseA} A abgesichert werden darf',
   'refused.coilsohm-has-entries-but-drivers-with':

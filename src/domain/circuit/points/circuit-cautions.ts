@@ -10,6 +10,7 @@ import { drainCaution } from '../load/supply-cautions.ts'
 import { voltageClassCautions } from '../load/voltage-class.ts'
 import { unlike } from '../source/unlike-batteries.ts'
 import { guardsSay } from './circuit-guard-cautions.ts'
+import { momentCautions } from './circuit-moments.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { voltageCautions } from './circuit-voltages.ts'
 import { converterCautions } from './converter-cautions.ts'
@@ -73,6 +74,7 @@ export function circuitCautions(
     ...voltageCautions(result.states, parts, certain),
     ...marginCautions(result),
     ...sheetCautions(parts),
+    ...momentCautions(result.states, parts, batteries[0]?.minus ?? ''),
     ...converterCautions(result, parts)
   ]
 }

@@ -18,7 +18,9 @@ const shares: Readonly<Partial<Record<CircuitLevel, number>>> = {
   silence: 0,
   average: supplyJudgement.averageDuty,
   heavy: supplyJudgement.heavyDuty,
-  'full-sine': 1
+  'full-sine': 1,
+  // switched on, before the first note
+  'cold-start': 0
 }
 
 const runs = (engine: EngineState) => engine === 'idling' || engine === 'driving'

@@ -46,7 +46,7 @@ const refuse = (field: string, detail: Said) => new DesignError('conflicting-inp
 function heldV({ batteries, alternators = [], converters = [], systemVoltageV }: CircuitRequest) {
   return [
     ...batteries.map(({ plus, openCircuitV = 0 }) => ({ plus, voltageV: Math.max(systemVoltageV, openCircuitV) })),
-    ...alternators.map(({ plus, setV }) => ({ plus, voltageV: setV })),
+    ...alternators.map(({ plus, setV, highestSetV = setV }) => ({ plus, voltageV: highestSetV })),
     ...converters.map(({ outPlus, setV }) => ({ plus: outPlus, voltageV: setV }))
   ]
 }
@@ -59,6 +59,16 @@ function requireFuseVoltage(request: CircuitRequest): void {
     const side = reached([from, to], [...cables, ...fuses, ...links])
     const highestV = Math.max(0, ...sources.filter(({ plus }) => side.has(plus)).map(({ voltageV }) => voltageV))
     requireFuseStands(fuse, highestV, `fuses[${index}]`)
+  }
+}
+
+function requireWindow({ alternators = [] }: CircuitRequest): void {
+  for (const [index, { setV, lowestSetV = setV, highestSetV = setV }] of alternators.entries()) {
+    if (lowestSetV <= setV && setV <= highestSetV) continue
+    throw refuse(
+      `alternators[${index}].setV`,
+      say('refused.charging-outside-its-ends', { setV, lowestSetV, highestSetV })
+    )
   }
 }
 
@@ -84,4 +94,5 @@ export function requireCircuit(request: CircuitRequest): void {
     if (lost !== undefined) throw refuse(field, say('refused.nothing-joins-the-point-of-to', { lost, id }))
   }
   requireFuseVoltage(request)
+  requireWindow(request)
 }

@@ -15,7 +15,8 @@ const running: readonly Situation[] = [
   { level: 'average', engine: 'driving' },
   { level: 'heavy', engine: 'driving' },
   { level: 'full-sine', engine: 'driving' },
-  { level: 'average', engine: 'off' }
+  { level: 'average', engine: 'off' },
+  { level: 'heavy', engine: 'off' }
 ]
 
 /** Voltage over an element; undefined where it has no supply. */

@@ -81,7 +81,10 @@ function dropOutCautions(states: States, parts: CircuitParts, certain: States | 
   return parts.request.amplifiers.flatMap(({ id }, index) => {
     const dropOutV = parts.dropOutsV[index] ?? 0
     const low = (state: CircuitState | undefined) => (voltageOf(state, id) ?? dropOutV) < dropOutV
-    const state = gravest(states.filter(low), each => voltageOf(each, id) ?? 0)
+    const state = gravest(
+      states.filter(each => each.engine !== 'cranking' && low(each)),
+      each => voltageOf(each, id) ?? 0
+    )
     const voltageV = voltageOf(state, id)
     if (state === undefined || voltageV === undefined) return []
     const { level, settles } = judged(state, certain !== undefined && !low(sameIn(certain, state)))
@@ -152,12 +155,16 @@ function assistCautions(states: States, { request }: CircuitParts): readonly Cau
 }
 
 function darkCautions(states: States): readonly Caution[] {
-  return states.flatMap(state => {
-    const { stopped = [] } = state
+  return states.flatMap((state, index) => {
+    const { stopped = [], engine } = state
     const why = stopped.length === 0 ? [] : say('no-supply.stopped', { names: listed(stopped) })
-    return state.withoutSupply.map(name =>
-      caution('no-supply', say('no-supply', { name, when: when(state), why }), { at: 'links' })
-    )
+    const told = states
+      .slice(0, index)
+      .filter(each => each.engine === engine)
+      .flatMap(({ withoutSupply }) => withoutSupply)
+    // while the starter turns nothing is dark but what is dark with the engine off
+    const dark = engine === 'cranking' ? [] : state.withoutSupply.filter(name => !told.includes(name))
+    return dark.map(name => caution('no-supply', say('no-supply', { name, when: when(state), why }), { at: 'links' }))
   })
 }
 

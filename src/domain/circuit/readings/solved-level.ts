@@ -35,6 +35,8 @@ function conductorBand({ id }: Element, { fuses, request }: CircuitParts): numbe
   const { cableBand, fuseBand, linkBand, guessBand } = readingJudgement
   if (fuses.some(({ asked }) => asked.id === id)) return fuseBand
   const link = request.links?.find(each => each.id === id)
+  // the starter is a guess as well
+  if (id === 'starter') return guessBand
   if (link === undefined) return cableBand
   return link.assumed === true ? guessBand : linkBand
 }

@@ -38,10 +38,27 @@ function solved({ designs, ...place }: ComparisonRequest, index: number): Solved
   }
 }
 
+/** In the other design, all else changed already; none where the other design without it is no system. */
+function lastDb(parameter: ComparedParameter, first: Solved, other: Solved): Pick<Cause, 'lastDb'> {
+  try {
+    const without = { ...other.design, ...withParameter(parameter, other.design, first.design) }
+    return { lastDb: differenceOf(other.figures.levelsDb, designFigures(without).levelsDb) }
+  } catch (error) {
+    if (error instanceof DesignError) return {}
+    throw error
+  }
+}
+
+/**
+ * What a parameter does depends on what it meets, so it is told first and last of all changes. In the other order of the two
+ * designs each is the other with its sign turned.
+ *
+ * @check  two parameters: the means of first and last add up to the whole change, with nothing left
+ */
 function causeOf(parameter: ComparedParameter, first: Solved, other: Solved): Cause {
   try {
     const mixed = { ...first.design, ...withParameter(parameter, first.design, other.design) }
-    return { parameter, change: figureChanges(designFigures(mixed), first.figures) }
+    return { parameter, change: figureChanges(designFigures(mixed), first.figures), ...lastDb(parameter, first, other) }
   } catch (error) {
     const fault = error instanceof DesignError ? error.faults[0] : undefined
     if (fault === undefined) throw error

@@ -1,8 +1,8 @@
 /** POST /v1/boxes/drawings */
 import { BoxDrawingRequest, BoxDrawings } from '../../../contract/boxes/box-drawings.ts'
-import { drawBox as compute, type BoxDrawings as Drawings } from '../../../documents/panels/draw-box.ts'
-import { drawingBook } from '../../../documents/panels/drawing-book.ts'
-import { drawingsPdf } from '../../../documents/panels/drawings-pdf.ts'
+import { drawBox as compute, type BoxDrawings as Drawings } from '../../../documents/box/draw-box.ts'
+import { drawingBook } from '../../../documents/box/drawing-book.ts'
+import { drawingsPdf } from '../../../documents/box/drawings-pdf.ts'
 import { panelsDxf, sheetsDxf } from '../../../documents/panels/panel-dxf.ts'
 import { defineOperation } from '../../wire/operation.ts'
 

@@ -2,7 +2,7 @@
 import { SheetPlanRequest, SheetPlanResult } from '../../../contract/boxes/box-sheets.ts'
 import { cutRows } from '../../../documents/panels/list-rows.ts'
 import { nestPanels as compute } from '../../../domain/sheet/nest-panels.ts'
-import { csvOfRecords } from '../../wire/csv-form.ts'
+import { csvOfRecords } from '../../wire/answer/csv-form.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { sheetLaws } from './sheet-laws.ts'
 

@@ -17,13 +17,13 @@ export const compareDesigns = defineOperation({
   tag: 'Enclosures',
   summary: 'Two to eight designs side by side: what differs, and which parameter does it',
   description:
-    'Each design is one that /v1/enclosures/response takes (the `request` of the response in a plan is one), all in the same air and the same cabin. Curves over each other, figures of each, the names of the figures that differ, and for every other design what each differing parameter does when it alone is put into the first: volume, port, driver, source. Single changes do not add up where parameters act through each other; `togetherDb` is what is left. For the derivation of a figure ask the response of that design. By `Accept`: `image/svg+xml` (the curves), `text/html` (a page), or `application/json`.',
+    'Each design is one that /v1/enclosures/response takes (the `request` of the response in a plan, whose `air`, `cabin` and `frequenciesHz` are then given once for all), in the same air and the same cabin. Curves over each other, figures of each, the names of the figures that differ, and for every other design what each differing parameter does when it alone is put into the first: volume, port, driver, source. Single changes do not add up where parameters act through each other; `togetherDb` is what is left, and `lastDb` says what the parameter does where all the others are changed already. For the derivation of a figure ask the response of that design. By `Accept`: `image/svg+xml` (the curves), `text/html` (a page), or `application/json`.',
   body: DesignComparison,
   result: ComparisonBody,
   costMs: ({ designs, ...place }) =>
     designs.reduce((sum, design) => {
       const marks = responseCostMs({ ...place, ...design, frequenciesHz: { fromHz: 20, toHz: 120, points: 68 } })
-      return sum + responseCostMs({ ...place, ...design }) + 5 * marks
+      return sum + responseCostMs({ ...place, ...design }) + 9 * marks
     }, 0),
   heavy: true,
   laws: comparisonLaws,

@@ -3,8 +3,8 @@ import { EnclosureToleranceRequest } from '../../../contract/enclosures/enclosur
 import { NominalBody, type Tolerance, ToleranceResultBody } from '../../../contract/enclosures/tolerance.ts'
 import { csvOfColumns } from '../../../documents/draw/csv.ts'
 import { computeTolerance as compute } from '../../../domain/enclosure/tolerance/compute-tolerance.ts'
-import { curveColumns } from '../../wire/csv-form.ts'
-import type { Digits } from '../../wire/json-writer.ts'
+import { curveColumns } from '../../wire/answer/csv-form.ts'
+import type { Digits } from '../../wire/answer/json-writer.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { toleranceLaws } from './enclosure-laws.ts'
 

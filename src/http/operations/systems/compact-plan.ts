@@ -7,8 +7,8 @@ import { type Caution, gravestFirst } from '../../../domain/caution.ts'
 import type { Outcome } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
 import type { SystemPlan } from '../../../plan/plan-system.ts'
-import type { Calculation } from '../../wire/calculation.ts'
-import { type Digits, jsonWriter } from '../../wire/json-writer.ts'
+import type { Calculation } from '../../wire/answer/calculation.ts'
+import { type Digits, jsonWriter } from '../../wire/answer/json-writer.ts'
 import { presentedPlan } from './presented-plan.ts'
 
 const write = jsonWriter(CompactPlanBody as JsonSchema)

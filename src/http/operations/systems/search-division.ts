@@ -4,7 +4,7 @@ import type { PartBody } from '../../../contract/systems/design-part.ts'
 import type { SearchBody } from '../../../contract/systems/design-search.ts'
 import { MOST_SHARDS, plannedKinds } from '../../../contract/systems/words.ts'
 import { lastTurnShown } from '../../../plan/designer/shelf/found-so-far.ts'
-import { toSi } from '../../wire/to-si.ts'
+import { toSi } from '../../wire/request/to-si.ts'
 import { searchDesigns } from './design-search.ts'
 
 /** Systems one worker weighs in two or three seconds, so that other calls soon have a turn, on the machine of scripts/bench/search.ts. */

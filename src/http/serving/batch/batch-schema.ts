@@ -3,7 +3,7 @@ import Type from 'typebox'
 import { byTag, component, ref } from '../../../contract/field/component.ts'
 import { choice, count, label, list } from '../../../contract/field/quantities.ts'
 import { operations } from '../../operations.ts'
-import { ProblemBody } from '../../wire/problem-schema.ts'
+import { ProblemBody } from '../../wire/problem/problem-schema.ts'
 
 /** In one JSON text. */
 export const MOST_CALLS = 100

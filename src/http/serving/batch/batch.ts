@@ -4,10 +4,10 @@ import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { DesignError } from '../../../domain/design-error.ts'
 import { languages } from '../../../domain/languages.ts'
 import { say, spoken } from '../../../domain/say.ts'
-import { designProblem } from '../../wire/design-problem.ts'
 import type { Answer, AnswerOptions, Operation } from '../../wire/operation.ts'
-import { type Problem, type ProblemError, problem } from '../../wire/problem.ts'
-import { hasLeft, Refusal } from '../../wire/refusal.ts'
+import { designProblem } from '../../wire/problem/design-problem.ts'
+import { type Problem, type ProblemError, problem } from '../../wire/problem/problem.ts'
+import { hasLeft, Refusal } from '../../wire/problem/refusal.ts'
 
 export interface BatchCall {
   readonly id?: string

@@ -4,11 +4,11 @@ import Type, { type TSchema } from 'typebox'
 import { ref } from '../../../contract/field/component.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { referenceTables } from '../../reference/reference-tables.ts'
-import { Refusal } from '../../wire/refusal.ts'
-import { type FixedText, fixedText, sendFixed } from '../fixed-text.ts'
-import { negotiated } from '../forms.ts'
-import { speaking } from '../language.ts'
-import { refusals } from '../operation-routes.ts'
+import { Refusal } from '../../wire/problem/refusal.ts'
+import { refusals } from '../operations/operation-routes.ts'
+import { type FixedText, fixedText, sendFixed } from '../representation/fixed-text.ts'
+import { negotiated } from '../representation/forms.ts'
+import { speaking } from '../representation/language.ts'
 import {
   CautionCatalogueBody,
   CautionKindBody,

@@ -6,8 +6,8 @@ import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { languages } from '../../../domain/languages.ts'
 import { present } from '../../../domain/present.ts'
 import type { Language } from '../../../domain/say.ts'
-import { problemWords } from '../../wire/problem.ts'
-import { type ProblemCode, problemKinds } from '../../wire/problem-kinds.ts'
+import { problemWords } from '../../wire/problem/problem.ts'
+import { type ProblemCode, problemKinds } from '../../wire/problem/problem-kinds.ts'
 
 const byCode = ({ code: a }: { code: string }, { code: b }: { code: string }) => (a < b ? -1 : 1)
 

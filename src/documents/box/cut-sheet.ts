@@ -1,0 +1,221 @@
+/** The drawing of one sheet: panels where they lie, numbered cuts, offcuts hatched, and the cuts as a list. */
+import type { LaidPiece, Offcut, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
+import { columnWidth, cutList, type ListPlace, rowHeight } from '../draw/cut-list-text.ts'
+import { dimension, dimensionUnit, figure, lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { ink } from '../draw/paper.ts'
+import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
+import { type Drawing, materialTitle, type PaperSize, scaleFor } from '../panels/panel-drawing.ts'
+
+interface Frame {
+  readonly x: number
+  readonly y: number
+  readonly perM: number
+  readonly paper: PaperUnits
+}
+
+const margin = 8
+/** Title block and the line above the sheet. */
+const foot = 22
+
+/** The largest size at which a text fits a width; undefined when it would be unreadable. */
+function fitted(text: string, width: number, largest: number): number | undefined {
+  const size = Math.min(largest, (width - 1.5) / (0.62 * [...text].length))
+  return size >= 1.7 ? size : undefined
+}
+
+function pieceLabel({ panel, copy, lengthM, widthM }: LaidPiece, frame: Frame): string {
+  const [w, h] = [lengthM * frame.perM, widthM * frame.perM]
+  const name = `${panel} ${copy}`
+  const size = `${dimension(lengthM, frame.paper)} × ${dimension(widthM, frame.paper)}`
+  const upright = h > w * 1.4
+  const [along, across] = upright ? [h, w] : [w, h]
+  const nameSize = fitted(name, along, 3.6)
+  const sizeSize = fitted(size, along, 2.8)
+  const two = across > 8.5 && nameSize !== undefined && sizeSize !== undefined
+  const lines = two
+    ? [[name, nameSize, true] as const, [size, sizeSize, false] as const]
+    : nameSize !== undefined && across > 3
+      ? [[name, Math.min(nameSize, across * 0.6), true] as const]
+      : []
+  return lines
+    .map(([text, fontSize, bold], index) => {
+      const offset = two ? (index === 0 ? -0.8 : 3.4) : fontSize * 0.35
+      return textAt(upright ? offset : 0, upright ? 0 : offset, text, {
+        size: fontSize,
+        anchor: 'middle',
+        bold,
+        ...(upright ? { turn: -90 } : {})
+      })
+    })
+    .join('')
+}
+
+function pieceFigure(piece: LaidPiece, frame: Frame): string {
+  const [w, h] = [piece.lengthM * frame.perM, piece.widthM * frame.perM]
+  const [x, y] = [frame.x + piece.xM * frame.perM, frame.y + piece.yM * frame.perM]
+  const rect = element('rect', {
+    x,
+    y,
+    width: w,
+    height: h,
+    fill: ink.wood,
+    class: 'wood',
+    stroke: ink.text,
+    'stroke-width': 0.35
+  })
+  return (
+    rect +
+    element(
+      'g',
+      { transform: `translate(${(x + w / 2).toFixed(2)} ${(y + h / 2).toFixed(2)})` },
+      pieceLabel(piece, frame)
+    )
+  )
+}
+
+/** Offcuts carry slanted lines, so that they are told from panels without colour. */
+function offcutFigure({ xM, yM, lengthM, widthM, reusable }: Offcut, frame: Frame): string {
+  const [w, h] = [lengthM * frame.perM, widthM * frame.perM]
+  const [x, y] = [frame.x + xM * frame.perM, frame.y + yM * frame.perM]
+  const lines: string[] = []
+  for (let start = 3; start < w + h; start += 3) {
+    const [x1, y1] = start <= h ? [x, y + start] : [x + start - h, y + h]
+    const [x2, y2] = start <= w ? [x + start, y] : [x + w, y + start - w]
+    lines.push(element('line', { x1, y1, x2, y2, stroke: ink.hatch, class: 'hatch', 'stroke-width': 0.2 }))
+  }
+  const text = `${dimension(lengthM, frame.paper)} × ${dimension(widthM, frame.paper)}`
+  const size = fitted(text, w, 2.6)
+  const label = reusable && size !== undefined && h > 5
+  const plate = label
+    ? element('rect', {
+        x: x + w / 2 - textWidth(text, size) / 2 - 1,
+        y: y + h / 2 - 3,
+        width: textWidth(text, size) + 2,
+        height: 4.6,
+        fill: ink.paper,
+        class: 'paper'
+      }) + textAt(x + w / 2, y + h / 2 + 0.4, text, { size, anchor: 'middle', colour: ink.quiet, className: 'quiet' })
+    : ''
+  return lines.join('') + plate
+}
+
+function cutFigure({ step, along, atM, fromM, toM }: SheetCut, frame: Frame): string {
+  const at = atM * frame.perM
+  const [from, to] = [fromM * frame.perM, toM * frame.perM]
+  const [x1, y1, x2, y2] =
+    along === 'length'
+      ? [frame.x + from, frame.y + at, frame.x + to, frame.y + at]
+      : [frame.x + at, frame.y + from, frame.x + at, frame.y + to]
+  return (
+    element('line', { x1, y1, x2, y2, stroke: ink.cut, class: 'cut', 'stroke-width': 0.45 }) +
+    element('circle', { cx: x1, cy: y1, r: 2.1, fill: ink.cut, class: 'bubble' }) +
+    textAt(x1, y1 + 0.8, String(step), {
+      size: step > 99 ? 1.7 : 2.2,
+      anchor: 'middle',
+      colour: ink.paper,
+      className: 'bubble-text',
+      bold: true
+    })
+  )
+}
+
+function sheetFoot(layout: SheetLayout, paper: PaperUnits, scale: number, size: PaperSize): string {
+  const y = size.height - 15
+  const trim = layout.trimM > 0 ? `; trim ${lengthText(layout.trimM, paper)} off every edge first` : ''
+  return [
+    element('line', { x1: 0, x2: size.width, y1: y, y2: y, stroke: ink.text, class: 'ink-line', 'stroke-width': 0.4 }),
+    textAt(4, y + 6.2, `Sheet ${layout.number}: ${layout.sheet}`, { size: 4.4, bold: true }),
+    textAt(
+      4,
+      y + 11.4,
+      `${lengthText(layout.lengthM, paper)} × ${lengthText(layout.widthM, paper)} × ${lengthText(layout.thicknessM, paper)}${layout.material === undefined ? '' : `, ${materialTitle(layout.material)}`}`,
+      { size: 3 }
+    ),
+    textAt(size.width - 4, y + 6.2, `Scale 1:${scale}; ${figure(layout.usedPercent, 1)} % becomes panels`, {
+      size: 3,
+      anchor: 'end'
+    }),
+    textAt(
+      size.width - 4,
+      y + 11.4,
+      `dimensions in ${dimensionUnit(paper)}; the kerf lies beyond the fence setting${trim}`,
+      { size: 2.6, anchor: 'end', colour: ink.quiet, className: 'quiet' }
+    )
+  ].join('')
+}
+
+const sheetDescription = ({ number, pieces, cuts, offcuts, sheet }: SheetLayout) =>
+  `Sheet ${number}, ${sheet}: ${pieces.length} panels, ${cuts.length} cuts, ${offcuts.filter(({ reusable }) => reusable).length} offcuts worth keeping.`
+
+interface Arrangement {
+  readonly scale: number
+  readonly list: ListPlace
+}
+
+/** The list goes where it leaves the sheet the larger scale. */
+function arrangementOf({ lengthM, widthM, cuts }: SheetLayout, size: PaperSize): Arrangement {
+  const height = size.height - 2 * margin - foot
+  const beside = scaleFor(lengthM, widthM, { width: size.width - columnWidth - 3 * margin, height })
+  const columns = 2
+  const rows = Math.max(1, Math.ceil(cuts.length / columns))
+  const below = scaleFor(lengthM, widthM, { width: size.width - 2 * margin, height: height - 12 - rows * rowHeight })
+  if (below >= beside) {
+    return {
+      scale: beside,
+      list: {
+        x: size.width - columnWidth - margin,
+        y: 14,
+        columns: 1,
+        rows: Math.floor((size.height - 44) / rowHeight),
+        width: columnWidth
+      }
+    }
+  }
+  const y = margin + 8 + (widthM * 1000) / below + 9
+  return { scale: below, list: { x: margin, y, columns, rows, width: (size.width - 2 * margin - 5) / 2 } }
+}
+
+/** @param id  unique on a page */
+export function cutSheet(layout: SheetLayout, id: string, paper: PaperUnits, size: PaperSize): Drawing {
+  const { scale, list } = arrangementOf(layout, size)
+  const perM = 1000 / scale
+  const frame: Frame = { x: margin, y: margin + 6, perM, paper }
+  const svg = svgDocument(
+    { id, title: `Cut sheet ${layout.number}`, description: sheetDescription(layout) },
+    { ...size, unit: 'mm' },
+    textAt(frame.x, 10.5, 'length of the sheet, and its grain where it has one  →', {
+      size: 2.6,
+      colour: ink.quiet,
+      className: 'quiet'
+    }),
+    rectangle(frame, 0, layout, { fill: ink.paper, class: 'paper-shape', stroke: ink.text, 'stroke-width': 0.6 }),
+    ...layout.offcuts.map(offcut => offcutFigure(offcut, frame)),
+    ...layout.pieces.map(piece => pieceFigure(piece, frame)),
+    rectangle(frame, layout.trimM, layout, {
+      fill: 'none',
+      stroke: ink.quiet,
+      class: 'thin',
+      'stroke-width': 0.2,
+      'stroke-dasharray': '2 1.2'
+    }),
+    ...layout.cuts.map(cut => cutFigure(cut, frame)),
+    cutList(layout.cuts, list, paper),
+    sheetFoot(layout, paper, scale, size)
+  )
+  return { name: `sheet ${layout.number}`, svg, scale, widthM: size.width / 1000, heightM: size.height / 1000 }
+}
+
+function rectangle(
+  { x, y, perM }: Frame,
+  insetM: number,
+  { lengthM, widthM }: SheetLayout,
+  look: Readonly<Record<string, string | number>>
+): string {
+  return element('rect', {
+    x: x + insetM * perM,
+    y: y + insetM * perM,
+    width: (lengthM - 2 * insetM) * perM,
+    height: (widthM - 2 * insetM) * perM,
+    ...look
+  })
+}

@@ -1,0 +1,169 @@
+/** A box drawn: its panels and its cut sheets, from the request of a box. */
+import type { BoxRequest } from '../../contract/boxes/box-panels.ts'
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { SheetPlan, SheetStock } from '../../contract/boxes/box-sheets.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
+import { type drawingSubjects, inchStyles, paperUnits } from '../../contract/boxes/words.ts'
+import { type Assumptions, assumptions } from '../../domain/assume.ts'
+import { type BoxSolids, layOutSolids } from '../../domain/box/layout/lay-out-box.ts'
+import { DesignError, type Fault, type FoundFault } from '../../domain/design-error.ts'
+import { boards } from '../../domain/material/boards.ts'
+import type { Outcome } from '../../domain/outcome.ts'
+import { present } from '../../domain/present.ts'
+import { nestPanels } from '../../domain/sheet/nest-panels.ts'
+import type { PaperUnits } from '../draw/number-text.ts'
+import { drawnApart } from '../panels/panel-copies.ts'
+import { a4Lying, type Drawing, panelDrawing } from '../panels/panel-drawing.ts'
+import { assemblyDrawings } from './assembly-drawing.ts'
+import { cutSheet } from './cut-sheet.ts'
+import { holeTemplates } from './hole-template.ts'
+
+type DrawingSubject = (typeof drawingSubjects)[number]
+
+interface BoxDrawingRequest {
+  readonly box: BoxRequest
+  readonly show?: DrawingSubject
+  /** Sheets to cut from; the usual sheet of the board when absent. */
+  readonly sheets?: readonly SheetStock[]
+  readonly kerfM?: number
+  readonly trimM?: number
+  readonly units?: PaperUnits['units']
+  readonly inches?: PaperUnits['inches']
+  readonly title?: string
+}
+
+export interface BoxDrawings {
+  readonly title: string
+  readonly units: PaperUnits['units']
+  readonly inches: PaperUnits['inches']
+  readonly box: BoxLayout
+  readonly cutPlan?: SheetPlan
+  readonly drawings: readonly BoxDrawing[]
+}
+
+interface BoxDrawing extends Drawing {
+  readonly subject: 'panel' | 'cut-sheet' | 'assembly-step' | 'template'
+}
+
+/** Runs a part and moves the paths of its refusals to where the whole request has them. */
+function within<Value>(moved: (field: string) => string, part: () => Value): Value {
+  try {
+    return part()
+  } catch (error) {
+    if (!(error instanceof DesignError)) throw error
+    const [first = { field: '' }, ...others]: readonly (FoundFault | Fault)[] = error.faults.map(fault => ({
+      ...fault,
+      field: moved(fault.field)
+    }))
+    throw new DesignError(error.code, first, ...others)
+  }
+}
+
+/** The usual sheet of each board the panels need. */
+export function usualSheets({ panels }: BoxLayout): readonly SheetStock[] {
+  const kinds = new Map(
+    panels.map(({ material, thicknessM }) => [`${material} ${thicknessM}`, { material, thicknessM }])
+  )
+  return [...kinds.values()].map(({ material, thicknessM }) => {
+    const [lengthMm, widthMm] = boards[material].sheetsMm[0] ?? [2440, 1220]
+    return {
+      name: 'full sheet',
+      material,
+      thicknessM,
+      lengthM: lengthMm / 1000,
+      widthM: widthMm / 1000,
+      grain: boards[material].grained ? 'length' : 'none'
+    }
+  })
+}
+
+function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumptions): Outcome<SheetPlan> {
+  const sheets = request.sheets ?? usualSheets(box)
+  if (request.sheets === undefined) {
+    const [first] = sheets
+    assumed.or<string>(
+      undefined,
+      'sheets',
+      `${(first?.lengthM ?? 0) * 1000} × ${(first?.widthM ?? 0) * 1000} mm`,
+      'the usual sheet of this board'
+    )
+  }
+  const { kerfM, trimM } = request
+  return within(
+    field => (field.startsWith('sheets') && request.sheets !== undefined ? field : 'box'),
+    () =>
+      nestPanels({
+        panels: box.panels,
+        sheets,
+        ...present({ kerfM, trimM })
+      })
+  )
+}
+
+export function panelDrawings(panels: readonly Panel[], paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
+  return panels.flatMap(drawnApart).map((panel, index) => ({
+    subject: 'panel' as const,
+    ...panelDrawing(panel, `${prefix}-panel-${index + 1}`, paper)
+  }))
+}
+
+function cutSheetDrawings({ layouts }: SheetPlan, paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
+  return layouts.map(layout => ({
+    subject: 'cut-sheet' as const,
+    ...cutSheet(layout, `${prefix}-sheet-${layout.number}`, paper, a4Lying)
+  }))
+}
+
+/** All but the sheets. */
+function drawnBox(solids: BoxSolids, show: DrawingSubject, paper: PaperUnits): readonly BoxDrawing[] {
+  const { panels } = solids.layout
+  if (show === 'assembly') {
+    return assemblyDrawings(solids, 'box').map(drawing => ({ subject: 'assembly-step', ...drawing }))
+  }
+  if (show === 'templates') {
+    return holeTemplates(panels, paper, 'box').map(drawing => ({ subject: 'template', ...drawing }))
+  }
+  return show === 'cut-sheets' ? [] : panelDrawings(panels, paper, 'box')
+}
+
+function unitsOf(request: BoxDrawingRequest, assumed: Assumptions): PaperUnits {
+  const units = assumed.or<PaperUnits['units']>(request.units, 'units', paperUnits[0], 'metric unless asked')
+  if (units === 'metric') return { units, inches: inchStyles[0] }
+  const why = 'a tape measure reads sixteenths'
+  return { units, inches: assumed.or<PaperUnits['inches']>(request.inches, 'inches', 'sixteenths', why) }
+}
+
+/** @throws DesignError as layOutBox and nestPanels do */
+export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
+  const assumed = assumptions()
+  const show = assumed.or<DrawingSubject>(request.show, 'show', 'both', 'panels and cut sheets belong together')
+  const paper = unitsOf(request, assumed)
+  const box = within(
+    field => (field === '' ? 'box' : `box.${field}`),
+    () => layOutSolids(request.box)
+  )
+  const { layout } = box.result
+  const cuts = show === 'cut-sheets' || show === 'both' ? cutPlanOf(request, layout, assumed) : undefined
+  const drawings = [
+    ...drawnBox(box.result, show, paper),
+    ...(cuts === undefined ? [] : cutSheetDrawings(cuts.result, paper, 'box'))
+  ]
+  const boxAssumed = box.assumed.map(entry => ({ ...entry, field: `box.${entry.field}` }))
+  const boxCautions = box.cautions.map(({ at, ...entry }) => ({ ...entry, at: at === undefined ? 'box' : `box.${at}` }))
+  return {
+    result: {
+      title: request.title ?? 'Box',
+      ...paper,
+      box: layout,
+      ...(cuts === undefined ? {} : { cutPlan: cuts.result }),
+      drawings
+    },
+    cautions: [...boxCautions, ...(cuts?.cautions ?? []).map(({ at: _, ...entry }) => entry)],
+    assumed: [...assumed.list, ...boxAssumed, ...(cuts?.assumed ?? []).filter(({ field }) => field !== 'keepOffcutM')],
+    sources: [...box.sources, ...(cuts?.sources ?? [])],
+    basis: [
+      ...box.basis.map(entry => ({ ...entry, quantity: `box.${entry.quantity}` })),
+      ...(cuts?.basis ?? []).map(entry => ({ ...entry, quantity: `cutPlan.${entry.quantity}` }))
+    ]
+  }
+}

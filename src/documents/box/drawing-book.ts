@@ -1,0 +1,24 @@
+/** Several drawings in one SVG, one below the other. */
+import { coordinate, svgDocument } from '../draw/svg.ts'
+import type { Drawing } from '../panels/panel-drawing.ts'
+
+/** A whole drawing as part of another: placed, and without a namespace of its own. */
+function placed(svg: string, y: number): string {
+  return svg
+    .replace('<svg xmlns="http://www.w3.org/2000/svg"', `<svg y="${coordinate(y)}"`)
+    .replace(/ width="([\d.]+)mm" height="([\d.]+)mm"/, ' width="$1" height="$2"')
+}
+
+export function drawingBook(drawings: readonly Drawing[], title: string): string {
+  const gap = 6
+  const width = Math.max(...drawings.map(({ widthM }) => widthM * 1000), 1)
+  const tops = drawings.map((_, index) =>
+    drawings.slice(0, index).reduce((sum, { heightM }) => sum + heightM * 1000 + gap, 0)
+  )
+  const height = Math.max(...drawings.map(({ heightM }, index) => (tops[index] ?? 0) + heightM * 1000), 1)
+  return svgDocument(
+    { id: 'book', title, description: `${drawings.length} drawings: ${drawings.map(({ name }) => name).join(', ')}.` },
+    { width, height, unit: 'mm' },
+    ...drawings.map(({ svg }, index) => placed(svg, tops[index] ?? 0))
+  )
+}

@@ -1,0 +1,25 @@
+/** Drawings as pages, to scale when printed at 100 %. */
+
+import { drawingPage, mmToPoints, pdfBytes, scaledSvg } from '../draw/pdf.ts'
+import type { Drawing } from '../panels/panel-drawing.ts'
+
+export function drawingsPdf(drawings: readonly Drawing[], title: string): Promise<Uint8Array> {
+  const margin = mmToPoints(drawingPage.margin)
+  return pdfBytes(
+    { title },
+    {
+      pageSize: 'A4',
+      pageOrientation: 'landscape',
+      pageMargins: [margin, margin, margin, margin * 0.5],
+      content: drawings.map(({ svg, widthM, heightM }, index) => ({
+        ...scaledSvg(svg, widthM * 1000, heightM * 1000),
+        ...(index === 0 ? {} : { pageBreak: 'before' as const })
+      })),
+      footer: (page, count) => ({
+        text: `${title}, page ${page} of ${count}. Print at 100 % (actual size) to keep the scale.`,
+        fontSize: 6.5,
+        margin: [margin, 2, margin, 0]
+      })
+    }
+  )
+}

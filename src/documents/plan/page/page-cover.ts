@@ -1,0 +1,67 @@
+/** The first page: what it is, whether it can be built, six figures, the level, what was asked, what to know first. */
+import type { FirstCaution } from '../../../contract/systems/plan-cover.ts'
+import { findingChart } from '../../charts/finding-chart.ts'
+import { levelChart } from '../../charts/plan-charts.ts'
+import { type Html, html } from '../../draw/html.ts'
+import type { PaperUnits } from '../../draw/number-text.ts'
+import { bootPicture } from '../boot-picture.ts'
+import { imprintTexts, type PaperOptions, type PlanPaper, verdictText } from '../plan-paper.ts'
+import { askedRows } from '../plan-rows.ts'
+import { figureOf, fold, list, table } from './page-parts.ts'
+
+function picture({ box, cover: { asked } }: PlanPaper, { paper }: PaperOptions): Html | undefined {
+  if (box === undefined || asked === undefined) return undefined
+  const svg = bootPicture(box, asked.space, paper)
+  return svg === undefined ? undefined : figureOf(svg, 'drawing boot')
+}
+
+function verdict({ verdict: kind, reasons }: PlanPaper): Html {
+  const { mark, title, text } = verdictText[kind]
+  return html`<div class="verdict ${kind}"><span class="mark" aria-hidden="true">${mark}</span><div><p class="great">${title}</p><p>${text}</p>${list(reasons)}</div></div>`
+}
+
+const figures = ({ figures: six }: PlanPaper): Html | undefined =>
+  six.length === 0
+    ? undefined
+    : html`<dl class="six">${six.map(
+        ({ value, unit, note }) => html`<div><dt>${note}</dt><dd><b>${value}</b> ${unit}</dd></div>`
+      )}</dl>`
+
+/** Where nothing fits: what was tried and what each lacked, in place of the six figures. */
+const misses = ({ nearest, ways }: PlanPaper): Html | undefined =>
+  nearest.length === 0
+    ? undefined
+    : html`${ways.length === 0 ? undefined : html`<h2>What would make a box fit</h2>${list(ways)}`}<h2>What came nearest</h2><dl class="misses">${nearest.map(({ name, why }) => html`<div><dt>${name}</dt><dd>${why}</dd></div>`)}</dl>`
+
+function askedTable(plan: PlanPaper, paper: PaperUnits): Html | undefined {
+  const all = askedRows(plan, paper)
+  const rows = all.map(({ what, was, is, kept }) => [
+    what,
+    was,
+    kept ? is : html`<span class="missed">${is}, not as asked</span>`
+  ])
+  if (rows.length === 0) return undefined
+  const shown = table('Asked and built', [{ title: 'What' }, { title: 'Asked' }, { title: 'Built' }], rows)
+  return all.every(({ kept }) => kept) ? html`<div>${fold('Asked and built: nothing differs', shown)}</div>` : shown
+}
+
+/** Clause, sentence, and where in the work it counts. */
+const cautionItem = ({ clause, sentence, step }: FirstCaution): Html =>
+  html`<li><b>${clause}.</b> ${sentence}${step === undefined ? undefined : html` <a href="#step-${step}">step ${step}</a>`}</li>`
+
+const cautions = ({ cover: { pageOne } }: PlanPaper): Html | undefined =>
+  pageOne.length === 0
+    ? undefined
+    : html`<section class="first" aria-labelledby="cautions"><h2 id="cautions">What is peculiar to this design</h2><ul class="cautions">${pageOne.map(cautionItem)}</ul></section>`
+
+export function cover(plan: PlanPaper, options: PaperOptions): Html {
+  const level = plan.curves === undefined ? undefined : levelChart(plan.cover, plan.curves)
+  const asked = askedTable(plan, options.paper)
+  const { issue, rights } = imprintTexts(options.imprint)
+  const head =
+    issue + rights === '' ? undefined : html`<p class="imprint"><span>${issue}</span><span>${rights}</span></p>`
+  return html`<header>${head}<h1>${plan.title}</h1><p class="sentence">${plan.cover.sentence}</p></header>
+<div class="cover">${picture(plan, options)}<div class="facts">${verdict(plan)}${figures(plan)}${misses(plan)}</div></div>
+${level === undefined && asked === undefined ? undefined : html`<div class="cover">${level === undefined ? undefined : findingChart(level)}${asked}</div>`}
+${cautions(plan)}`
+}

@@ -1,0 +1,204 @@
+/** Buy, cut, build, wire, switch on and check as parts of a PDF document. */
+import type { Content } from 'pdfmake/interfaces.js'
+import type { Panel } from '../../../contract/boxes/panel.ts'
+import type { PlanChapter } from '../../../contract/systems/words.ts'
+import { gravestFirst } from '../../../domain/caution.ts'
+import { cutText } from '../../draw/cut-list-text.ts'
+import { opened, type PaperUnits } from '../../draw/number-text.ts'
+import { ink } from '../../draw/paper.ts'
+import { largerText, plainFonts } from '../../draw/pdf.ts'
+import { heading, lines, plain, table } from '../../draw/pdf-text.ts'
+import { pagePanel } from '../../panels/page-panel.ts'
+import { pageSheet } from '../../panels/page-sheet.ts'
+import { drawnApart, sameHoles } from '../../panels/panel-copies.ts'
+import { countText, holeRows, seenFrom } from '../../panels/panel-drawing.ts'
+import { markTexts } from '../../panels/panel-marks.ts'
+import { PLAIN_PANELS, panelsToDraw } from '../../panels/panel-work.ts'
+import { systemWiring } from '../../wiring/system-wiring.ts'
+import { wiringDiagram } from '../../wiring/wiring-diagram.ts'
+import { daysOf, stagesOf } from '../paper-steps.ts'
+import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
+import {
+  buyText,
+  CUT_TO_SIZE,
+  cardText,
+  conductorRows,
+  cutListRows,
+  shoppingRows,
+  shops,
+  stepUsing
+} from '../plan-rows.ts'
+import { PAGE_PT, stepColumns } from './plan-pdf-steps.ts'
+
+/** Of no step: in the part of the paper they are about. */
+export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): Content[] =>
+  gravestFirst(all.get(chapter) ?? []).map(({ level, message }) => ({
+    text: plain(message),
+    fontSize: 8,
+    margin: [0, 1, 0, 1],
+    color: level === 'note' ? ink.quiet : ink.limit
+  }))
+
+function shop(plan: PlanPaper, { title, groups }: (typeof shops)[number]): Content {
+  const rows = shoppingRows(plan.bill).filter(({ group }) => groups.includes(group))
+  const items = rows.map(({ item, quantity, unit, needed, part }) => {
+    const step = stepUsing(plan, part)
+    return {
+      text: [
+        '☐ ',
+        { text: buyText(quantity, unit), bold: true },
+        ` ${plain(item)}${needed ? '' : ' (optional)'}`,
+        { text: step === undefined ? '' : `  step ${step}`, color: ink.quiet }
+      ],
+      margin: [0, 0, 0, 2.5] as [number, number, number, number]
+    }
+  })
+  return { stack: [{ text: title, bold: true, fontSize: 9, margin: [0, 0, 0, 3] }, ...items], fontSize: 7.8 }
+}
+
+/** Three columns, one a shop. */
+export function pdfBuy(plan: PlanPaper): Content[] {
+  if (plan.bill.length === 0) return []
+  const half = shoppingRows(plan.bill).length < plan.bill.length ? [{ text: CUT_TO_SIZE, fontSize: 8 }] : []
+  return [heading('Buy'), { columns: shops.map(each => shop(plan, each)), columnGap: 14 }, ...half]
+}
+
+/** Side by side, so many in a row, none parted by the end of a page. */
+function inRows(cells: readonly Content[], across: number): Content[] {
+  const rows = Array.from({ length: Math.ceil(cells.length / across) }, (_, index) =>
+    cells.slice(across * index, across * (index + 1))
+  )
+  return rows.map(row => ({
+    table: {
+      widths: Array.from({ length: across }, () => '*'),
+      dontBreakRows: true,
+      body: [[...row, ...Array.from({ length: across - row.length }, () => '')]]
+    },
+    layout: 'noBorders'
+  }))
+}
+
+const PANEL_PT = 158
+/** So that what is 12 of 340 units reads at 7 pt. */
+const PANEL_TEXT = 1.26
+const SHEET_PT = 240
+
+/** @param twin  a panel before it with the same holes, which are not listed twice */
+function panelCell(panel: Panel, index: number, paper: PaperUnits, twin: Panel | undefined): Content {
+  const holes = twin === undefined ? holeRows(panel, paper) : [`holes as ${twin.name}`]
+  const title = `${panel.name}${countText(panel)}, ${seenFrom(panel)}`
+  return {
+    stack: [
+      { text: plain(title), bold: true, fontSize: 8 },
+      { svg: largerText(plainFonts(pagePanel(panel, `panel-${index + 1}`, paper)), PANEL_TEXT), width: PANEL_PT },
+      { text: plain([...holes, ...markTexts(panel, paper)].join('; ')), fontSize: 7, lineHeight: 1.05 }
+    ]
+  }
+}
+
+export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
+  const { box, cutPlan } = plan
+  if (box === undefined) return []
+  const sheets = (cutPlan?.layouts ?? []).flatMap(layout => [
+    { svg: plainFonts(pageSheet(layout, `sheet-${layout.number}`, paper)), width: SHEET_PT },
+    {
+      stack: [
+        { text: `Sheet ${layout.number}, cuts in order`, bold: true },
+        { ol: layout.cuts.map(each => plain(cutText(each, paper))), fontSize: 7, lineHeight: 1.05 }
+      ]
+    }
+  ])
+  const shown = panelsToDraw(box)
+  const apart = shown.flatMap(drawnApart)
+  const twinOf = (panel: Panel, index: number) =>
+    panel.cutOuts.length === 0 ? undefined : apart.slice(0, index).find(each => sameHoles(each, panel))
+  return [
+    heading('Cut', true),
+    ...inRows(sheets, 2),
+    table(
+      `Cut list, ${paper.units === 'metric' ? 'mm' : 'in'}`,
+      ['Panel', 'No.', 'Size', 'Work'],
+      ['auto', 'auto', 'auto', '*'],
+      cutListRows(box, paper),
+      [1, 2],
+      7.5
+    ),
+    ...inRows(
+      apart.map((each, index) => panelCell(each, index, paper, twinOf(each, index))),
+      3
+    ),
+    ...(shown.length < box.panels.length ? [{ text: PLAIN_PANELS, fontSize: 8 }] : []),
+    ...chapterCautions(plan, 'cut')
+  ]
+}
+
+/** What a heading takes [pt]. */
+const HEADING_PT = 34
+
+/** The bench begins a page, so that its sheets can be taken along. */
+export function pdfBuild(plan: PlanPaper): Content[] {
+  const stretches = daysOf(plan, ['table', 'bench'])
+  if (stretches.length === 0) return []
+  const { content } = stepColumns(plan, stretches, HEADING_PT)
+  return [heading('Build', true), ...content, ...chapterCautions(plan, 'build')]
+}
+
+const WIRING_PT = 236
+
+/** The sheet of the electrician: picture, conductors, coils, all on one page. */
+function wiringSheet(plan: PlanPaper): Content[] {
+  const { wiring, coils, remedies } = plan
+  const joints = wiring?.joints ?? []
+  const conductors = table(
+    'Conductors',
+    ['No.', 'What', 'Size', 'Run', 'Fuse'],
+    ['auto', '*', 'auto', 'auto', 'auto'],
+    conductorRows(plan),
+    [3, 4]
+  )
+  const right = [
+    conductors,
+    ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: WIRING_PT }]),
+    ...(joints.length === 0 ? [] : [{ stack: [lines(joints)], fontSize: 7 }])
+  ]
+  const left = wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: WIRING_PT }]
+  return [
+    heading('Wire', true),
+    { columns: [{ width: WIRING_PT, stack: left }, { stack: right }], columnGap: 18 },
+    ...(wiring?.notDrawn ?? []).map(text => ({ text: plain(`Not drawn: ${text}`), color: ink.limit })),
+    ...(remedies.length === 0
+      ? []
+      : [
+          { text: 'What would help the supply', bold: true },
+          { stack: [lines(remedies)], fontSize: 8 }
+        ]),
+    ...chapterCautions(plan, 'wire')
+  ]
+}
+
+/** From where on a page a part begins on the next [pt]. */
+const LATE_PT = 0.8 * PAGE_PT
+
+/** The car: the sheet of the electrician, then the steps in it, from the handbook to the first drive. */
+export function pdfWire(plan: PlanPaper): Content[] {
+  const sheet = plan.wiring === undefined && plan.coils === undefined ? [] : wiringSheet(plan)
+  const wire = stepColumns(plan, daysOf(plan, ['car']), 0)
+  const stages = stagesOf(plan)
+  const fresh = wire.endPt > LATE_PT || wire.content.length === 0
+  const start = stepColumns(plan, stages, (fresh ? 0 : wire.endPt) + HEADING_PT)
+  const first = stages.length === 0 ? [] : [heading('Switch on', fresh), ...start.content]
+  return [...sheet, ...wire.content, ...first, ...chapterCautions(plan, 'switch-on')]
+}
+
+/** The card to take along: what, what is planned, and a line for what was read. */
+export function pdfCheck({ card }: PlanPaper): Content[] {
+  if (card.length === 0) return []
+  const rows = card.map(({ what, how, planned, step, otherwise }) => [
+    [`${opened(cardText({ what, how }))}.`, otherwise].filter(text => text !== '').join(' '),
+    planned,
+    String(step),
+    '................'
+  ])
+  const titles = ['What', 'Planned', 'Step', 'Yours']
+  return [heading('Check'), table('Test card', titles, ['*', 112, 'auto', 60], rows, [], 7)]
+}

@@ -1,0 +1,60 @@
+/** The whole plan as a document to print, in the order of the page. */
+import { ink } from '../../draw/paper.ts'
+import { mmToPoints, pdfBytes } from '../../draw/pdf.ts'
+import { plain } from '../../draw/pdf-text.ts'
+import { imprintTexts, type PaperOptions, type PlanPaper } from '../plan-paper.ts'
+import { pdfCover, pdfSee } from './plan-pdf-cover.ts'
+import { pdfEnd, pdfLookUp } from './plan-pdf-look-up.ts'
+import { chapterCautions, pdfBuild, pdfBuy, pdfCheck, pdfCut, pdfWire } from './plan-pdf-work.ts'
+
+/** A type area that A4 and Letter both hold. */
+const margins = { side: 15, top: 16, bottom: 14 } as const
+
+export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Array> {
+  const [side, top, bottom] = [margins.side, margins.top, margins.bottom].map(mmToPoints) as [number, number, number]
+  const title = plain(plan.title)
+  const { issue, rights } = imprintTexts(options.imprint)
+  const { author } = options.imprint ?? {}
+  const { requestJson } = options
+  const parts = [
+    ...pdfCover(plan, options),
+    ...pdfSee(plan),
+    ...chapterCautions(plan, 'see'),
+    ...pdfBuy(plan),
+    ...pdfCut(plan, options),
+    ...pdfBuild(plan),
+    ...pdfWire(plan),
+    ...pdfCheck(plan),
+    ...pdfLookUp(plan, options),
+    ...pdfEnd(options)
+  ]
+  const small = { fontSize: 7.5, color: ink.quiet }
+  return pdfBytes(
+    {
+      title,
+      subject: plain(plan.cover.sentence),
+      ...(author === undefined ? {} : { author: plain(author) }),
+      ...(requestJson === undefined ? {} : { attachment: { name: 'plan-request.json', json: requestJson } })
+    },
+    {
+      pageSize: 'A4',
+      pageMargins: [side, top, side, bottom],
+      content: parts,
+      pageBreakBefore: (node, { getFollowingNodesOnPage }) =>
+        node.headlineLevel === 1 && getFollowingNodesOnPage().length < 4,
+      header: page =>
+        page === 1
+          ? ''
+          : {
+              columns: [{ text: title }, { text: plain(issue), alignment: 'right' }],
+              ...small,
+              margin: [side, 20, side, 0]
+            },
+      footer: (page, count) => ({
+        columns: [{ text: plain(rights) }, { text: `page ${page} of ${count}`, alignment: 'right' }],
+        ...small,
+        margin: [side, 14, side, 0]
+      })
+    }
+  )
+}

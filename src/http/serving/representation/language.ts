@@ -1,0 +1,54 @@
+/** Which language a caller reads: the Accept-Language header against the languages there are. */
+import type { FastifyReply, FastifyRequest } from 'fastify'
+import { type LanguageCode, languageCodes } from '../../../contract/sentences/words.ts'
+import { weightOf, withoutQuoted } from './negotiate.ts'
+import { varyBy } from './vary.ts'
+
+interface Range {
+  readonly tag: string
+  readonly quality: number
+}
+
+function rangeOf(text: string): Range | undefined {
+  const [tag = '', parameter] = text.split(';').map(part => part.trim().toLowerCase())
+  // A parameter that is no weight makes the range void, as a weight does that is none.
+  const given = parameter === undefined ? undefined : (/^q\s*=\s*(.*)$/.exec(parameter)?.[1] ?? '')
+  const quality = weightOf(given)
+  return quality === undefined ? undefined : { tag, quality }
+}
+
+const fits = ({ tag }: Range, code: LanguageCode): boolean => tag === code || tag.startsWith(`${code}-`)
+
+/**
+ * The language to answer in; English where none of those asked for is spoken, for an answer in a foreign language is better
+ * than none.
+ *
+ * @source RFC 9110 §12.5.4, RFC 4647 §3.4 (both from memory): the weights, and lookup by the first part of a tag
+ * @check  `de-AT, en;q=0.8` → de; `fr` → en; `en, de` → en; `de;q=0` → en
+ */
+export function acceptedLanguage(header: string | undefined): LanguageCode {
+  const ranges = withoutQuoted(header ?? '')
+    .split(',')
+    .flatMap(text => rangeOf(text) ?? [])
+  const asked = languageCodes
+    .map(code => ({
+      code,
+      quality: Math.max(0, ...ranges.filter(range => fits(range, code)).map(({ quality }) => quality))
+    }))
+    .filter(({ quality }) => quality > 0)
+    .toSorted((a, b) => b.quality - a.quality)
+  const [first, second] = asked
+  if (first === undefined) return 'en'
+  if (second === undefined || second.quality < first.quality) return first.code
+  // Of two as welcome the one named first.
+  return ranges.flatMap(range => languageCodes.find(code => fits(range, code)) ?? [])[0] ?? 'en'
+}
+
+/** The language of this answer, said in its headers; pages, papers and drawings are English. */
+export function speaking(form: string, { headers }: FastifyRequest, reply: FastifyReply): LanguageCode {
+  varyBy(reply, 'Accept-Language')
+  const code = form === 'application/json' ? acceptedLanguage(headers['accept-language']) : 'en'
+  // Cautions are German, the rest of such an answer is English still.
+  reply.header('content-language', code === 'en' ? code : `${code}, en`)
+  return code
+}

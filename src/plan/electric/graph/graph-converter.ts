@@ -1,0 +1,58 @@
+/** The converter of a plan in its circuit: both of its sides, its lead to the block, its ground. */
+import type { CircuitConverter } from '../../../contract/supply/supply-circuit.ts'
+import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
+import { present } from '../../../domain/present.ts'
+import { bootSurroundings } from '../plan-branches.ts'
+import type { PowerRun } from '../plan-run.ts'
+import type { PowerRuns } from '../plan-supply.ts'
+import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'
+
+function leadPieces(request: PlanRequest, lead: PowerRun): Partial<Pieces> {
+  const { designation, positiveLengthM, returnLengthM, returnBy, fuse } = lead
+  const laid = { designation, ...bootSurroundings(request) }
+  const behind = fuse === undefined ? points.converterOut : 'converter behind its fuse'
+  const to = returnBy === 'body' ? points.ground : points.returns
+  return {
+    cables: [
+      cable('converter lead', [behind, points.block], positiveLengthM, laid),
+      cable('converter return', [points.converterMinus, to], returnLengthM, laid)
+    ],
+    fuses: fuse === undefined ? [] : [fuseBetween('converter fuse', [points.converterOut, behind], fuse)]
+  }
+}
+
+export function converterPieces(request: PlanRequest, { converter }: PowerRuns): Partial<Pieces> {
+  const { lead, ground } = converter ?? {}
+  const laid = bootSurroundings(request)
+  return together([
+    lead === undefined ? {} : leadPieces(request, lead),
+    ground === undefined
+      ? {}
+      : {
+          cables: [
+            cable('converter ground', [points.converterMinus, points.ground], ground.lengthM, {
+              designation: ground.designation,
+              ...laid
+            })
+          ]
+        }
+  ])
+}
+
+/** What its sheet says, where it was given. */
+export function converterSources({ supply }: PlanRequest, { converter }: PowerRuns): readonly CircuitConverter[] {
+  if (converter === undefined) return []
+  const { efficiency, lowestInputV, highestInputV } = supply.converter ?? {}
+  return [
+    {
+      id: 'converter',
+      inPlus: points.converterIn,
+      inMinus: points.converterMinus,
+      outPlus: points.converterOut,
+      outMinus: points.converterMinus,
+      setV: converter.outputV,
+      ratedA: converter.ratedA,
+      ...present({ efficiency, lowestInputV, highestInputV })
+    }
+  ]
+}

@@ -1,0 +1,190 @@
+/** Cables, fuses and the body between the points of a plan's circuit. */
+import type { CircuitCable, CircuitFuse, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
+import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
+import { supplyJudgement } from '../../../domain/circuit/source/supply-judgement.ts'
+import type { Assumption } from '../../../domain/outcome.ts'
+import { present } from '../../../domain/present.ts'
+import { bootSurroundings } from '../plan-branches.ts'
+import { conductorOf } from '../plan-conductor.ts'
+import type { BranchRun, PowerRun } from '../plan-run.ts'
+
+const amplifier = (index: number) => `amplifier ${index + 1}`
+
+/** One name for each point, in the words of bill and picture. */
+export const points = {
+  batteryPlus: 'battery plus',
+  batteryMinus: 'battery minus',
+  sensor: 'body side of the battery sensor',
+  block: 'block',
+  returns: 'block of the returns',
+  ground: 'ground point',
+  relay: 'isolating relay',
+  chargerIn: 'charger input',
+  chargerOut: 'charger output',
+  chargerMinus: 'charger minus',
+  converterIn: 'converter input',
+  converterOut: 'converter output',
+  converterMinus: 'converter minus',
+  secondPlus: 'second battery plus',
+  secondMinus: 'second battery minus',
+  amplifier,
+  amplifierPoles: (index: number) => ({ plus: `${amplifier(index)} plus`, minus: `${amplifier(index)} minus` })
+} as const
+
+type Link = NonNullable<CircuitRequest['links']>[number]
+
+export interface Pieces {
+  readonly cables: readonly CircuitCable[]
+  readonly fuses: readonly CircuitFuse[]
+  readonly links: readonly Link[]
+  readonly assumed: readonly Assumption[]
+}
+
+const NOTHING: Pieces = { cables: [], fuses: [], links: [], assumed: [] }
+
+export const together = (all: readonly Partial<Pieces>[]): Pieces =>
+  all.reduce<Pieces>(
+    (sum, { cables = [], fuses = [], links = [], assumed = [] }) => ({
+      cables: [...sum.cables, ...cables],
+      fuses: [...sum.fuses, ...fuses],
+      links: [...sum.links, ...links],
+      assumed: [...sum.assumed, ...assumed]
+    }),
+    NOTHING
+  )
+
+type Laid = Pick<CircuitCable, 'designation'> & Omit<Partial<CircuitCable>, 'id' | 'from' | 'to' | 'lengthM'>
+
+/** The shortest cable a circuit knows [m]. */
+const SHORTEST_M = 0.01
+
+export const cable = (
+  id: string,
+  [from, to]: readonly [string, string],
+  lengthM: number,
+  laid: Laid
+): CircuitCable => ({
+  ...{ id, from, to },
+  lengthM: Math.max(SHORTEST_M, lengthM),
+  ...laid
+})
+
+export function fuseBetween(
+  id: string,
+  [from, to]: readonly [string, string],
+  { ratingA, type, breakingA, voltageV }: NonNullable<PowerRun['fuse']>
+): CircuitFuse {
+  return { id, from, to, ratingA, type, breakingA, ratedVoltageV: voltageV }
+}
+
+/** From a source over its tail and fuse to the far end; without a rated fuse the cable is bare, and the circuit says so. */
+function fusedWay(
+  name: string,
+  [from, to]: readonly [string, string],
+  { positiveLengthM, fuse, endFuse }: PowerRun,
+  laid: Laid,
+  tail: { readonly lengthM: number; readonly sheathed?: boolean }
+): Partial<Pieces> {
+  if (fuse === undefined) return { cables: [cable(name, [from, to], positiveLengthM, laid)] }
+  const { lengthM, sheathed } = tail
+  const tailed = lengthM >= SHORTEST_M
+  const [start, behind] = [tailed ? `${name} before its fuse` : from, `${name} behind its fuse`]
+  const end = endFuse === undefined ? to : `${name} before its end fuse`
+  return {
+    cables: [
+      ...(tailed ? [cable(`${name} tail`, [from, start], lengthM, { ...laid, ...present({ sheathed }) })] : []),
+      cable(name, [behind, end], positiveLengthM - (tailed ? lengthM : 0), laid)
+    ],
+    fuses: [
+      fuseBetween(`${name} fuse`, [start, behind], fuse),
+      ...(endFuse === undefined ? [] : [fuseBetween(`${name} end fuse`, [end, to], endFuse)])
+    ]
+  }
+}
+
+/** Cables side by side are cables of their own, each behind its fuse. */
+function trunkPieces({ supply, ...request }: PlanRequest, trunk: PowerRun, to: string): Pieces {
+  const { fuseDistanceM = 0, sheathed } = supply
+  const laid = { designation: trunk.designation, ...conductorOf({ ...request, supply }) }
+  const tail = { lengthM: Math.min(fuseDistanceM, trunk.positiveLengthM / 2), ...present({ sheathed }) }
+  return together(
+    numbered('trunk', trunk.runs).map(name => fusedWay(name, [points.batteryPlus, to], trunk, laid, tail))
+  )
+}
+
+const numbered = (name: string, count: number) =>
+  Array.from({ length: count }, (_, index) => (count === 1 ? name : `${name} ${index + 1}`))
+
+/** Of the run that feeds all: a return cable to the battery, or a lead to the body. */
+function trunkReturn(request: PlanRequest, trunk: PowerRun, from: string): Partial<Pieces> {
+  const { designation, runs, returnBy, returnLengthM } = trunk
+  if (returnLengthM === 0) return {}
+  const laid = { designation, ...conductorOf(request) }
+  const to = returnBy === 'body' ? points.ground : minusOf(request)
+  const name = returnBy === 'body' ? 'ground lead' : 'return cable'
+  return { cables: numbered(name, runs).map(each => cable(each, [from, to], returnLengthM, laid)) }
+}
+
+/** Named after the amplifier, since the person knows it by that. */
+const branchName = (index: number) => `branch ${index + 1}`
+
+/** Where branches begin, and where returns by cable come together. */
+export interface Hub {
+  readonly plus: string
+  readonly returns: string
+}
+
+function branchPieces(request: PlanRequest, branch: BranchRun, index: number, hub: Hub): Partial<Pieces> {
+  const { designation, returnBy, returnLengthM } = branch
+  const { plus, minus } = points.amplifierPoles(index)
+  const laid = { designation, ...bootSurroundings(request) }
+  const name = branchName(index)
+  const way = fusedWay(name, [hub.plus, plus], branch, laid, { lengthM: 0 })
+  const to = returnBy === 'body' ? points.ground : hub.returns
+  return together([way, { cables: [cable(`${name} return`, [minus, to], returnLengthM, laid)] }])
+}
+
+/** Where the vehicle, its charging and every return meet: past a battery sensor its reading would be wrong. */
+export const minusOf = ({ supply }: Pick<PlanRequest, 'supply'>): string =>
+  supply.batterySensor === true ? points.sensor : points.batteryMinus
+
+/** A shunt in the clamp. Common practice, no source: 0.1 mΩ. */
+const SENSOR_OHM = 0.0001
+
+function sensorPieces({ supply }: PlanRequest): Partial<Pieces> {
+  if (supply.batterySensor !== true) return {}
+  return {
+    links: [{ id: 'battery sensor', from: points.sensor, to: points.batteryMinus, resistanceOhm: SENSOR_OHM }]
+  }
+}
+
+function bodyPieces(request: PlanRequest): Partial<Pieces> {
+  const { return: path } = request.supply
+  if (path.kind !== 'chassis') return {}
+  const { value, why } = supplyJudgement.chassisOhm
+  const given = path.resistanceOhm !== undefined
+  const body = { id: 'body', from: points.ground, to: minusOf(request), resistanceOhm: path.resistanceOhm ?? value }
+  return {
+    links: [{ ...body, ...(given ? {} : { assumed: true }) }],
+    assumed: given ? [] : [{ field: 'supply.return.resistanceOhm', value, why }]
+  }
+}
+
+/** @param end  where the trunk ends */
+export function powerPieces(
+  request: PlanRequest,
+  trunk: PowerRun,
+  branches: readonly BranchRun[],
+  end: string,
+  hub: Hub
+): Pieces {
+  const { minus } = points.amplifierPoles(0)
+  const shared = branches.length > 0
+  return together([
+    trunkPieces(request, trunk, end),
+    trunkReturn(request, trunk, shared ? hub.returns : minus),
+    ...branches.map((branch, index) => branchPieces(request, branch, index, hub)),
+    bodyPieces(request),
+    sensorPieces(request)
+  ])
+}

@@ -1,0 +1,59 @@
+/** Enclosure candidates in the order in which the plan tries them. */
+import type { EnclosureSizing, SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
+import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
+import { type PlannedKind, plannedKinds } from '../../../contract/systems/words.ts'
+import { sizeEnclosure } from '../../../domain/enclosure/sizing/size-enclosure.ts'
+import type { EnclosureCandidate } from '../../../domain/enclosure/sizing/sizing.ts'
+import { present } from '../../../domain/present.ts'
+import type { JoinedDrivers } from '../../load/joined-drivers.ts'
+import { type Part, runPart } from '../../request/part.ts'
+import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
+
+export type SizingPart = Part<SizingRequest, EnclosureSizing>
+
+function wanted({ enclosure = {} }: PlanRequest): SizingRequest['wanted'] {
+  const { qtc, netVolumeM3, tuningHz } = enclosure
+  return {
+    ...(qtc === undefined ? {} : { qtc: [qtc] }),
+    ...present({ netVolumeM3, tuningHz })
+  }
+}
+
+export function planSizing(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  roomM3: number | undefined
+): SizingPart {
+  const { enclosure = {}, air } = request
+  const asked = wanted(request)
+  return runPart(
+    {
+      driver: acousticDriver(drivers.outcome.result),
+      drivers: joinedDrivers(request, joined),
+      source: { seriesOhm: joined.seriesOhm },
+      kinds: enclosure.kind === undefined ? plannedKinds : [enclosure.kind],
+      ...(asked === undefined || Object.keys(asked).length === 0 ? {} : { wanted: asked }),
+      ...(roomM3 === undefined ? {} : { space: { netVolumeM3: roomM3 } }),
+      ...present({ air })
+    },
+    sizeEnclosure
+  )
+}
+
+export interface PlannedCandidate extends EnclosureCandidate {
+  readonly kind: PlannedKind
+}
+
+const isPlanned = (candidate: EnclosureCandidate): candidate is PlannedCandidate =>
+  plannedKinds.some(kind => kind === candidate.kind)
+
+/**
+ * What was asked for by volume or tuning first; then what suits, vented before closed because bass is the aim, the preferred
+ * of each kind before the others; what does not suit last.
+ */
+export function inPlanOrder(candidates: readonly EnclosureCandidate[]): readonly PlannedCandidate[] {
+  const rank = ({ alignment, suits, preferred, kind }: EnclosureCandidate) =>
+    (alignment === 'as-asked' ? 0 : 8) + (suits ? 0 : 4) + (kind === 'vented' ? 0 : 2) + (preferred ? 0 : 1)
+  return candidates.filter(isPlanned).sort((a, b) => rank(a) - rank(b))
+}

@@ -1,0 +1,49 @@
+/** The data sheet completed for the coil connection that the amplifier asks for. */
+import type { DriverRequest } from '../../../contract/drivers/driver.ts'
+import type { DriverParameters, DriverSheet } from '../../../contract/drivers/driver-parameters.ts'
+import type { DriversRequest } from '../../../contract/enclosures/enclosure.ts'
+import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
+import { coilFactors } from '../../../domain/driver/coil-connection.ts'
+import { completeDriverParameters } from '../../../domain/driver/complete-driver-parameters.ts'
+import type { DriverParametersRequest } from '../../../domain/driver/driver-parameters.ts'
+import { present } from '../../../domain/present.ts'
+import type { JoinedDrivers } from '../../load/joined-drivers.ts'
+import { type Part, runPart } from '../../request/part.ts'
+
+export type DriverPart = Part<DriverParametersRequest, DriverParameters>
+
+export function planDrivers({ driver, air }: PlanRequest, joined: JoinedDrivers | undefined): DriverPart {
+  const { ratedOhm: _, ...coils } = driver.coils
+  const request = {
+    driver: ratedSheet(driver),
+    coils: { ...coils, ...(joined === undefined ? {} : { wanted: joined.connection }) },
+    ...present({ air })
+  }
+  return runPart(request, completeDriverParameters)
+}
+
+/** A sheet without Re falls back on the rating of the coils, which a plan always knows. */
+function ratedSheet({ sheet, coils: { count, ratedOhm, statedFor } }: PlanRequest['driver']): DriverSheet {
+  if (sheet.reOhm !== undefined || sheet.ratedImpedanceOhm !== undefined) return sheet
+  const joined = statedFor ?? (count === 1 ? 'one-coil' : 'series')
+  if (joined === 'series-parallel' && count !== 4) return sheet
+  return { ...sheet, ratedImpedanceOhm: ratedOhm * coilFactors(count, joined, 'coils.statedFor').resistance }
+}
+
+/** The set the acoustic parts compute with: one of the two redundant sets, so that no rounding contradicts the other. */
+export function acousticDriver({ driver }: DriverParameters): DriverRequest {
+  const { fsHz, qms, qes, vasM3, sdM2, reOhm, leH, leParallelOhm, xmaxM, powerW, vasAir } = driver
+  return {
+    fsHz,
+    qms,
+    qes,
+    vasM3,
+    sdM2,
+    reOhm,
+    ...present({ vasAir, leH, leParallelOhm, xmaxM, powerW })
+  }
+}
+
+export function joinedDrivers({ driverCount }: PlanRequest, joined: JoinedDrivers): DriversRequest {
+  return { count: driverCount, inSeries: joined.driversInSeries }
+}

@@ -1,0 +1,182 @@
+/** The port of a vented candidate: sized at full drive, kept quiet as far as the space lets it be. */
+import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
+import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
+import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
+import { portShapes } from '../../../contract/systems/words.ts'
+import type { BoxPort } from '../../../domain/box/request/box-request.ts'
+import { portSpeeds } from '../../../domain/port/air-speed.ts'
+import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
+import type { PortDesign } from '../../../domain/port/sizing/port-sizing.ts'
+import { sizePort } from '../../../domain/port/sizing/size-port.ts'
+import { present } from '../../../domain/present.ts'
+import { slotOfArea, tubesOfArea } from '../../designer/room/ports-of-area.ts'
+import type { JoinedDrivers } from '../../load/joined-drivers.ts'
+import { type Part, runPart } from '../../request/part.ts'
+import { onSawStep, sawStep } from '../../request/plan-imperial.ts'
+import { portFace } from '../../request/plan-space.ts'
+import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
+import { planFilters } from './plan-response.ts'
+
+export type PortPart = Part<PortSizingRequest, PortSizing>
+
+/**
+ * Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows, less
+ * what the finished box may differ from the one asked for.
+ */
+const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * portSpeeds.highest] as const
+
+/** Tubes first, then slots along the floor of half the box's width and of the whole, or a third where that would be flat, and one up a side. */
+const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
+/** Of an area that is given, the slots no wider than they have to be. */
+const portsOfAreaTried = ['round', 'floor-slot', 'wall-slot'] as const
+type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[number]
+
+export interface PortWish {
+  readonly airSpeedMPerS: number
+  readonly form: PortForm
+}
+
+/** What a port may be: a slot starts in the front and follows four walls. */
+export function shapesTried(request: PlanRequest): readonly (typeof portShapes)[number][] {
+  const given = request.enclosure?.portShape
+  const { shape } = request.car.space
+  if (given !== undefined) return [given]
+  return portFace(request) !== 'front' || shape === 'prism' || shape === 'round' ? ['round'] : portShapes
+}
+
+/** Quiet before loud, tubes before slots; of an area that is given each form once, as fast as the air may be. */
+export function portsTried(request: PlanRequest): readonly PortWish[] {
+  const { airSpeedMPerS: given, portAreaM2 } = request.enclosure ?? {}
+  const shapes = shapesTried(request)
+  const loudest = AIR_SPEEDS_TRIED[AIR_SPEEDS_TRIED.length - 1] as number
+  const usual = portAreaM2 === undefined ? AIR_SPEEDS_TRIED : [loudest]
+  const forms: readonly PortForm[] = portAreaM2 === undefined ? portFormsTried : portsOfAreaTried
+  const speeds = given === undefined ? usual : [given]
+  return speeds.flatMap(airSpeedMPerS =>
+    forms.filter(form => shapes.some(shape => form.endsWith(shape))).map(form => ({ airSpeedMPerS, form }))
+  )
+}
+
+interface PortQuestion {
+  readonly netVolumeM3: number
+  readonly tuningHz: number
+  readonly leakQ?: number
+  readonly airSpeedMPerS: number
+  readonly form: PortForm
+  /** Corner of the protective high-pass, once it is known. */
+  readonly highPassHz?: number
+}
+
+/** Left free behind an inner mouth, and for the bend of a folded slot; the layout of the box then measures it. Ours. */
+const MOUTH_ROOM_M = 0.1
+
+/** Height that a slot of ordinary area has. Ours. */
+const USUAL_SLOT_M = 0.05
+
+type Wish = Pick<PortSizingRequest, 'port' | 'endModel' | 'space'>
+
+const isSideways = (form: PortForm) => form === 'side-slot' || form === 'wall-slot'
+
+/** Which way a tube goes from its face. */
+const sizeBehind = {
+  front: 'depthM',
+  back: 'depthM',
+  left: 'widthM',
+  right: 'widthM',
+  top: 'heightM',
+  bottom: 'heightM'
+} as const
+
+const roomBehindPort = (request: PlanRequest): number | undefined => request.car.space[sizeBehind[portFace(request)]]
+
+/** A port of the area asked for; whether it finds its length in the box the layout tells. */
+function wishOfArea(request: PlanRequest, form: PortForm, areaM2: number): Wish {
+  const { car, board } = request
+  const { widthM, heightM, depthM } = car.space
+  if (form === 'round') {
+    const tubes = tubesOfArea(areaM2) ?? { count: 1, diameterM: Math.sqrt((4 * areaM2) / Math.PI) }
+    const straightM = roomBehindPort(request)
+    return { port: { kind: 'round', ...tubes }, ...(straightM === undefined ? {} : { space: { straightM } }) }
+  }
+  const along = isSideways(form) ? widthM : heightM
+  const straightM = depthM === undefined || along === undefined ? undefined : depthM + along - board.thicknessM
+  return {
+    port: { kind: 'slot', count: 1, ...slotOfArea(areaM2), walls: 'one-shared' },
+    endModel: 'by-shape',
+    ...(straightM === undefined ? {} : { space: { straightM } })
+  }
+}
+
+/** A slot along the floor or up a side, folded along the back where it is long; its flat mouth needs the end corrections of its shape. */
+function wish(request: PlanRequest, form: PortForm): Wish {
+  const { car, board, enclosure = {} } = request
+  if (enclosure.portAreaM2 !== undefined) return wishOfArea(request, form, enclosure.portAreaM2)
+  const { coveringM = 0, clearanceM = 0, ...space } = car.space
+  const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
+  const [widthM, heightM] = [inside(space.widthM), inside(space.heightM)]
+  const behindM = inside(form === 'round' ? roomBehindPort(request) : space.depthM)
+  const straightM = behindM === undefined ? undefined : behindM - board.thicknessM - MOUTH_ROOM_M
+  if (form === 'round' || widthM === undefined || heightM === undefined) {
+    return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
+  }
+  const [clearWidthM, clearHeightM] = [widthM - 2 * board.thicknessM, heightM - 2 * board.thicknessM]
+  const foldedM = (isSideways(form) ? clearWidthM : clearHeightM) - MOUTH_ROOM_M
+  const shared = (widthM: number) => ({ widthM, walls: 'one-shared' }) as const
+  const whole = (widthM: number) => ({ widthM, walls: 'full-width' }) as const
+  const third = clearWidthM > portSizingDefaults.flattestSlot.value * USUAL_SLOT_M
+  const slot = third ? shared(clearWidthM / 3) : whole(clearWidthM)
+  const half = form === 'half-slot' ? shared(clearWidthM / 2) : slot
+  return {
+    port: { kind: 'slot', count: 1, ...(isSideways(form) ? whole(clearHeightM) : half) },
+    endModel: 'by-shape',
+    ...(straightM === undefined ? {} : { space: { straightM: straightM + foldedM } })
+  }
+}
+
+export function planPort(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  { airSpeedMPerS, form, highPassHz, ...question }: PortQuestion
+): PortPart {
+  const { air } = request
+  return runPart(
+    {
+      ...question,
+      driver: acousticDriver(drivers.outcome.result),
+      drivers: joinedDrivers(request, joined),
+      source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
+      filters: planFilters(request, highPassHz),
+      airSpeedLimitMPerS: airSpeedMPerS,
+      ...wish(request, form),
+      ...present({ air })
+    },
+    sizePort
+  )
+}
+
+/** A saw or a tube is cut to the millimetre. */
+const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
+
+/** A slot is given by its tuning, so that the layout finds the centre line of its bends. */
+export function boxPort(request: PlanRequest, design: PortDesign, form: PortForm): BoxPort | undefined {
+  const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz, endFactor } = design
+  if (kind === 'round' && diameterM !== undefined) {
+    const face = portFace(request)
+    const onFace = face === 'front' ? {} : { face }
+    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(request, lengthM), ...onFace }
+  }
+  if (widthM === undefined || heightM === undefined) return undefined
+  const slot = { kind: 'slot', heightM: onSawStep(request, heightM), tuningHz, endFactor } as const
+  const across = { widthM: sawStep(request).sawStepM === undefined ? widthM : onSawStep(request, widthM) }
+  if (form === 'side-slot') return { ...slot, along: 'right' }
+  return form === 'wall-slot' ? { ...slot, ...across, along: 'right' } : { ...slot, ...across }
+}
+
+/** The port as the response takes it, its friction in it. */
+export function acousticPort({ count, areaM2, lengthM, endFactor, lossQ, lossFactor }: PortDesign): {
+  readonly port: PortRequest
+  readonly portLossFactor: number
+} {
+  return { port: { count, areaM2, lengthM: toMillimetre(lengthM), endFactor, lossQ }, portLossFactor: lossFactor }
+}

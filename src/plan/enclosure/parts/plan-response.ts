@@ -1,0 +1,130 @@
+/** What the finished box does at the power the gain is set to, protected as the plan says. */
+import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
+import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
+import type { PlannedKind } from '../../../contract/systems/words.ts'
+import { computeResponse, type Response } from '../../../domain/enclosure/answer/compute-response.ts'
+import { type ConeNeeds, coneNeeds, highestChamberPressurePa } from '../../../domain/enclosure/answer/trial-answers.ts'
+import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts'
+import { present } from '../../../domain/present.ts'
+import type { JoinedDrivers } from '../../load/joined-drivers.ts'
+import { type Part, runPart } from '../../request/part.ts'
+import { usual } from '../../request/plan-usual.ts'
+import { heldAirSpeed } from './held-air-speed.ts'
+import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
+import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
+import type { Setting } from './setting.ts'
+
+export type ResponsePart = Part<ResponseRequest, Response>
+
+export interface BuiltEnclosure {
+  readonly kind: PlannedKind
+  readonly netVolumeM3: number
+  readonly port?: PortRequest
+  /** K of ends, walls and bends. */
+  readonly portLossFactor?: number
+  readonly leakQ?: number
+}
+
+/** The frequencies of a bass system, close enough for a smooth chart. */
+const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
+
+function responseRequest(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  { kind, netVolumeM3, port, portLossFactor, leakQ }: BuiltEnclosure,
+  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
+): ResponseRequest {
+  const { car, air } = request
+  return {
+    driver: acousticDriver(drivers.outcome.result),
+    drivers: joinedDrivers(request, joined),
+    enclosure: {
+      kind,
+      rear: {
+        netVolumeM3,
+        ...present({ leakQ, port })
+      }
+    },
+    source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
+    filters: planFilters(request),
+    limits: {
+      amplifierVoltageV: joined.amplifierVoltageV,
+      ratedOhm: joined.loadOhm,
+      ...(port === undefined ? {} : { airSpeedMPerS: heldAirSpeed(request) }),
+      ...present({ portLossFactor })
+    },
+    frequenciesHz,
+    ...present({ cabin: car.cabin, air })
+  }
+}
+
+/** With the high-pass that the cone needs. */
+export function planResponse(
+  { request, drivers, joined }: Setting,
+  built: BuiltEnclosure,
+  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = SHOWN
+): ResponsePart {
+  const bare = responseRequest(request, drivers, joined, built, frequenciesHz)
+  return runPart(withProtection(request, bare, neededCornerHz(bare)), computeResponse)
+}
+
+const withProtection = (request: PlanRequest, bare: ResponseRequest, cornerHz: number | undefined) =>
+  cornerHz === undefined ? bare : { ...bare, filters: planFilters(request, cornerHz) }
+
+/** Where only limits are read: they are found on grids of their own. */
+const UNREAD_HZ = [40] as const
+
+const needsOf = (request: ResponseRequest) => runPart({ ...request, frequenciesHz: UNREAD_HZ }, coneNeeds)
+
+function neededCornerHz(request: ResponseRequest): number | undefined {
+  const found = needsOf(request)
+  return found.done ? protectiveCornerHz(found.outcome.result, request) : undefined
+}
+
+/** The high-pass that the cone needs in a box like this. */
+export function protectionFor({ request, drivers, joined }: Setting, built: BuiltEnclosure): number | undefined {
+  return neededCornerHz(responseRequest(request, drivers, joined, built, UNREAD_HZ))
+}
+
+/** The highest pressure in such a box over the band of a chart, protected as the plan says; none where there is no response. */
+export function pressureIn({ request, drivers, joined }: Setting, built: BuiltEnclosure): number | undefined {
+  const bare = responseRequest(request, drivers, joined, built, SHOWN)
+  const needs = needsOf(bare)
+  if (!needs.done) return undefined
+  const { limits: _, ...linear } = withProtection(request, bare, protectiveCornerHz(needs.outcome.result, bare))
+  const pressure = runPart(linear, highestChamberPressurePa)
+  return pressure.done ? pressure.outcome.result : undefined
+}
+
+/** Second order is what amplifiers have built in. */
+const PROTECTIVE_ORDER = 2
+
+/**
+ * Rounded up to what a dial can be set to, so that the cone stays within its excursion; the one in the way already, if any. An air
+ * spring holds the cone of a closed box at all frequencies: it needs none where the music itself does not pass Xmax.
+ */
+export function protectiveCornerHz(
+  { limits }: Partial<ConeNeeds>,
+  { enclosure, filters }: ResponseRequest
+): number | undefined {
+  const set = filters?.find(filter => filter.kind === 'high-pass')
+  if (set !== undefined && 'cornerHz' in set) return set.cornerHz
+  const protection = limits?.protection
+  if (limits === undefined || protection === undefined || !protection.needed) return undefined
+  if (enclosure.kind === 'closed' && (limits.atDrive.coneExcursionOfXmax ?? 1) <= 1) return undefined
+  const found = protection.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
+  return found === undefined ? undefined : Math.max(usual.lowestCornerHz.value, Math.ceil(found.cornerHz))
+}
+
+const lowPass = (request: PlanRequest) =>
+  ({ kind: 'low-pass', family: 'butterworth', order: CROSSOVER_ORDER, cornerHz: crossoverHz(request) }) as const
+
+const protectiveHighPass = (cornerHz: number) =>
+  ({ kind: 'high-pass', family: 'butterworth', order: PROTECTIVE_ORDER, cornerHz }) as const
+
+/** What the plan sets before the amplifier; port and response are computed with the same. */
+export const planFilters = (request: PlanRequest, highPassHz?: number) => [
+  lowPass(request),
+  ...(highPassHz === undefined ? [] : [protectiveHighPass(highPassHz)])
+]

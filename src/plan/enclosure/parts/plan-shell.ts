@@ -1,0 +1,110 @@
+/** Boards, drivers and fittings of the box, whatever its size and port. */
+import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
+import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
+import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
+import { present } from '../../../domain/present.ts'
+import { signedArea } from '../../../numeric/geometry/polygon.ts'
+import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
+import { LINING } from '../../request/plan-finish.ts'
+import { sawStep } from '../../request/plan-imperial.ts'
+import { driverFace } from '../../request/plan-space.ts'
+
+function boxDriver(request: PlanRequest): BoxDriver {
+  const { driver, driverCount } = request
+  const { sdM2, xmaxM } = driver.sheet
+  const face = driverFace(request)
+  return {
+    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
+    count: driverCount,
+    ...driver.mounting,
+    ...(face === 'front' ? {} : { face }),
+    ...present({ sdM2, xmaxM })
+  }
+}
+
+/** A stave of a round box: twelve fill 95 % of their circle, with mitres of 15° that every saw is set to. Ours. */
+const STAVES = 12
+
+/** Corners of a box of staves in a circle, one stave to the front. */
+function staves(radiusM: number): Footprint {
+  const step = (2 * Math.PI) / STAVES
+  return Array.from({ length: STAVES }, (_, i) => {
+    const angle = (i - 0.5) * step - Math.PI / 2
+    return { xM: radiusM * (1 + Math.cos(angle)), yM: radiusM * (1 + Math.sin(angle)) }
+  })
+}
+type Footprint = NonNullable<BoxRequest['prism']>['footprint']
+
+function longestEdge(footprint: Footprint): number {
+  const lengths = footprint.map(({ xM, yM }, i) => {
+    const next = footprint[(i + 1) % footprint.length] ?? { xM, yM }
+    return Math.hypot(next.xM - xM, next.yM - yM)
+  })
+  return lengths.indexOf(Math.max(...lengths)) + 1
+}
+
+/** Drawn in by play and covering, and further; none where that leaves nothing. */
+function drawnIn(footprint: Footprint, byM: number): Footprint | undefined {
+  const corners = footprint.map(({ xM, yM }) => ({ x: xM, y: yM }))
+  const outline = signedArea(corners) < 0 ? corners.toReversed() : corners
+  const inset = insetPolygon(
+    outline,
+    outline.map(() => byM)
+  )
+  return 'polygon' in inset ? inset.polygon.map(({ x, y }) => ({ xM: x, yM: y })) : undefined
+}
+
+/** The footprint of a box that does not stand on four walls. */
+function footprintOf({ car: { space } }: PlanRequest, furtherM: number): Footprint | undefined {
+  const { shape, footprint, diameterM, coveringM = 0, clearanceM = 0 } = space
+  const playM = coveringM + clearanceM + furtherM
+  if (shape === 'round' && diameterM !== undefined) {
+    return diameterM / 2 > playM ? staves(diameterM / 2 - playM) : undefined
+  }
+  return shape === 'prism' && footprint !== undefined ? drawnIn(footprint, playM) : undefined
+}
+
+/** Whether a footprint is left that far in. */
+export const isLeft = (request: PlanRequest, furtherM: number): boolean => footprintOf(request, furtherM) !== undefined
+
+/** Shape of the box, as the space asks for it; a room that play and covering leave nothing of is tried whole, and its layout tells. */
+function formOf(request: PlanRequest, furtherM: number): Pick<BoxRequest, 'shape' | 'slopedFace' | 'prism' | 'joints'> {
+  const { shape, footprint: room } = request.car.space
+  if (shape === 'wedge') return { shape, slopedFace: 'back' }
+  const footprint = footprintOf(request, furtherM) ?? room
+  if (footprint === undefined || shape === 'rectangular') return {}
+  return shape === 'round'
+    ? { shape: 'prism', prism: { footprint, baffleEdge: 1 }, joints: { corners: 'mitre' } }
+    : { shape: 'prism', prism: { footprint, baffleEdge: longestEdge(footprint) } }
+}
+
+/** The limits of the space as a layout takes them: what describes a shape is in its shell. */
+export function spaceLimits({ car }: PlanRequest): NonNullable<BoxRequest['limits']> {
+  const { strategy: _s, shape: _, footprint: _f, diameterM: _d, ...limits } = car.space
+  return limits
+}
+
+export function shellRequest(request: PlanRequest, furtherM = 0): BoxRequest {
+  const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = request.board
+  return {
+    ...formOf(request, furtherM),
+    thicknessM,
+    ...sawStep(request),
+    ...present({ frontLayers, recessM }),
+    ...(Object.keys(board).length === 0 ? {} : { board }),
+    drivers: [boxDriver(request)],
+    fittings: { terminal, ...(request.finish?.lined === true ? { lining: LINING } : {}) }
+  }
+}
+
+/**
+ * What the closed question of a search asks of the space: a box over a free footprint counts as one over the square of the same
+ * area; the layout then tells.
+ */
+export function spaceQuestion(request: PlanRequest): BoxRequest {
+  const { prism, shape, joints, ...box } = shellRequest(request)
+  const limits = spaceLimits(request)
+  if (prism === undefined) return { ...box, ...present({ shape, joints }), limits }
+  const sideM = Math.sqrt(Math.abs(signedArea(prism.footprint.map(({ xM, yM }) => ({ x: xM, y: yM })))))
+  return { ...box, limits, outer: { widthM: sideM, depthM: sideM } }
+}

@@ -1,0 +1,46 @@
+/** What one box is and does, in the figures by which boxes are compared. */
+import type { SystemFigures } from '../../../contract/systems/plan-choice.ts'
+import { computeResponse } from '../../../domain/enclosure/answer/compute-response.ts'
+import { present } from '../../../domain/present.ts'
+import type { JoinedDrivers } from '../../load/joined-drivers.ts'
+import { runPart } from '../../request/part.ts'
+import type { BoxPart } from './plan-box.ts'
+import type { ResponsePart } from './plan-response.ts'
+
+/** The standard thirds of an octave where a bass system earns its room (ISO 266, from memory). */
+export const COMPARED_HZ = [25, 31.5, 40, 50, 63] as const
+
+/** The same response at the compared frequencies; where it was asked at them it stands. */
+function comparedAt(response: ResponsePart & { readonly done: true }): ResponsePart {
+  const { frequenciesHz } = response.request
+  const same = Array.isArray(frequenciesHz) && COMPARED_HZ.every((hz, k) => frequenciesHz[k] === hz)
+  return same ? response : runPart({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
+}
+
+/** @returns none where box or response could not be done */
+export function systemFigures(
+  box: BoxPart,
+  response: ResponsePart,
+  { powerW }: Pick<JoinedDrivers, 'powerW'>
+): SystemFigures | undefined {
+  if (!box.done || !response.done) return undefined
+  const compared = comparedAt(response)
+  if (!compared.done) return undefined
+  const { outer, volume, massKg } = box.outcome.result
+  const { scalars, curves, limits } = compared.outcome.result
+  const { levelDb, maximumLevelDb, seatLevelDb, maximumSeatLevelDb, groupDelayS } = curves
+  const [played, most] = seatLevelDb === undefined ? [levelDb, maximumLevelDb] : [seatLevelDb, maximumSeatLevelDb]
+  const kind = response.request.enclosure.kind === 'closed' ? 'closed' : 'vented'
+  return {
+    kind,
+    netVolumeM3: volume.netM3,
+    outerVolumeM3: outer.widthM * outer.heightM * outer.depthM,
+    massKg,
+    gainPowerW: powerW,
+    ...present({ f3Hz: scalars.f3Hz, tuningHz: kind === 'closed' ? undefined : scalars.tuningHz }),
+    levelDb: played.map((level, k) => Math.min(level, most?.[k] ?? level)),
+    heardAt: seatLevelDb === undefined ? 'half-space' : 'seat',
+    groupDelayS: Math.max(...groupDelayS),
+    ...present({ airSpeedMPerS: limits?.atDrive.portAirSpeedMPerS })
+  }
+}
