@@ -186,6 +186,11 @@ describe('POST /v1/supply/cables', () => {
 })
 
 describe('cable choice', () => {
+  it('has for its copper the diameter of the gauge: 0.127·92^((36 − n)/39) mm, 4 AWG 5.189 mm (ASTM B258)', () => {
+    const four = chooseCable(base).result.candidates.find(({ designation }) => designation === '4 AWG')
+    expectPrinted(1000 * (four?.diameterM ?? 0), '5.189')
+  })
+
   it('needs 16.19 mm² for 50.98 A, 6.5 m and 0.36 V; 15.87 without the stranding allowance', () => {
     const of = (strandingFactor: number) =>
       leastAreaForDrop(cableTask({ ...(wire(520) as CableChoiceRequest), strandingFactor }, assumptions()))

@@ -31,6 +31,8 @@ export const refusalsElectricSentences = {
     'coilsOhm has {coilsOhm} entries, but {driverCount} drivers with {coilsPerDriver} coils each have {count}.',
   'refused.does-not-say-its-series-write':
     '{designation} does not say its series: write "4 AWG", "SAE 4" or "25 mm2". SAE sizes are 3 to 11 % smaller.',
+  'refused.fuse-for-too-few-volts':
+    'It is made for {standsV} V, and {highestV} V may stand across it: its arc may not go out. Take the same rating of {types}, or one whose sheet says {highestV} V or more.',
   'refused.fuses-are-made-for-v-a':
     '{types} fuses are made for {highestV} V; a {systemVoltageV} V system needs {neededV} V, or the arc may not go out.',
   'refused.give-coilohm-when-all-coils-are':
@@ -64,7 +66,8 @@ export const refusalsElectricSentences = {
     'No fuse-link of the allowed families reaches {lowestA} A: split the load into runs with a fuse each.',
   'refused.no-published-power':
     'No published power for {load} Ω or below (published: {published}); power is not scaled to a lower load.',
-  'refused.nothing-joins-the-point-of-to': 'Nothing joins the point {lost} of {id} to the first battery.',
+  'refused.nothing-joins-the-point-of-to':
+    'Nothing joins the point {lost} of {id} to the first battery: join it by a cable, a fuse or a link, or leave it out.',
   'refused.nothing-to-draw':
     'No way of joining these coils reaches the minimum load, so there is nothing to draw; the JSON answer lists the loads.',
   'refused.one-channel-cannot-be-bridged-it':

@@ -36,6 +36,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
     'coilsOhm hat {coilsOhm} Einträge, doch {driverCount} Lautsprecher mit je {coilsPerDriver} Spulen haben {count}.',
   'refused.does-not-say-its-series-write':
     '{designation} nennt seine Reihe nicht: "4 AWG", "SAE 4" oder "25 mm2" schreiben. SAE-Größen sind 3 bis 11 % kleiner.',
+  'refused.fuse-for-too-few-volts':
+    'Sie ist für {standsV} V gemacht, und {highestV} V können an ihr liegen: ihr Lichtbogen erlischt vielleicht nicht. Denselben Nennstrom aus {types} nehmen, oder eine, deren Datenblatt mindestens {highestV} V nennt.',
   'refused.fuses-are-made-for-v-a':
     'Sicherungen {types} sind für {highestV} V gemacht; ein Bordnetz mit {systemVoltageV} V braucht {neededV} V, sonst erlischt der Lichtbogen vielleicht nicht.',
   'refused.give-coilohm-when-all-coils-are':
@@ -72,7 +74,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
     'Kein Sicherungseinsatz der erlaubten Bauformen erreicht {lowestA} A: die Last in Leitungen mit je einer Sicherung teilen.',
   'refused.no-published-power':
     'Keine veröffentlichte Leistung für {load} Ω oder darunter (veröffentlicht: {published}); auf eine kleinere Last wird nicht umgerechnet.',
-  'refused.nothing-joins-the-point-of-to': 'Nichts verbindet den Punkt {lost} von {id} mit der ersten Batterie.',
+  'refused.nothing-joins-the-point-of-to':
+    'Nichts verbindet den Punkt {lost} von {id} mit der ersten Batterie: durch Kabel, Sicherung oder Verbindung anschließen oder weglassen.',
   'refused.nothing-to-draw':
     'Keine Schaltung dieser Spulen erreicht die kleinste Last, es gibt also nichts zu zeichnen; die JSON-Antwort listet die Lasten.',
   'refused.one-channel-cannot-be-bridged-it':

@@ -1,6 +1,7 @@
 /** The rating of a fuse: next above the load and its heating, of a family that breaks the fault at this voltage. */
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
+import { toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { highBreakingFamilies } from './fuse-families-high-breaking.ts'
@@ -62,7 +63,12 @@ export function requireFuseStands(
   const stands = ratedVoltageV ?? Math.max(0, ...(fuseFamily(type)?.voltagesV ?? []))
   if (stands === 0 || stands >= highestV) return
   const field = `${at}.${ratedVoltageV === undefined ? 'type' : 'ratedVoltageV'}`
-  throw new DesignError('fuse-voltage', { field, value: stands, minimum: highestV, unit: 'V' })
+  const able = fuseFamilies.filter(family => family.voltagesV.some(voltage => voltage >= highestV))
+  const types = able.map(family => family.type).join(', ')
+  throw new DesignError('fuse-voltage', {
+    ...{ field, value: stands, minimum: highestV, unit: 'V' },
+    detail: say('refused.fuse-for-too-few-volts', { standsV: stands, highestV: toDigits(highestV, 3), types })
+  })
 }
 
 /** Families allowed at a voltage. @throws DesignError `fuse-voltage` when every type asked for stops below it */
