@@ -3,7 +3,17 @@ import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { doorsOf } from './support/doors.ts'
-import { circles, edgesBetween, roomOf, type SourceFile, sourceFile, sourceFiles, src } from './support/source-map.ts'
+import {
+  circles,
+  edgesBetween,
+  outsideFiles,
+  roomOf,
+  type SourceFile,
+  sourceFile,
+  sourceFiles,
+  src,
+  unusedExports
+} from './support/source-map.ts'
 
 /** Left to right. A layer imports itself and anything before it. */
 const layers = ['numeric', 'contract', 'domain', 'plan', 'documents', 'http', 'app.ts', 'main.ts']
@@ -142,6 +152,15 @@ describe('architecture', () => {
       ['d', []]
     ])
     expect(circles(edges).map(group => [...group].sort())).toEqual([['a', 'b', 'c']])
+  })
+
+  it('exports nothing that nobody imports, types included', () => {
+    const outside = outsideFiles()
+    // The pool opens the worker by the name of its file and calls what it exports by default.
+    const byName = ['http/work/worker.ts work']
+    expect(unusedExports(files, outside)).toEqual(byName)
+    const lonely = sourceFile('domain/air/lonely.ts', 'export interface Unasked {}')
+    expect(unusedExports([...files, lonely], outside)).toContain('domain/air/lonely.ts Unasked')
   })
 
   it('keeps every file under 250 lines', () => {

@@ -44,7 +44,7 @@ interface CautionPlace {
 }
 
 /** What the catalogue says of a code, with no figures of its own. */
-export const meaningOf = (code: CautionCode): Said => ({ id: `meaning.${code}` })
+const meaningOf = (code: CautionCode): Said => ({ id: `meaning.${code}` })
 
 /** A caution whose text needs no figures. */
 export const catalogued = (code: CautionCode, at?: string): Caution =>

@@ -5,7 +5,7 @@ import type { Said, SaidFields, ValuesOf } from '../contract/sentences/form/temp
 import { type Printable, printed, type Writing } from './template.ts'
 
 type English = typeof english
-export type SentenceId = keyof English
+type SentenceId = keyof English
 
 type Values<Id extends SentenceId> = ValuesOf<English[Id]>
 

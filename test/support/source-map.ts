@@ -56,7 +56,9 @@ export function sourceFile(file: string, text: string): SourceFile {
   const add = (specifier: string, typeOnly: boolean, names: readonly string[]) =>
     imports.push({
       specifier,
-      ...(specifier.startsWith('.') && { target: path.join(path.dirname(file), specifier) }),
+      ...(specifier.startsWith('.') && {
+        target: path.join(path.dirname(file), specifier).replace(/^\.\.\/src\//, '')
+      }),
       typeOnly,
       names
     })
@@ -82,12 +84,18 @@ export function sourceFile(file: string, text: string): SourceFile {
   }
 }
 
-export function sourceFiles(): readonly SourceFile[] {
-  return readdirSync(src, { recursive: true, encoding: 'utf8' })
-    .filter(file => file.endsWith('.ts'))
+function filesBelow(folder: string): readonly SourceFile[] {
+  return readdirSync(path.join(src, folder), { recursive: true, encoding: 'utf8' })
+    .filter(file => file.endsWith('.ts') && !file.includes('node_modules'))
     .sort()
+    .map(file => path.join(folder, file))
     .map(file => sourceFile(file, readFileSync(path.join(src, file), 'utf8')))
 }
+
+export const sourceFiles = (): readonly SourceFile[] => filesBelow('.')
+
+/** Tests and scripts, which open the source from outside; the targets of their imports are paths below src as well. */
+export const outsideFiles = (): readonly SourceFile[] => ['../test', '../scripts'].flatMap(filesBelow)
 
 /** Folder of a file: its room. Files at the top are rooms of their own. */
 export const roomOf = (file: string): string => (file.includes('/') ? path.dirname(file) : file)
@@ -132,10 +140,10 @@ export function edgesBetween(
   return new Map([...edges].map(([node, to]) => [node, [...to]]))
 }
 
-/** Exported names no other source file imports, as `file name`. */
-export function unusedExports(files: readonly SourceFile[]): readonly string[] {
+/** Exported names of `files` that neither they nor any of `others` imports, as `file name`. */
+export function unusedExports(files: readonly SourceFile[], others: readonly SourceFile[] = []): readonly string[] {
   const used = new Set<string>()
-  for (const { imports } of files)
+  for (const { imports } of [...files, ...others])
     for (const { target, names } of imports) for (const name of names) if (target) used.add(`${target} ${name}`)
   return files.flatMap(({ file, exports }) =>
     exports.filter(name => !used.has(`${file} ${name}`) && !used.has(`${file} *`)).map(name => `${file} ${name}`)

@@ -49,7 +49,7 @@ export const systemFields = {
   kind: choice('Kind of box', plannedKinds)
 }
 
-export const ruleText =
+const ruleText =
   '`match`: no published power at a load they present; `supply`: no cable or fuse; `enclosure`: no box for the goal; `stop-caution`: must not be built; else the first limit that is broken'
 
 const rejectionFields = {

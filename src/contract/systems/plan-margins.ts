@@ -56,4 +56,4 @@ export const PlanWhatIfBody = Type.Array(ref(WhatIfRow), {
     'The planned box, then each figure a tenth down and up: closed forms beside the planned figures, so that a row says what moves'
 })
 export type PlanWhatIf = readonly WhatIf[]
-export interface WhatIf extends Si<Static<typeof WhatIfRow>> {}
+interface WhatIf extends Si<Static<typeof WhatIfRow>> {}

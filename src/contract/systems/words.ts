@@ -57,7 +57,6 @@ export type DriveWay = (typeof driveWays)[number]
 export const whatIfs = ['none', 'volume', 'tuning', 'port-length', 'port-area', 'power'] as const
 export type WhatIfChange = (typeof whatIfs)[number]
 export const plannedShapes = ['rectangular', 'wedge', 'prism', 'round'] as const
-export type PlannedShape = (typeof plannedShapes)[number]
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]
 /** Where a level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */

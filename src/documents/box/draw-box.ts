@@ -100,7 +100,7 @@ function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumpti
   )
 }
 
-export function panelDrawings(panels: readonly Panel[], paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
+function panelDrawings(panels: readonly Panel[], paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
   return panels.flatMap(drawnApart).map((panel, index) => ({
     subject: 'panel' as const,
     ...panelDrawing(panel, `${prefix}-panel-${index + 1}`, paper)

@@ -1,5 +1,7 @@
 /** Templates of round holes, as large as life, in sheets that a desk printer takes: to be joined, pricked through and sawn by. */
+
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
+import { present } from '../../domain/present.ts'
 import { lengthText, openingText, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
@@ -195,7 +197,7 @@ export function holeTemplates(panels: readonly Panel[], paper: PaperUnits, prefi
       if (cut.kind !== 'circle' || cut.rebateDepthM !== undefined) return []
       const rebate = cutOuts.find(other => other.rebateDepthM !== undefined && other.label === cut.label)
       const largest = Math.max(cut.diameterM ?? 0, rebate?.diameterM ?? 0, cut.screwCircle?.diameterM ?? 0)
-      const hole: Hole = { cut, ...(rebate === undefined ? {} : { rebate }) }
+      const hole: Hole = { cut, ...present({ rebate }) }
       return tilesOf(largest * 1000 + 2 * RIM).map((page, i) =>
         pageOf(hole, page, name, paper, `${prefix}-template-${p + 1}-${c + 1}-${i + 1}`)
       )

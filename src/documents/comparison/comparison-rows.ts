@@ -3,7 +3,7 @@ import type { ComparedFigures, Comparison, FigureChanges } from '../../contract/
 import type { ComparedFigure, ComparedParameter } from '../../contract/enclosures/words.ts'
 import { figure, significant } from '../draw/number-text.ts'
 
-export const parameterNames: Readonly<Record<ComparedParameter, string>> = {
+const parameterNames: Readonly<Record<ComparedParameter, string>> = {
   driver: 'driver',
   drivers: 'number or wiring of the drivers',
   enclosure: 'kind of enclosure',

@@ -1,7 +1,9 @@
 /** PDF through pdfmake: our fonts only, no file and no address ever fetched, the same bytes for the same document. */
+
 import { createRequire } from 'node:module'
 import path from 'node:path'
 import type { TDocumentDefinitions } from 'pdfmake/interfaces.js'
+import { present } from '../../domain/present.ts'
 import { fontFamily, ink } from './paper.ts'
 
 const fontFolder = path.join(
@@ -80,8 +82,8 @@ export async function pdfBytes(
     displayTitle: true,
     info: {
       title,
-      ...(author === undefined ? {} : { author }),
-      ...(subject === undefined ? {} : { subject }),
+      ...present({ author }),
+      ...present({ subject }),
       creator: 'Cabinbass',
       producer: 'Cabinbass',
       creationDate: fixedDate,

@@ -1,4 +1,5 @@
 /** The wiring from battery to drivers as a ladder, top to bottom: one picture for every width, a number on every conductor. */
+import { present } from '../../domain/present.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument } from '../draw/svg.ts'
 import type { SystemWiring, WiringLine } from './system-wiring-record.ts'
@@ -125,7 +126,7 @@ function behindBlock(diagram: SystemWiring, block: NonNullable<SystemWiring['blo
   const lead =
     positive === undefined || negative === undefined
       ? []
-      : branch({ positive, negative, ...(fuse === undefined ? {} : { fuse }) }, returnBy)
+      : branch({ positive, negative, ...present({ fuse }) }, returnBy)
   const second = name === undefined ? [] : [...lead, box('Second battery', [name])]
   const stored = capacitor === undefined ? [] : capacitorBranch(capacitor, returnBy)
   const passing = block.bass.fuse === undefined ? (['minus'] as const) : (['plus', 'minus'] as const)

@@ -1,8 +1,10 @@
 /** `/`: the form for people, links for programs. `/plan`: the plan of what the form was filled with, under an address that holds it. */
+
 import { createHash } from 'node:crypto'
 import type { FastifyInstance, FastifyReply } from 'fastify'
 import type { JsonSchema } from '../../contract/field/component.ts'
 import { DesignError } from '../../domain/design-error.ts'
+import { present } from '../../domain/present.ts'
 import { planSystem } from '../operations/systems/plans.ts'
 import type { AnswerCall } from '../serving/operations/operation-routes.ts'
 import { pagePolicy } from '../serving/operations/page-policy.ts'
@@ -48,7 +50,7 @@ function sendForm(reply: FastifyReply, { status, typed, faults = [], trouble }: 
     .header('content-security-policy', policy)
     .header('cache-control', 'no-store')
     .type(`${HTML}; charset=utf-8`)
-    .send(frontPage({ typed, faults, ...(trouble === undefined ? {} : { trouble }) }))
+    .send(frontPage({ typed, faults, ...present({ trouble }) }))
 }
 
 /** What the plan could not do is said beside the form, with what was typed kept. @throws what is no refusal */

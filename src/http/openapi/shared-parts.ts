@@ -1,4 +1,5 @@
 /** Responses, parameters and headers that many operations have stand once, under a name, and are referred to. */
+import { present } from '../../domain/present.ts'
 import { isObject, type Json, type JsonObject } from './json-tree.ts'
 
 const nameByStatus: Readonly<Record<string, string>> = {
@@ -43,7 +44,7 @@ function withHeaders(status: string, response: JsonObject, cacheable: boolean): 
   const names = [...always, ...(more[status] ?? []), ...tagged]
   const named = names.map((name): [string, Json] => [name, { $ref: `#/components/headers/${name}` }])
   const { description = '', content } = response
-  return { description, headers: Object.fromEntries(named), ...(content === undefined ? {} : { content }) }
+  return { description, headers: Object.fromEntries(named), ...present({ content }) }
 }
 
 /** Parts that stand in several places, by the name they get; of two that want one name the more used has it. */

@@ -12,7 +12,7 @@ export interface ScoredFigures {
   readonly price?: number
 }
 
-export interface Score {
+interface Score {
   /** Weighted sum; only differences mean something. */
   readonly total: number
   /** What each figure adds to it. */

@@ -28,7 +28,7 @@ function limitsOf({ xmaxM, powerW }: Driver, count: number, joined: JoinedDriver
   }
 }
 
-export interface DrivenGroup {
+interface DrivenGroup {
   readonly wish: DriverWish
   readonly limits: DriveLimits
   /** Net volume of the smallest box worth a look. */

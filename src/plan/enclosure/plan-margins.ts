@@ -24,7 +24,7 @@ import { COMPARED_HZ } from './parts/system-figures.ts'
 
 type Done<Part> = Part & { readonly done: true }
 
-export interface Margins {
+interface Margins {
   readonly headroom: PlanHeadroom
   readonly whatIf: PlanWhatIf
 }

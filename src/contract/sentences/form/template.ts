@@ -5,7 +5,7 @@
  */
 
 /** Endings that make a name a figure: digits are printed as the language prints them. */
-export type FigureEnding =
+type FigureEnding =
   | 'A'
   | 'Ah'
   | 'Awg'

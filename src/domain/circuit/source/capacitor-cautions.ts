@@ -17,8 +17,6 @@ export const saidWait = (seconds: number): Said =>
     : say('time.minutes', { minutesMin: toDigits(seconds / 60, 2) })
 
 export const resistorText = (ohm: number, peakW: number): string => inEnglish(saidResistor(ohm, peakW))
-export const waitText = (seconds: number): string => inEnglish(saidWait(seconds))
-
 export function prechargeCautions(capacitanceF: number, effect: CapacitorEffect): readonly Caution[] {
   const { prechargeOhm, prechargePeakW, prechargeDoneS, storedJ } = effect
   if (prechargeOhm === undefined || prechargePeakW === undefined || prechargeDoneS === undefined) return []

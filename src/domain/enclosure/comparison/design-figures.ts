@@ -84,7 +84,7 @@ export const figureChanges = (of: ComparedFigures, against: ComparedFigures): Fi
 type Row = (figures: ComparedFigures) => number | readonly number[] | undefined
 
 /** In the order in which a table shows them. */
-export const figureRows: Readonly<Record<ComparedFigure, Row>> = {
+const figureRows: Readonly<Record<ComparedFigure, Row>> = {
   levels: ({ levelsDb }) => levelsDb,
   'most-levels': ({ mostLevelsDb }) => mostLevelsDb,
   'half-power': ({ f3Hz }) => f3Hz,

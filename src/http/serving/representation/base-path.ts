@@ -19,11 +19,11 @@ const inData = /("(?:type|href|anchor|\$id)":")(?=\/(?!\/))/g
 /** In the contract alone: its server, and the links in its prose. No caller's words stand there. */
 const inContract = /(\burl"?: ?"?)\/(?=[",])|(\]\()(?=\/(?!\/))/g
 
-export const isPage = (type: string) => type.startsWith('text/html')
+const isPage = (type: string) => type.startsWith('text/html')
 const isData = (type: string) => /[/+](json|yaml)\b/.test(type)
 
 /** The text of an answer with the path before its addresses. */
-export function placed(text: string, type: string, basePath: string): string {
+function placed(text: string, type: string, basePath: string): string {
   if (isPage(type)) return text.replace(inPage, `$1${basePath}/`)
   return isData(type) ? text.replace(inData, `$1${basePath}`) : text
 }

@@ -6,7 +6,7 @@ import { cornerFor } from '../evaluate/held-level.ts'
 import type { Spot, SpotDrive } from './spot.ts'
 import type { EarLimits, SpotEar } from './spot-ear.ts'
 
-export interface CostProblem {
+interface CostProblem {
   readonly ear: SpotEar
   readonly spot: Spot
   /** As it is planned. */
@@ -18,7 +18,7 @@ export interface CostProblem {
   readonly leastM3: number
 }
 
-export interface ReachedLimit {
+interface ReachedLimit {
   readonly limit: LimitName
   readonly voltageV: number
   readonly atHz: number

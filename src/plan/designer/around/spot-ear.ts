@@ -6,7 +6,7 @@ import { type DriverTables, type DriverWish, driverTables } from '../evaluate/dr
 import { type Programme, programme } from '../evaluate/held-level.ts'
 import { designOf, openAreaM2, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
 
-export interface EarProblem {
+interface EarProblem {
   readonly wish: DriverWish
   readonly limits: DriveLimits
   readonly airSpeedMPerS: number
@@ -35,7 +35,7 @@ export interface HeardSpot {
 }
 
 /** The limit that is reached first, and where. */
-export interface Reached {
+interface Reached {
   readonly voltageV: number
   readonly atHz: number
 }

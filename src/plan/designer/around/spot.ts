@@ -3,7 +3,7 @@ import { effectiveLengthM, endLengthM, tuningHz } from '../../../domain/port/por
 import { present } from '../../../domain/present.ts'
 import type { BoxDesign } from '../evaluate/box-response.ts'
 
-export interface SpotPort {
+interface SpotPort {
   readonly count: number
   /** Of one. */
   readonly areaM2: number

@@ -3,7 +3,7 @@ import type { WhatIfChange } from '../../../contract/systems/words.ts'
 import { retuned, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
 import type { HeardSpot, SpotEar } from './spot-ear.ts'
 
-export interface HeardChange extends HeardSpot {
+interface HeardChange extends HeardSpot {
   readonly change: WhatIfChange
   readonly factor: number
   readonly spot: Spot

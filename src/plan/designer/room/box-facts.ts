@@ -1,4 +1,5 @@
 /** What does not change while boxes for one request are compared: sizes allowed, boards, what the drivers need. */
+
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { Strategy } from '../../../contract/boxes/words.ts'
 import { assumptions } from '../../../domain/assume.ts'
@@ -9,6 +10,7 @@ import { boardsOf } from '../../../domain/box/request/boards-of-face.ts'
 import { type BoxTask, boxTask } from '../../../domain/box/request/box-task.ts'
 import { USUAL_CUP_M3 } from '../../../domain/box/request/usual-cup.ts'
 import { clearanceRules } from '../../../domain/box/solids/clearances.ts'
+import { present } from '../../../domain/present.ts'
 import type { Walls } from './box-sides.ts'
 
 export interface BoxFacts extends Walls {
@@ -44,7 +46,7 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
       : 0,
     motorRadiusM: magnetDiameterM / 2,
     rows: Array.from({ length: most }, (_, index) => index + 1),
-    ...(strategy === undefined ? {} : { strategy })
+    ...present({ strategy })
   }
 }
 

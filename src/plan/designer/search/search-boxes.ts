@@ -15,7 +15,7 @@ const APART = { volume: Math.log(1.25), tuning: Math.log(1.12) } as const
 const HALVINGS = 6
 const MOST_MOVES = 3
 
-export interface Spot {
+interface Spot {
   readonly kind: PlannedKind
   /** Logarithms. */
   readonly volume: number

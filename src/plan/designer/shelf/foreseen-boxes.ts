@@ -10,7 +10,7 @@ import { type BoxHearing, type BoxProblem, type Heard, hearing } from './box-hea
 import { mostOf } from './most-score.ts'
 
 /** A volume and tuning of the grid, and what it cannot pass. */
-export interface Node {
+interface Node {
   readonly netVolumeM3: number
   readonly tuningHz?: number
   /** Score with an amplifier a little stronger and a port as wide as it likes. */
@@ -30,7 +30,7 @@ export interface ForeseenBox {
 /** How far a box breaks what the caller allows; 0 or less keeps it. */
 type Overshoot = (figures: Partial<Heard> & { readonly outerVolumeM3?: number }) => number
 
-export interface NearestBox extends ForeseenBox {
+interface NearestBox extends ForeseenBox {
   readonly keeps: boolean
 }
 
