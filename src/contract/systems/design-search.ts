@@ -77,7 +77,7 @@ export const ShardBody = component('SearchShard', 'One of several equal parts of
   of: count('How many parts there are', 1, MOST_SHARDS)
 })
 
-export const TurnBody = component('SearchTurn', 'A place in the order of a search.', {
+const TurnBody = component('SearchTurn', 'A place in the order of a search.', {
   deciding: Type.Number({ description: 'The figure of `rankBy` in SI, less is better; 0 for a balance' }),
   score: Type.Number({ description: 'Sum of the points, which decides next' })
 })

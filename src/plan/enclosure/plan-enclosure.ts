@@ -27,7 +27,7 @@ export interface Tried {
   readonly why: string
 }
 
-export interface PlannedEnclosure {
+interface PlannedEnclosure {
   readonly sizing: SizingPart
   /** Absent for a closed box. */
   readonly port?: PortPart
@@ -90,7 +90,7 @@ export function planEnclosure(
 }
 
 /** The first box of those searched for the wish that can be built. */
-export function forWish(
+function forWish(
   setting: Setting,
   goal: DesignGoal,
   roomM3: number,
