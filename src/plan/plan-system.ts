@@ -36,6 +36,7 @@ import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
+import { travelCautions } from './request/plan-travel.ts'
 import { usual } from './request/plan-usual.ts'
 import { type ResolvedPlan, resolvedPlan } from './request/resolved-plan.ts'
 import type { WorkOrder } from './steps/work-order.ts'
@@ -125,7 +126,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const found = planCautions(
     { ...parts },
     build.restraint,
-    [...unkept, ...filtered],
+    [...unkept, ...filtered, ...travelCautions(request.driver, resolved.driver)],
     [...work, ...circuitSays.cautions]
   )
   const capacitor = supply.current.done && supply.current.outcome.result.capacitor !== undefined

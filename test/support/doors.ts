@@ -282,6 +282,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-imperial',
     'plan-request',
     'plan-space',
+    'plan-travel',
     'plan-usual',
     'resolved-plan'
   ],

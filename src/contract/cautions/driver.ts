@@ -31,6 +31,12 @@ export const driverCautions = {
     meaning: 'The printed sensitivity differs by more than 3 dB from what the parameters give in half space at 1 m.',
     basis: 'efficiency of Small 1972; the limit is an engineering choice of this service'
   },
+  'travel-assumed': {
+    level: 'care',
+    meaning:
+      'The sheet gives no linear excursion. A low one was assumed, since without any nothing would hold the cone: filter and gain are set by it. Ask the maker for Xmax before you play louder.',
+    basis: 'an engineering choice of this service'
+  },
   'inductance-missing': {
     level: 'note',
     meaning: 'Without the coil inductance the upper bass band is predicted too loud.',

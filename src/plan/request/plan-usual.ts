@@ -14,6 +14,10 @@ export const usual = {
     value: 'everyday',
     why: `${goalMeanings.everyday}; another wish gives another box`
   },
+  travelShare: {
+    value: 0.02,
+    why: 'the sheet gives no Xmax: a fiftieth of the diameter of the piston, one way, is low for a bass driver and spares the cone'
+  },
   airSpeedMPerS: {
     value: portSpeeds.flared,
     why: 'm/s of air in the port up to which levels are held and boxes are searched: from there flared ends are heard too'

@@ -7,6 +7,7 @@ import { type Finish, resolvedFinish } from './plan-finish.ts'
 import { resolvedBoard } from './plan-imperial.ts'
 import type { PlanEnclosure } from './plan-request.ts'
 import { resolvedDriver, resolvedSpace } from './plan-space.ts'
+import { withTravel } from './plan-travel.ts'
 import { usual } from './plan-usual.ts'
 
 type Unresolved = Pick<PlanRequest, 'finish' | 'car' | 'supply' | 'signal'>
@@ -74,7 +75,7 @@ export function resolvedPlan(request: PlanRequest, assumed: Assumptions): Resolv
   const fields = resolvedFields(request, assumed)
   return {
     ...request,
-    driver: resolvedDriver({ driver: request.driver, car: fields.car }, assumed),
+    driver: withTravel(resolvedDriver({ driver: request.driver, car: fields.car }, assumed), assumed),
     board: resolvedBoard(request, assumed),
     amplifier: withoutDraw(request.amplifier),
     enclosure: resolvedEnclosure(request.enclosure, assumed),

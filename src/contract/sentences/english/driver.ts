@@ -10,6 +10,8 @@ export const driverSentences = {
     'Re {reOhm} Ω is {ratio} of the rated {ratedImpedanceOhm} Ω, usually {lowRatio} to {highRatio}: perhaps {hint}.',
   'rated-impedance-odd.parallel': 'a rating in series beside the Re of coils in parallel or of one',
   'rated-impedance-odd.series': 'a rating per coil beside the Re of coils in series',
+  'travel-assumed':
+    'The sheet gives no Xmax: {xmaxMm} mm one way is assumed, a low guess that spares the cone. Filter and gain are set by it; ask the maker before you play louder.',
   'sensitivity-disagrees':
     'The sheet says {statedDb} dB at {drive}, its parameters give {computedDb} dB in half space at 1 m: 1 W and 2.83 V may be mixed up, or the figure is a peak or an in-car one.'
 } as const

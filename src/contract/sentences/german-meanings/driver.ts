@@ -12,5 +12,7 @@ export const driverMeanings = {
     'Die Nennimpedanz passt kaum zum Spulenwiderstand. Bei Lautsprechern mit mehreren Spulen gelten beide oft für verschiedene Schaltungen; die Last am Verstärker hängt daran.',
   'sensitivity-disagrees':
     'Der gedruckte Kennschalldruck weicht um mehr als 3 dB von dem ab, was die Parameter im Halbraum in 1 m ergeben.',
+  'travel-assumed':
+    'Das Datenblatt nennt keine lineare Auslenkung. Eine niedrige wurde angenommen, denn ohne sie hielte nichts die Membran: Filter und Pegel sind danach eingestellt. Vor lauterem Betrieb beim Hersteller nach Xmax fragen.',
   'inductance-missing': 'Ohne die Induktivität der Spule wird das obere Bassband zu laut vorhergesagt.'
 } as const satisfies Record<keyof typeof driverCautions, string>

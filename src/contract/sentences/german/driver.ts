@@ -14,6 +14,8 @@ export const germanDriver = translation<typeof driverSentences>()({
     'Re {reOhm} Ω ist das {ratio}-Fache der Nennimpedanz {ratedImpedanceOhm} Ω, üblich ist {lowRatio} bis {highRatio}: vielleicht {hint}.',
   'rated-impedance-odd.parallel': 'ein Nennwert in Reihe neben dem Re paralleler oder einer einzigen Spule',
   'rated-impedance-odd.series': 'ein Nennwert je Spule neben dem Re von Spulen in Reihe',
+  'travel-assumed':
+    'Das Datenblatt nennt kein Xmax: {xmaxMm} mm in eine Richtung sind angenommen, niedrig geschätzt, um die Membran zu schonen. Filter und Pegel sind danach eingestellt; vor lauterem Betrieb den Hersteller fragen.',
   'sensitivity-disagrees':
     'Das Datenblatt nennt {statedDb} dB bei {drive}, seine Parameter ergeben {computedDb} dB im Halbraum in 1 m: 1 W und 2,83 V können verwechselt sein, oder die Zahl ist ein Spitzenwert oder einer im Auto.'
 })

@@ -1,0 +1,36 @@
+/** Travel of a driver whose sheet gives none: without it nothing would hold the cone. */
+import type { PlanDriver } from '../../contract/systems/plan-request.ts'
+import type { Assumptions } from '../../domain/assume.ts'
+import { type Caution, caution } from '../../domain/caution.ts'
+import { toDigits, toMm } from '../../domain/digits.ts'
+import { driverDefaults } from '../../domain/driver/sheet/defaults.ts'
+import { say } from '../../domain/say.ts'
+import { usual } from './plan-usual.ts'
+
+const circleDiameterM = (areaM2: number | undefined) =>
+  areaM2 === undefined ? undefined : Math.sqrt((4 * areaM2) / Math.PI)
+
+/**
+ * x = d·share, d the diameter of the piston
+ *
+ * @source the share is a low guess of this service; the piston of a nominal diameter common practice, no source
+ * @check  Sd 490 cm² → d 249.8 mm → 5.0 mm
+ */
+export function withTravel(driver: PlanDriver, assumed: Assumptions): PlanDriver {
+  const { sheet } = driver
+  const nominalM = sheet.nominalDiameterM
+  const pistonM =
+    circleDiameterM(sheet.sdM2) ??
+    (nominalM === undefined ? undefined : nominalM * driverDefaults.pistonDiameterShare.value)
+  if (sheet.xmaxM !== undefined || pistonM === undefined) return driver
+  const { value, why } = usual.travelShare
+  const xmaxM = assumed.or(undefined, 'driver.sheet.xmaxM', toDigits(pistonM * value, 2), why)
+  return { ...driver, sheet: { ...sheet, xmaxM } }
+}
+
+/** Said where the plan took a travel that the caller did not give. */
+export function travelCautions(given: PlanDriver, { sheet: { xmaxM } }: PlanDriver): readonly Caution[] {
+  if (given.sheet.xmaxM !== undefined || xmaxM === undefined) return []
+  const xmaxMm = toMm(xmaxM, 1)
+  return [caution('travel-assumed', say('travel-assumed', { xmaxMm }), { at: 'driver.sheet', figures: { xmaxMm } })]
+}
