@@ -90,12 +90,7 @@ export function planEnclosure(
 }
 
 /** The first box of those searched for the wish that can be built. */
-function forWish(
-  setting: Setting,
-  goal: DesignGoal,
-  roomM3: number,
-  passed: Attempt[]
-): PlannedEnclosure | undefined {
+function forWish(setting: Setting, goal: DesignGoal, roomM3: number, passed: Attempt[]): PlannedEnclosure | undefined {
   const { request, drivers, joined } = setting
   const designs = wishDesigner(request, drivers, joined, roomM3)
   for (const { setting: told, sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
