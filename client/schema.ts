@@ -758,6 +758,15 @@ export interface components {
             heavyA: number;
             voltageV: number;
         };
+        /** @description One of several equal parts of a search. */
+        AskedShard: {
+            /** @description Which part, from 0 */
+            index: number;
+            /** @description How many parts there are */
+            of: number;
+            /** @description Where other parts have found as many designs as are shown */
+            until?: components["schemas"]["SearchTurn"];
+        };
         AssemblyStep: {
             parts: string[];
             towards: components["schemas"]["BoxDirection"];
@@ -2558,7 +2567,7 @@ export interface components {
              */
             rankBy?: "balance" | "level" | "reach" | "box" | "price" | "current";
             /** @description Only this part */
-            shard?: components["schemas"]["SearchShard"];
+            shard?: components["schemas"]["AskedShard"];
             /** @description Most designs, and most of every other list, in the answer */
             show?: number;
             signal?: components["schemas"]["PlanSignal"];
@@ -4774,6 +4783,7 @@ export interface components {
         PlanWayOut: {
             builds: string;
             change: string;
+            figures: components["schemas"]["SystemFigures"];
             patch: components["schemas"]["WayOutPatch"];
         };
         PlanWaysOut: {
@@ -5414,6 +5424,13 @@ export interface components {
             index: number;
             /** @description How many parts there are */
             of: number;
+        };
+        /** @description A place in the order of a search. */
+        SearchTurn: {
+            /** @description The figure of `rankBy` in SI, less is better */
+            deciding: number;
+            /** @description Sum of the points, which decides next */
+            score: number;
         };
         SecondBatteryPatch: {
             /** @enum {string} */

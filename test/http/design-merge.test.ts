@@ -1,6 +1,7 @@
 /** A search in parts: joined, they are the very answer of one call; parts that do not belong together are refused with their place. */
 import { beforeAll, describe, expect, it } from 'vitest'
 import { estateSearch, hatchbackSearch } from '../../src/http/operations/systems/design-search-examples.ts'
+import { searchDivision } from '../../src/http/operations/systems/search-division.ts'
 import { fnv1a } from '../../src/numeric/text-hash.ts'
 import { post, type Reply } from '../support/call.ts'
 
@@ -34,6 +35,32 @@ describe.each([
   it.each([1, 2, 3, 5])('in %d parts is joined to the very answer of one call', async of => {
     const parts = await partsOf(request, of)
     const joined = await ok('/v1/designs/merge', { request, parts: parts.toReversed() })
+    expect(JSON.stringify(joined)).toBe(JSON.stringify(whole))
+  })
+})
+
+describe('a part that knows what others have found', () => {
+  it.each([
+    ['by balance', one],
+    [
+      'by balance without prices',
+      { ...one, limits: {}, drivers: one.drivers.map(({ price: _, ...driver }) => driver) }
+    ],
+    ['by price', { ...one, rankBy: 'price', show: 2 }]
+  ])('builds nothing that comes too late, and the join %s is the same', async (_, request) => {
+    const whole = await ok('/v1/designs/search', request)
+    const found: Found[] = []
+    let spared = 0
+    for (let index = 0; index < 3; index++) {
+      const alone = { ...request, shard: { index, of: 3 } }
+      const asked: Found = searchDivision.after(alone, found)
+      expect(asked.shard.until === undefined).toBe(index === 0)
+      const { part } = (await ok('/v1/designs/search', asked)).result
+      spared += (await ok('/v1/designs/search', alone)).result.part.tried.length - part.tried.length
+      found.push(part)
+    }
+    expect(spared).toBeGreaterThan(0)
+    const joined = await ok('/v1/designs/merge', { request, parts: found })
     expect(JSON.stringify(joined)).toBe(JSON.stringify(whole))
   })
 })

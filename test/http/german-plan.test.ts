@@ -13,7 +13,6 @@ const read = {
   headroom: ['text'],
   choice: ['gains', 'givesUp'],
   remedies: ['text'],
-  waysOut: ['change', 'builds'],
   billOfMaterials: ['item', 'basis'],
   buildOrder: ['title', 'actions', 'tools', 'substitutes', 'checks', 'warnings'],
   commissioning: ['title', 'text', 'passIf', 'tools'],

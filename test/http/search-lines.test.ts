@@ -70,7 +70,7 @@ describe('a search as lines', () => {
 describe('a search over a large shelf', () => {
   it('is divided into parts of like size, which hold every driver once', () => {
     const parts = searchDivision.into(largeShelf(200, 100), false) as { readonly shard: unknown }[]
-    expect(parts.map(({ shard }) => shard)).toEqual(Array.from({ length: 7 }, (_, index) => ({ index, of: 7 })))
+    expect(parts.map(({ shard }) => shard)).toEqual(Array.from({ length: 20 }, (_, index) => ({ index, of: 20 })))
     expect(searchDivision.into(request, false)).toHaveLength(1)
     expect(searchDivision.into({ ...largeShelf(200, 100), shard: { index: 0, of: 2 } }, true)).toHaveLength(1)
   })

@@ -230,7 +230,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/designer/evaluate': ['box-response', 'crossing', 'design-grid', 'driver-tables', 'held-level', 'listening'],
   'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
-  'plan/designer/shelf': ['search-designs'],
+  'plan/designer/shelf': ['found-so-far', 'search-designs'],
   'plan/electric': [
     'battery-sources',
     'plan-branches',
@@ -301,5 +301,6 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'hand-over',
     'restraint',
     'workshop-practice'
-  ]
+  ],
+  'plan/ways-out': ['plan-ways-out']
 }

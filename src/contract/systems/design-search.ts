@@ -77,6 +77,22 @@ export const ShardBody = component('SearchShard', 'One of several equal parts of
   of: count('How many parts there are', 1, MOST_SHARDS)
 })
 
+const TurnBody = component('SearchTurn', 'A place in the order of a search.', {
+  deciding: Type.Number({ description: 'The figure of `rankBy` in SI, less is better; 0 for a balance' }),
+  score: Type.Number({ description: 'Sum of the points, which decides next' })
+})
+export interface SearchTurn extends Static<typeof TurnBody> {}
+
+const AskedShardBody = component('AskedShard', 'One of several equal parts of a search.', {
+  ...ShardBody.properties,
+  until: Type.Optional(
+    ref(
+      TurnBody,
+      'Where other parts have found as many designs as are shown: what comes after the last of them is not built'
+    )
+  )
+})
+
 export const SearchBody = component(
   'DesignSearchRequest',
   `Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most ${MOST_WEIGHED}.`,
@@ -110,7 +126,7 @@ export const SearchBody = component(
     weights: Type.Optional(ref(WeightWish)),
     levelHz: Type.Optional(quantity('Hz', 'Where the level is compared', { from: 20, to: 100 })),
     show: Type.Optional(count('Most designs, and most of every other list, in the answer', 1, MOST_SHOWN)),
-    shard: Type.Optional(ref(ShardBody, 'Only this part; /v1/designs/merge joins them'))
+    shard: Type.Optional(ref(AskedShardBody, 'Only this part; /v1/designs/merge joins them'))
   }
 )
 export interface SearchRequest extends Si<Static<typeof SearchBody>> {}

@@ -89,7 +89,8 @@ const WayOutBody = component(
   'A change with which there is a box to build; it was planned before it is offered.',
   {
     change: Type.String({ description: 'What to change' }),
-    builds: Type.String({ description: 'What is built then' }),
+    builds: Type.String({ description: 'What is built then, how loud and how large' }),
+    figures: ref(SystemFiguresBody, 'Of what is built then'),
     patch: ref(WayOutPatch)
   }
 )
@@ -101,7 +102,9 @@ const LargestDriver = component('LargestDriver', 'The largest usual driver for w
 })
 
 export const PlanWaysOutBody = component('PlanWaysOut', 'Where no box fits: what would make one fit.', {
-  changes: Type.Array(ref(WayOutBody), { description: 'The least change first' }),
+  changes: Type.Array(ref(WayOutBody), {
+    description: 'First what costs the least: level less what the wish takes for room'
+  }),
   largestDriver: Type.Optional(ref(LargestDriver))
 })
 export interface PlanWaysOut extends Si<Static<typeof PlanWaysOutBody>> {}

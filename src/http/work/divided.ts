@@ -1,6 +1,6 @@
-/** A call that outgrows one worker: its parts one after the other, so that other calls find a thread, then the join. */
+/** A call that outgrows one worker: its parts two at a time, each in its turn in the line with other calls, then the join. */
 import { mergeDesigns } from '../operations/systems/design-merge.ts'
-import { searchDivision } from '../operations/systems/search-division.ts'
+import { type FoundPart, searchDivision } from '../operations/systems/search-division.ts'
 import type { Answer, AnswerOptions, Operation } from '../wire/operation.ts'
 import { type Task, taskOf } from './task.ts'
 
@@ -20,6 +20,22 @@ export function partsOf(operation: Operation, request: unknown, isWatched: boole
   return parts.length > 1 ? parts : undefined
 }
 
+/** Parts that are worked on at once. */
+const AT_ONCE = 2
+
+/** Takes work off a list in some lanes; a lane that fails leaves the others nothing more to take. */
+async function inLanes<Item>(items: readonly Item[], work: (item: Item) => Promise<void>): Promise<void> {
+  const left = [...items]
+  const lane = async () => {
+    for (let next = left.shift(); next !== undefined; next = left.shift()) await work(next)
+  }
+  const stopping = (error: unknown) => {
+    left.length = 0
+    throw error
+  }
+  await Promise.all(Array.from({ length: AT_ONCE }, () => lane().catch(stopping)))
+}
+
 /**
  * Each part is a call of its own, in its turn in the line; who gives up in between stops the rest.
  *
@@ -30,13 +46,13 @@ export async function inParts(
   run: (task: Task) => Promise<Answer>,
   told: (progress: Progress) => void
 ): Promise<Answer> {
-  const found: { readonly weighed: number; readonly standing: number }[] = []
-  for (const part of parts) {
-    const { body } = await run(taskOf(operation, part, plain))
+  const found: FoundPart[] = []
+  await inLanes(parts, async part => {
+    const { body } = await run(taskOf(operation, searchDivision.after(part, found), plain))
     found.push(JSON.parse(String(body)).result.part)
     const sum = (field: 'weighed' | 'standing') => found.reduce((all, each) => all + each[field], 0)
     told({ parts: parts.length, done: found.length, weighed: sum('weighed'), standing: sum('standing') })
-  }
+  })
   return run(taskOf(mergeDesigns, { request, parts: found }, options))
 }
 

@@ -85,7 +85,7 @@ export interface Wished {
 function alternatives(wished: Wished, planned: SystemFigures): readonly PlanAlternative[] {
   const found: PlanAlternative[] = []
   for (const goal of designGoals) {
-    const made = goal === wished.goal ? undefined : firstBuilt(wished, goal)
+    const made = goal === wished.goal ? undefined : firstBuilt(wished, goal, MOST_ATTEMPTS)
     if (made === undefined) continue
     const { enclosure, figures, gainPowerW } = made
     const others = [planned, ...found.map(each => each.figures)]
@@ -106,10 +106,11 @@ export function planChoice(wished: Wished, figures: SystemFigures): PlanChoice {
 /** A wish is given up after this many attempts; there are others. */
 const MOST_ATTEMPTS = 4
 
-function firstBuilt({ setting, designs, roomM3 }: Wished, goal: DesignGoal) {
+/** The first box of those searched for a wish that can be built, in figures. */
+export function firstBuilt({ setting, designs, roomM3 }: Wished, goal: DesignGoal, mostAttempts: number) {
   let made = 0
   for (const { enclosure, setting: told, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
-    if (made++ >= MOST_ATTEMPTS) break
+    if (made++ >= mostAttempts) break
     if (attempt.complaint !== undefined) continue
     const { box, response } = attemptResponse(told, attempt, COMPARED_HZ)
     const figures = systemFigures(box, response, told.joined)

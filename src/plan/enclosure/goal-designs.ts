@@ -32,8 +32,10 @@ const GAIN_STEP_DB = 1
 /** Air that braces take, over what is wanted; the layout sets them where they fit. Ours. */
 const BRACED = 1.02
 /** Boxes laid out before the textbook's alignments are tried, and how far apart they are. Ours. */
-const MOST_TRIED = 4
+const MOST_TRIED = 6
 const APART = { volume: 1.12, tuning: 1.06 } as const
+/** Tunings of about one volume that are laid out: where two do not stand, it is the volume that does not. Ours. */
+const MOST_OF_A_VOLUME = 2
 
 /** What stands in the space, up to the largest box that the layout has found there. */
 function roomOf(request: PlanRequest, largestM3: number, leastM3: number, { soundSpeedMPerS }: Air): Room<PlacedBox> {
@@ -77,14 +79,18 @@ export function wishProblem(
   }
 }
 
+const ratio = (one = 1, other = 1) => Math.max(one / other, other / one)
+
+const isOfVolume = (a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>) =>
+  a.kind === b.kind && ratio(a.netVolumeM3, b.netVolumeM3) <= APART.volume
+
 /** Far enough apart to be worth a layout of its own. */
-export function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean {
-  const ratio = (one = 1, other = 1) => Math.max(one / other, other / one)
-  return (
-    a.kind !== b.kind ||
-    ratio(a.netVolumeM3, b.netVolumeM3) > APART.volume ||
-    ratio(a.tuningHz, b.tuningHz) > APART.tuning
-  )
+export const isAnother = (a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean =>
+  !isOfVolume(a, b) || ratio(a.tuningHz, b.tuningHz) > APART.tuning
+
+function isWorthALayout(design: FoundDesign<PlacedBox>, before: readonly FoundDesign<PlacedBox>[]): boolean {
+  const alike = before.filter(other => isOfVolume(design, other))
+  return alike.length < MOST_OF_A_VOLUME && alike.every(other => isAnother(design, other))
 }
 
 /** Gives for a wish the best boxes first, each other than those before it; what several wishes ask is worked out once. */
@@ -108,7 +114,7 @@ export function wishDesigner(
   return wish => {
     const apart: FoundDesign<PlacedBox>[] = []
     for (const design of found(wish)) {
-      if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
+      if (apart.length < MOST_TRIED && isWorthALayout(design, apart)) apart.push(design)
     }
     return apart
   }

@@ -129,7 +129,7 @@ function* sizedAttempts(setting: Setting, candidate: PlannedCandidate, sizing: S
     }
 }
 
-/** One candidate with each port in turn, then those that are only tight in other proportions. */
+/** One candidate with each port in turn, then the one that is least tight in other proportions: each costs some thirty boxes. */
 export function* attemptsOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Attempt> {
   const tight: Attempt[] = []
   for (const sized of sizedAttempts(setting, candidate, sizing)) {
@@ -137,7 +137,8 @@ export function* attemptsOf(setting: Setting, candidate: PlannedCandidate, sizin
     tight.push(made)
     yield made
   }
-  for (const made of tight) yield* regrownAttempt(setting, made)
+  const [least] = tight.filter(({ box }) => box.done).toSorted((a, b) => a.missShare - b.missShare)
+  if (least !== undefined) yield* regrownAttempt(setting, least)
 }
 
 export function* attempts(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Attempt> {

@@ -30,7 +30,7 @@ export interface Tried {
   readonly why: string
 }
 
-export interface PlannedEnclosure {
+interface PlannedEnclosure {
   readonly sizing: SizingPart
   /** Absent for a closed box. */
   readonly port?: PortPart
@@ -95,12 +95,7 @@ export function planEnclosure(
 }
 
 /** The first box of those searched for the wish that can be built. */
-export function forWish(
-  setting: Setting,
-  goal: DesignGoal,
-  roomM3: number,
-  passed: Attempt[]
-): PlannedEnclosure | undefined {
+function forWish(setting: Setting, goal: DesignGoal, roomM3: number, passed: Attempt[]): PlannedEnclosure | undefined {
   const { request, drivers, joined } = setting
   const designs = wishDesigner(request, drivers, joined, roomM3)
   for (const { setting: told, sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {

@@ -14,8 +14,6 @@ export const answerSentences = {
   'answer.at-the-seat': 'at the seat',
   'answer.behind-the-distribution-block': 'Behind the distribution block: {join}.',
   'answer.bridged': ', bridged',
-  'answer.built-closed': 'Closed, {volume}',
-  'answer.built-vented': 'Vented, {volume} at {tuningHz} Hz',
   'answer.cable': '{cable}{instead}',
   'answer.closed-box': 'Closed box ({name})',
   'answer.coils': '{count} coils',
@@ -33,7 +31,6 @@ export const answerSentences = {
   'answer.db-louder-than-planned': '{decibels} dB louder than planned',
   'answer.db-quieter-than-planned': '{decibels} dB quieter than planned',
   'answer.decided-the-size': '; {governor} decided the size',
-  'answer.deeper': 'Make the room {byMm} mm deeper.',
   'answer.driver-word': 'driver',
   'answer.drivers': '{driverCount, plural, one {# driver} other {# drivers}} {name}',
   'answer.drivers-word': 'drivers',
@@ -44,7 +41,6 @@ export const answerSentences = {
   'answer.gain-set-for-w-of-the':
     'Gain set for {power} W of the {bornePower} W that amplifier and drivers bear: {why}.',
   'answer.half-power-at-hz': 'Half power at {f3} Hz; ',
-  'answer.higher': 'Make the room {byMm} mm higher.',
   'answer.hold-without-a-high-pass': '{netVolumeM3} hold {power} without a high-pass: {way}.',
   'answer.idling-driving': '{level} idling, {level2} driving',
   'answer.in-closed-box': 'in a closed box of {volume}',
@@ -53,10 +49,8 @@ export const answerSentences = {
   'answer.in-place-of-v': ' in place of {was} V',
   'answer.in-vented-box': 'in a vented box of {volume}',
   'answer.instead': ' in place of {cable}',
-  'answer.into-the-front': 'Set the drivers into the front.',
   'answer.l-net-outside-mm-kg-with':
     '{kind}, {toFixed} L net, outside {width} × {height} × {depth} mm, {toFixed2} kg with its drivers.',
-  'answer.leave-open': 'Leave open what the box shall be.',
   'answer.left-at-the-amplifier-at-full': 'Left at the amplifier: at full sine {both}; with dense bass {both2}.',
   'answer.less': 'less',
   'answer.measure-the-body-from-ground-point':
@@ -84,7 +78,6 @@ export const answerSentences = {
   'answer.take-a-cable-that-prints-c':
     'Take a cable that prints {usualClassC} °C on its insulation, or read that on the one you have',
   'answer.take-a-converter-of-a': 'Take a converter of {ratedA} A',
-  'answer.take-drivers': '{driverCount, plural, one {Take one driver.} other {Take # drivers.}}',
   'answer.take-full-copper-in-place-of': 'Take full copper in place of this metal',
   'answer.take-the-next-size-of-cable': 'Take the next size of cable',
   'answer.take-the-version-of-the-driver':
@@ -117,7 +110,6 @@ export const answerSentences = {
   'answer.v-2': '{is} V {when}{more}',
   'answer.vented-box': 'Vented box ({name})',
   'answer.waiting': 'Waiting for this: {parts}.',
-  'answer.wider': 'Make the room {byMm} mm wider.',
   'answer.wired-to-w-rms-in-all':
     '{drivers} wired to {load} Ω{each}{more}; {power} W RMS in all, gain set to {toFixed} V RMS.',
   'answer.with-dense-bass-engine-idling': 'with dense bass, engine idling',

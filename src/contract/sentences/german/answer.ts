@@ -17,8 +17,6 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.at-the-seat': 'am Sitzplatz',
   'answer.behind-the-distribution-block': 'Hinter dem Verteiler: {join}.',
   'answer.bridged': ', gebrückt',
-  'answer.built-closed': 'Geschlossen, {volume}',
-  'answer.built-vented': 'Bassreflex, {volume} bei {tuningHz} Hz',
   'answer.cable': '{cable}{instead}',
   'answer.closed-box': 'Geschlossenes Gehäuse ({name})',
   'answer.coils': '{count} Spulen',
@@ -36,7 +34,6 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.db-louder-than-planned': '{decibels} dB lauter als geplant',
   'answer.db-quieter-than-planned': '{decibels} dB leiser als geplant',
   'answer.decided-the-size': '; die Größe bestimmte: {governor}',
-  'answer.deeper': 'Den Platz {byMm} mm tiefer machen.',
   'answer.driver-word': 'Lautsprecher',
   'answer.drivers': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher}} {name}',
   'answer.drivers-word': 'Lautsprecher',
@@ -48,7 +45,6 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.gain-set-for-w-of-the':
     'Verstärkung für {power} W von {bornePower} W, die Verstärker und Lautsprecher vertragen: {why}.',
   'answer.half-power-at-hz': 'Halbe Leistung bei {f3} Hz; ',
-  'answer.higher': 'Den Platz {byMm} mm höher machen.',
   'answer.hold-without-a-high-pass': '{netVolumeM3} vertragen {power} ohne Hochpass: {way}.',
   'answer.idling-driving': '{level} im Leerlauf, {level2} auf der Fahrt',
   'answer.in-closed-box': 'im geschlossenen Gehäuse mit {volume}',
@@ -57,10 +53,8 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.in-place-of-v': ' statt {was} V',
   'answer.in-vented-box': 'im Bassreflexgehäuse mit {volume}',
   'answer.instead': ' statt {cable}',
-  'answer.into-the-front': 'Die Lautsprecher in die Front setzen.',
   'answer.l-net-outside-mm-kg-with':
     '{kind}, {toFixed} l netto, außen {width} × {height} × {depth} mm, {toFixed2} kg mit Lautsprechern.',
-  'answer.leave-open': 'Offen lassen, was das Gehäuse werden soll.',
   'answer.left-at-the-amplifier-at-full': 'Am Verstärker bleiben: bei vollem Sinus {both}; mit dichtem Bass {both2}.',
   'answer.less': 'weniger',
   'answer.measure-the-body-from-ground-point': 'Die Karosserie vom Massepunkt zum Minuspol messen; sind es {value} mΩ',
@@ -87,7 +81,6 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.take-a-cable-that-prints-c':
     'Ein Kabel nehmen, auf dessen Isolierung {usualClassC} °C steht, oder das am vorhandenen ablesen',
   'answer.take-a-converter-of-a': 'Einen Wandler mit {ratedA} A nehmen',
-  'answer.take-drivers': '{driverCount, plural, one {Einen Lautsprecher nehmen.} other {# Lautsprecher nehmen.}}',
   'answer.take-full-copper-in-place-of': 'Vollkupfer statt dieses Metalls nehmen',
   'answer.take-the-next-size-of-cable': 'Die nächste Kabelgröße nehmen',
   'answer.take-the-version-of-the-driver':
@@ -120,7 +113,6 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.v-2': '{is} V {when}{more}',
   'answer.vented-box': 'Bassreflexgehäuse ({name})',
   'answer.waiting': 'Warten darauf: {parts}.',
-  'answer.wider': 'Den Platz {byMm} mm breiter machen.',
   'answer.wired-to-w-rms-in-all':
     '{drivers} auf {load} Ω verdrahtet{each}{more}; zusammen {power} W RMS, Verstärkung auf {toFixed} V RMS eingestellt.',
   'answer.with-dense-bass-engine-idling': 'mit dichtem Bass im Leerlauf',

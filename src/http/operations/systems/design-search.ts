@@ -16,8 +16,9 @@ export const searchDesigns = defineOperation({
   body: SearchBody,
   result: SearchResultBody,
   costMs: ({ drivers, driverCounts = [1, 2], amplifiers, kinds = plannedKinds, show = 10, shard }) => {
-    const systems = (drivers.length * driverCounts.length * amplifiers.length * kinds.length) / (shard?.of ?? 1)
-    return 20 * drivers.length + systems + 40 * Math.min(show, systems)
+    const own = drivers.length / (shard?.of ?? 1)
+    const systems = own * driverCounts.length * amplifiers.length * kinds.length
+    return 20 * own + systems + 40 * Math.min(show, systems)
   },
   laws: searchLaws,
   compute,

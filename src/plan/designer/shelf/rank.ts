@@ -1,4 +1,5 @@
 /** The order of systems: what is asked decides, then the score, then names, so that no order of lists ever shows. */
+import type { SearchTurn } from '../../../contract/systems/design-search.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
 import { pointsOf, type ScoredFigures } from '../search-score.ts'
 import type { Question } from './question.ts'
@@ -35,6 +36,21 @@ function deciding({ rankBy }: Question, figures: ScoredFigures): number {
   return rankBy === 'current' ? figures.fullSineA : 0
 }
 
+/** Where a system of these figures stands, names and sizes aside. */
+export const turnOf = (question: Question, figures: ScoredFigures): SearchTurn => ({
+  deciding: deciding(question, figures),
+  score: pointsOf(figures, question.weights).total
+})
+
+/** Turns that differ by less are one: figures of parts have crossed the wire. */
+const SAME_TURN = 1e-9
+
+export function comesAfter(turn: SearchTurn, until: SearchTurn): boolean {
+  const apart = (one: number, other: number) => Math.abs(one - other) > SAME_TURN * (1 + Math.abs(other))
+  if (apart(turn.deciding, until.deciding)) return turn.deciding > until.deciding
+  return apart(turn.score, until.score) && turn.score < until.score
+}
+
 /** The best first, each looked at through `figuresOf`. */
 export function ranked<Item extends System>(
   items: readonly Item[],
@@ -44,11 +60,11 @@ export function ranked<Item extends System>(
   return items
     .map(item => {
       const figures = figuresOf(item)
-      return { item, first: deciding(question, figures), score: pointsOf(figures, question.weights).total, figures }
+      return { item, figures, ...turnOf(question, figures) }
     })
     .toSorted(
       (a, b) =>
-        a.first - b.first ||
+        a.deciding - b.deciding ||
         b.score - a.score ||
         (a.figures.price ?? 0) - (b.figures.price ?? 0) ||
         a.figures.outerVolumeM3 - b.figures.outerVolumeM3 ||

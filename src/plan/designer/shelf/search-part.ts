@@ -1,6 +1,6 @@
 /** One part of a search: its drivers with every amplifier foreseen, the first of them built, and all that a join needs. */
 import type { SearchPart, TriedSystem } from '../../../contract/systems/design-part.ts'
-import type { SearchRequest } from '../../../contract/systems/design-search.ts'
+import type { SearchRequest, SearchTurn } from '../../../contract/systems/design-search.ts'
 import type { RejectedDesign } from '../../../contract/systems/design-system.ts'
 import { rejectionRules } from '../../../contract/systems/words.ts'
 import type { Caution } from '../../../domain/caution.ts'
@@ -13,7 +13,7 @@ import { fingerprintOf } from './fingerprint.ts'
 import { type Foresight, foresight, type Standing } from './foresee.ts'
 import { numberedCautions } from './part-cautions.ts'
 import type { Question } from './question.ts'
-import { ranked, systemOf } from './rank.ts'
+import { comesAfter, ranked, systemOf, turnOf } from './rank.ts'
 import { firstRejected } from './rejected.ts'
 import { nearest, relaxationOf } from './relax.ts'
 import { unbeaten } from './unbeaten.ts'
@@ -22,12 +22,18 @@ import { unbeaten } from './unbeaten.ts'
 const SPARE_BUILDS = 20
 export const mostBuilt = ({ show }: Question): number => show + SPARE_BUILDS
 
-/** Builds the best in turn until as many stand as are shown. */
-function tried(request: SearchRequest, question: Question, standing: readonly Standing[]) {
+/** Builds the best in turn until as many stand as are shown, here or in other parts. */
+function tried(
+  request: SearchRequest,
+  question: Question,
+  standing: readonly Standing[],
+  until: SearchTurn | undefined
+) {
   const systems: { readonly system: TriedSystem; readonly cautions: readonly Caution[] }[] = []
   let designs = 0
   for (const each of ranked(standing, question, ({ figures }) => figures)) {
     if (designs >= question.show || systems.length >= mostBuilt(question)) break
+    if (until !== undefined && comesAfter(turnOf(question, each.figures), until)) break
     const { found, rejection } = builtSystem(request, question, each)
     if (found !== undefined) designs++
     const made = found && { enclosure: found.enclosure, figures: found.figures }
@@ -48,9 +54,10 @@ const countsOf = (rejected: readonly RejectedDesign[]) =>
 export interface Shard {
   readonly index: number
   readonly of: number
+  readonly until?: SearchTurn
 }
 
-export function searchPart(request: SearchRequest, question: Question, shard: Shard): SearchPart {
+export function searchPart(request: SearchRequest, question: Question, { until, ...shard }: Shard): SearchPart {
   const drivers = driversOf(request, shard)
   const all: readonly Foresight[] = drivers.flatMap(driver =>
     rememberingParts(() => [...combinationsOf(request, driver, question.goal)].flatMap(foresight(request, question)))
@@ -64,7 +71,7 @@ export function searchPart(request: SearchRequest, question: Question, shard: Sh
     weighed: all.length,
     standing: standing.length,
     dropped: countsOf(rejected),
-    ...numberedCautions(tried(request, question, standing)),
+    ...numberedCautions(tried(request, question, standing, until)),
     unbeaten: unbeaten(standing),
     rejected: firstRejected(rejected, question),
     relaxations: near.map(each => ({

@@ -1,0 +1,52 @@
+/** The least by which sides of the space must grow, asked of the closed question and then planned. */
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { inDigits } from '../../domain/digits.ts'
+import { standsIn } from './stands-in.ts'
+import { type Change, wayOut } from './way-out.ts'
+
+const grows = { heightM: 'higher', depthM: 'deeper', widthM: 'wider' } as const
+type Side = keyof typeof grows
+export const sides = ['heightM', 'depthM', 'widthM'] as const satisfies readonly Side[]
+
+/** Sizes are told in steps of half a centimetre; a space that is this much too small is another space. Ours. */
+const STEP_M = 5e-3
+const MOST_STEPS = 60
+/** The closed question may be a little too hopeful; further steps tried then. Ours. */
+const FURTHER = [0, 4] as const
+
+type Sizes = Partial<Record<Side, number>>
+
+function grownSizes({ car }: PlanRequest, along: readonly Side[], steps: number): Sizes {
+  const larger = (side: Side) => Math.round(((car.space[side] ?? 0) + steps * STEP_M) * 1e4) / 1e4
+  return Object.fromEntries(along.map(side => [side, larger(side)]))
+}
+
+const grown = (request: PlanRequest, sizes: Sizes): PlanRequest => ({
+  ...request,
+  car: { ...request.car, space: { ...request.car.space, ...sizes } }
+})
+
+/** The closed question knows drivers in the front only. */
+function canGrow({ car: { space }, driver }: PlanRequest, along: readonly Side[]): boolean {
+  return along.every(side => space[side] !== undefined) && (driver.mounting?.face ?? 'front') === 'front'
+}
+
+export function roomier({ text, request, patch }: Change, along: readonly Side[]): ReturnType<typeof wayOut> {
+  const stands = (steps: number) => standsIn(grown(request, grownSizes(request, along, steps)))
+  if (!canGrow(request, along) || !stands(MOST_STEPS)) return []
+  let [low, high] = [0, MOST_STEPS]
+  while (high - low > 1) {
+    const middle = (low + high) >> 1
+    if (stands(middle)) high = middle
+    else low = middle
+  }
+  for (const further of FURTHER) {
+    const steps = high + further
+    const space = grownSizes(request, along, steps)
+    const by = along.map(side => `${inDigits(steps * STEP_M * 1e3)} mm ${grows[side]}`).join(' and ')
+    const change = { text: `${text} Make the room ${by}.`.trim(), request: grown(request, space) }
+    const found = wayOut({ ...change, patch: { ...patch, car: { space } } })
+    if (found.length > 0) return found
+  }
+  return []
+}
