@@ -54,7 +54,9 @@ describe('two drivers on walls that face each other', () => {
 })
 
 describe('a tube and a driver', () => {
-  const port = { ...tube, lengthM: 0.4, face: 'left' as const }
+  // Without a place of its own it would step aside.
+  const centres = [{ uM: 0.152, vM: 0.2 }]
+  const port = { ...tube, lengthM: 0.4, face: 'left' as const, centres }
 
   it('share air where the tube runs from the side under the motor: 165 − (170 − 53) = 48 mm', () => {
     const request = boxOf(0.64, 0.4, 0.34, { drivers: [driver], port })
@@ -110,7 +112,8 @@ describe('in a box with a divider', () => {
   const divider = { fromFrontM: 0.2 }
 
   it('a tube of the front chamber meets the divider, 200 − 132 = 68 mm before its mouth', () => {
-    const port = { ...tube, lengthM: 0.15, chamber: 'front' as const }
+    const centres = [{ uM: 0.32, vM: 0.2 }]
+    const port = { ...tube, lengthM: 0.15, chamber: 'front' as const, centres }
     expect(between(boxOf(0.64, 0.4, 0.6, { divider, port }), 'inner mouth')).toBeCloseTo(0.068, 9)
     const long = { ...port, lengthM: 0.3 }
     expect(between(boxOf(0.64, 0.4, 0.6, { divider, port: long }), 'inner mouth')).toBeCloseTo(-0.082, 9)
@@ -129,7 +132,8 @@ describe('in a box with a divider', () => {
   })
 
   it('a reversed driver on it meets a tube from the front: 165 − (180 − 132) → 75 mm in their way', () => {
-    const port = { ...tube, lengthM: 0.15, chamber: 'front' as const }
+    const centres = [{ uM: 0.32, vM: 0.2 }]
+    const port = { ...tube, lengthM: 0.15, chamber: 'front' as const, centres }
     const reversed = { ...driver, face: 'divider' as const, mount: 'reversed' as const }
     const request = boxOf(0.64, 0.4, 0.6, { divider: { fromFrontM: 0.18 }, drivers: [reversed], port })
     // Coaxial: out along the axis 132 + 165 − 180 = 117 mm, which a sideways move of 153 does not undercut, but the way out

@@ -3,6 +3,7 @@ import type { ComparedFigures, Comparison, ComparisonRequest } from '../../../co
 import { type ComparedParameter, comparedFigures } from '../../../contract/enclosures/words.ts'
 import { DesignError, type FoundFault } from '../../design-error.ts'
 import type { Outcome } from '../../outcome.ts'
+import { present } from '../../present.ts'
 import { say, type Worded, worded } from '../../say.ts'
 import { computeResponse, type Response } from '../answer/compute-response.ts'
 import type { ResponseRequest } from '../model/request.ts'
@@ -26,9 +27,12 @@ const shared = /^(air|cabin|frequenciesHz)\b/
 const placed = (index: number, field: string) => (shared.test(field) ? field : under(index, field))
 
 /** @throws DesignError of the response, with the design it belongs to */
-function solved({ designs, ...place }: ComparisonRequest, index: number): Solved {
-  const { name, ...own } = designs[index] as ComparisonRequest['designs'][number]
-  const design = { ...own, ...place } as ResponseRequest
+function solved({ designs, air, cabin, frequenciesHz }: ComparisonRequest, index: number): Solved {
+  const { name, driver, drivers, enclosure, source, filters, limits } = designs[
+    index
+  ] as ComparisonRequest['designs'][number]
+  const optional = present({ drivers, filters, limits, air, cabin, frequenciesHz })
+  const design: ResponseRequest = { driver, enclosure, source, ...optional }
   try {
     return { name, design, outcome: computeResponse(design), figures: designFigures(design) }
   } catch (error) {
