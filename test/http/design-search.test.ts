@@ -128,8 +128,8 @@ describe('a search', () => {
     for (const design of both) {
       const told = foreseen.get(nameOf(design))
       expect(told.fullSineA).toBe(design.figures.fullSineA)
-      // jets and hot coils come in when the box is built
-      expect(told.levelDb - design.figures.levelDb).toBeGreaterThan(-0.5)
+      // jets and hot coils come in when the box is built, and it is a little larger or smaller than foreseen
+      expect(told.levelDb - design.figures.levelDb).toBeGreaterThan(-1)
       expect(told.levelDb - design.figures.levelDb).toBeLessThan(2.5)
       expect(Math.abs(Math.log(told.f3Hz / design.figures.f3Hz))).toBeLessThan(0.12)
       expect(Math.abs(Math.log(told.outerVolumeL / design.figures.outerVolumeL))).toBeLessThan(0.15)

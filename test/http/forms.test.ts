@@ -48,6 +48,10 @@ describe('forms', () => {
     expect(again.statusCode).toBe(304)
   })
 
+  // Parts of a search are worked on at once: which ends first, and so tells its progress first, is the machine's affair.
+  const hasProgress = (mediaType: string) => mediaType === 'application/x-ndjson'
+  const lasting = (mediaType: string, body: string) =>
+    hasProgress(mediaType) ? body.split('\n').filter(line => !line.startsWith('{"progress"')) : [body]
   for (const { path, operationId, examples, forms } of operations.filter(operation => operation.forms.length > 0)) {
     const request = Object.values(examples)[0]?.request
     it(`${operationId} is JSON for who does not care, and refuses what it has not`, async () => {
@@ -71,7 +75,8 @@ describe('forms', () => {
         expect(first.rawPayload.length).toBeGreaterThan(200)
         expect(first.body).toMatch(signatures[mediaType] ?? /^/)
         const second = await ask(path, request, accept)
-        expect(second.rawPayload.equals(first.rawPayload)).toBe(true)
+        expect(lasting(mediaType, second.body)).toEqual(lasting(mediaType, first.body))
+        if (!hasProgress(mediaType)) expect(second.rawPayload.equals(first.rawPayload)).toBe(true)
       })
     }
 

@@ -143,7 +143,7 @@ export function pdfBuild(plan: PlanPaper): Content[] {
   return [heading('Build', true), ...content, ...chapterCautions(plan, 'build')]
 }
 
-const WIRING_PT = 236
+const WIRING_PT = 228
 
 /** The sheet of the electrician: picture, conductors, coils, all on one page. */
 function wiringSheet(plan: PlanPaper): Content[] {
@@ -170,7 +170,7 @@ function wiringSheet(plan: PlanPaper): Content[] {
       ? []
       : [
           { text: 'What would help the supply', bold: true },
-          { stack: [lines(remedies)], fontSize: 8 }
+          { stack: [lines(remedies)], fontSize: 7.5 }
         ]),
     ...chapterCautions(plan, 'wire')
   ]
