@@ -62,6 +62,31 @@ export const changes: readonly VersionChanges[] = [
         operationId: 'planSystem',
         figures: ['/parts/box/answer/result/volume/netL', '/parts/response/answer/result/scalars/tuningHz'],
         text: 'a plan that leaves volume and Qtc open gets the box that is found for the wish `everyday`, no longer the first alignment that fits'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/readings/-/lowest', '/readings/-/highest'],
+        text: 'limits of readings follow the circuit where a source reaches its limit or a battery turns from taking to giving, and lie unevenly about the figure (the estate’s 12.9 V with dense bass: 11.8 to 14.1 V, 8.1 to 17.7 V before)'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/circuit/branches/-/fuse'],
+        text: 'behind a described battery that drives more over the trunk than the usual families break, a branch gets a strip that breaks it'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/parts/response/request/limits/airSpeedMPerS', '/choice/figures/levelDb'],
+        text: 'levels of a vented box are held at 25 m/s in the port, as the search holds them, 17 before (or as `enclosure.airSpeedMPerS` says); it is in `assumed`. Levels rise by up to 3.3 dB where the port held them back'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/waysOut', '/parts/box/answer/result/volume/netL'],
+        text: 'where the boxes a wish asks for first do not stand, others further from them in volume are looked at (six, of each volume two, four before), and of the ports of a box only the least tight is tried in other proportions; the smallest box for two 30 cm drivers in a leaning boot is closed with 46 L, a textbook’s of 112 L before'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/parts/matching/answer/result/gain'],
+        text: 'the gain that is set, as in `/parts/signal`; where a box holds less than the parts bear, the match still told the full one'
       }
     ]
   }
