@@ -19,7 +19,7 @@ export const joins: readonly Fault[] = [
   ],
   ['ends of one cable of two', 'plan/bill/bill-power', 'pins: (1 + back) * runs', 'pins: 1 + back', bill],
   ['a wall passed once by two cables', 'plan/bill/bill-power', 'grommetCount * runs', 'grommetCount', bill],
-  ['ends of a branch', 'plan/bill/bill-power', 'pins: body ? 3 : 4', 'pins: body ? 4 : 3', bill],
+  ['ends of a branch', 'plan/bill/bill-branches', 'pins: body ? 3 : 4', 'pins: body ? 4 : 3', bill],
   ['no fuse in reserve', 'plan/bill/bill-power', 'sparePercent: 100', 'sparePercent: 0', bill],
   ['lugs of a fuse holder', 'plan/bill/bill-power', 'fuse === undefined ? 1 : 3', 'fuse === undefined ? 1 : 2', bill],
   ['one end of a signal pair', 'plan/bill/bill-wiring', 'const ends = 2 * count', 'const ends = count', bill],
