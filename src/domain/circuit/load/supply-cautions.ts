@@ -135,9 +135,9 @@ export function engineOffCaution(off: EngineOff): Caution {
   return caution(
     'engine-off-time',
     say('engine-off-time', {
-      usableHours: toDigits(off.usableHours),
+      usableHours: toDigits(off.usableHours, 2),
       currentA: toDigits(off.currentA),
-      emptyHours: toDigits(off.hoursToEmpty)
+      emptyHours: toDigits(off.hoursToEmpty, 2)
     }),
     { at: 'battery', figures: { usableHours: off.usableHours, hoursToEmpty: off.hoursToEmpty, currentA: off.currentA } }
   )
