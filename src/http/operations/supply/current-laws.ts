@@ -88,8 +88,8 @@ export const circuitLaws: readonly Law<Circuit, Static<typeof CircuitResult>>[] 
         states.filter(({ stands, level }) => stands && level !== 'cold-start'),
         ({ points, parts }) => {
           const flows = points.map(({ point }) => ({ point, out: flowsOut(request, parts, point) }))
-          // The smallest branch is known no better than the largest current allows.
-          const leastA = 1e-9 * Math.max(1, ...flows.flatMap(({ out }) => out.map(Math.abs)))
+          // A state is settled to a tenth of a microampere, and no better than the largest current allows.
+          const leastA = 1e-9 * Math.max(1000, ...flows.flatMap(({ out }) => out.map(Math.abs)))
           return firstBroken(flows, ({ point, out }) => unbalanced(point, 0, out, leastA))
         }
       )
