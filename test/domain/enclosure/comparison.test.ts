@@ -106,6 +106,21 @@ describe('designs side by side', () => {
     expect(Math.abs((volume?.change?.levelsDb[1] ?? 0) - (volume?.lastDb?.[1] ?? 0))).toBeGreaterThan(0.05)
   })
 
+  it('of one with a filter and one without: the filter alone is the whole, which way round they stand', () => {
+    const filters = [{ kind: 'high-pass', family: 'butterworth', order: 2, cornerHz: 40 }]
+    const filtered = design('filtered', { filters })
+    for (const pair of [
+      [filtered, design('plain')],
+      [design('plain'), filtered]
+    ]) {
+      const [difference] = asked(...pair).result.differences
+      expect(difference?.causes.map(({ parameter }) => parameter)).toEqual(['filters'])
+      // half power at the corner of 40 Hz, the third mark
+      expect(Math.abs(difference?.change.levelsDb[2] ?? 0)).toBeCloseTo(10 * Math.log10(2), 6)
+      expect(difference?.causes[0]?.change?.levelsDb).toEqual(difference?.change.levelsDb)
+    }
+  })
+
   it('of unlike kinds: the enclosure as a whole is the cause', () => {
     const closed = design('closed', { enclosure: { kind: 'closed', rear: { netVolumeM3: 0.03 } } })
     const { differing, differences } = asked(design('vented'), closed).result

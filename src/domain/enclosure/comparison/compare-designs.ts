@@ -45,7 +45,7 @@ function solved({ designs, air, cabin, frequenciesHz }: ComparisonRequest, index
 /** In the other design, all else changed already; none where the other design without it is no system. */
 function lastDb(parameter: ComparedParameter, first: Solved, other: Solved): Pick<Cause, 'lastDb'> {
   try {
-    const without = { ...other.design, ...withParameter(parameter, other.design, first.design) }
+    const without = withParameter(parameter, other.design, first.design)
     return { lastDb: differenceOf(other.figures.levelsDb, designFigures(without).levelsDb) }
   } catch (error) {
     if (error instanceof DesignError) return {}
@@ -61,7 +61,7 @@ function lastDb(parameter: ComparedParameter, first: Solved, other: Solved): Pic
  */
 function causeOf(parameter: ComparedParameter, first: Solved, other: Solved): Cause {
   try {
-    const mixed = { ...first.design, ...withParameter(parameter, first.design, other.design) }
+    const mixed = withParameter(parameter, first.design, other.design)
     return { parameter, change: figureChanges(designFigures(mixed), first.figures), ...lastDb(parameter, first, other) }
   } catch (error) {
     const fault = error instanceof DesignError ? error.faults[0] : undefined

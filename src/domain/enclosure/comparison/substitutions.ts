@@ -71,6 +71,6 @@ export function differingParameters(one: Design, other: Design): readonly Compar
   )
 }
 
-/** The design with this one parameter of the other. */
-export const withParameter = (name: ComparedParameter, design: Design, other: Design): Design =>
-  parameters[name].into(design, other)
+/** The design with this one parameter of the other, which may be to have none; all else of it stays. */
+export const withParameter = <Whole extends Design>(name: ComparedParameter, design: Whole, other: Design): Whole =>
+  parameters[name].into(design, other) as Whole
