@@ -4,11 +4,11 @@ import { AirBody } from '../acoustics/air.ts'
 import { CabinBody } from '../acoustics/cabin.ts'
 import { DriverBody } from '../drivers/driver.ts'
 import { component, ref } from '../field/component.ts'
-import { choice, label, list, quantity } from '../field/quantities.ts'
+import { choice, label, list, quantity, some } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
 import { DriversBody, EnclosureBody, SourceBody } from './enclosure.ts'
 import { filterChain } from './filter.ts'
-import { frequenciesHz, MOST_FREQUENCIES } from './frequencies.ts'
+import { curve, frequenciesHz, someCurve } from './frequencies.ts'
 import { LimitsBody } from './limits.ts'
 import { comparedFigures, comparedParameters } from './words.ts'
 
@@ -29,9 +29,6 @@ export const DesignComparison = component('DesignComparison', 'Designs in the sa
   frequenciesHz: Type.Optional(frequenciesHz)
 })
 
-const curve = (unit: string, description: string) =>
-  list(description, Type.Number({ description: `Value [${unit}]` }), 1, MOST_FREQUENCIES)
-const some = (unit: string, description: string) => Type.Optional(quantity(unit, description))
 const MARKS = 'at 25, 31.5, 40, 50 and 63 Hz'
 const marked = (description: string) => list(description, Type.Number({ description: 'Value [dB]' }), 5, 5)
 
@@ -41,7 +38,7 @@ const ComparedCurvesBody = component('ComparedCurves', 'Curves of one design ove
     curve('dB', 'With limits: level of the largest sine that keeps to all, in the same place')
   ),
   coneExcursionMm: curve('mm', 'Excursion of one cone, one way, peak'),
-  portAirSpeedMPerS: Type.Optional(curve('m/s', 'Air speed in the faster of its ports, peak')),
+  portAirSpeedMPerS: someCurve('m/s', 'Air speed in the faster of its ports, peak'),
   groupDelayMs: curve('ms', 'Group delay, without travel time'),
   impedanceOhm: curve('Ω', 'Modulus of the impedance')
 })

@@ -13,6 +13,11 @@ const FrequencyRangeBody = component('FrequencyRange', 'Frequencies with equal r
   points: count('Number of frequencies', 2, MOST_FREQUENCIES)
 })
 
+/** A curve over the frequencies of an answer. */
+export const curve = (unit: string, description: string) =>
+  list(description, Type.Number({ description: `Value [${unit}]` }), 1, MOST_FREQUENCIES)
+export const someCurve = (unit: string, description: string) => Type.Optional(curve(unit, description))
+
 type Frequencies = number[] | { fromHz: number; toHz: number; points: number }
 
 export const frequenciesHz = Type.Unsafe<Frequencies>({

@@ -1,14 +1,10 @@
 /** Schemas of a system at work: the limits, the losses, the protection. */
 import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
-import { choice, count, list, quantity } from '../field/quantities.ts'
+import { choice, count, list, quantity, some } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { MOST_FREQUENCIES } from './frequencies.ts'
+import { MOST_FREQUENCIES, someCurve } from './frequencies.ts'
 import { limitNames } from './words.ts'
-
-const someCurve = (unit: string, description: string) =>
-  Type.Optional(list(description, Type.Number({ description: `Value [${unit}]` }), 1, MOST_FREQUENCIES))
-const some = (unit: string, description: string) => Type.Optional(quantity(unit, description))
 
 const limit = choice(
   'Excursion of a cone or passive radiator, heat in the coil, voltage by the rating, voltage or current of the amplifier, air speed',

@@ -2,16 +2,11 @@
 import Type, { type Static } from 'typebox'
 import { CabinModelBody } from '../acoustics/cabin.ts'
 import { component, ref } from '../field/component.ts'
-import { choice, list, quantity } from '../field/quantities.ts'
+import { choice, list, quantity, some } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { MOST_FREQUENCIES } from './frequencies.ts'
+import { curve, someCurve } from './frequencies.ts'
 import { LargeSignalBody, largeSignalCurves } from './large-signal.ts'
 import { TimeResponseBody } from './time-response.ts'
-
-const curve = (unit: string, description: string) =>
-  list(description, Type.Number({ description: `Value [${unit}]` }), 1, MOST_FREQUENCIES)
-const someCurve = (unit: string, description: string) => Type.Optional(curve(unit, description))
-const some = (unit: string, description: string) => Type.Optional(quantity(unit, description))
 
 export const CurvesBody = component('ResponseCurves', 'Curves over frequency, arrays of equal length.', {
   frequencyHz: curve('Hz', 'Frequencies'),

@@ -20,6 +20,9 @@ export function quantity(unit: string, description: string, bounds: Bounds = {})
   return Type.Number({ description: `${description} [${unit}]`, ...keywords(bounds) })
 }
 
+/** One that an answer may lack. */
+export const some = (unit: string, description: string) => Type.Optional(quantity(unit, description))
+
 export function count(description: string, from: number, to: number): TInteger {
   return Type.Integer({ description, minimum: from, maximum: to })
 }
