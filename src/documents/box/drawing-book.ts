@@ -1,13 +1,10 @@
 /** Several drawings in one SVG, one below the other. */
-import { coordinate, svgDocument } from '../draw/svg.ts'
+import { placedBelow, svgDocument } from '../draw/svg.ts'
 import type { Drawing } from '../panels/panel-drawing.ts'
 
-/** A whole drawing as part of another: placed, and without a namespace of its own. */
-function placed(svg: string, y: number): string {
-  return svg
-    .replace('<svg xmlns="http://www.w3.org/2000/svg"', `<svg y="${coordinate(y)}"`)
-    .replace(/ width="([\d.]+)mm" height="([\d.]+)mm"/, ' width="$1" height="$2"')
-}
+/** In the millimetres of the book. */
+const placed = (svg: string, y: number): string =>
+  placedBelow(svg, y).replace(/ width="([\d.]+)mm" height="([\d.]+)mm"/, ' width="$1" height="$2"')
 
 export function drawingBook(drawings: readonly Drawing[], title: string): string {
   const gap = 6

@@ -1,19 +1,22 @@
-/** All charts of one enclosure in one SVG, one below the other. */
+/** Charts in one SVG, one below the other. */
 import { size } from '../draw/chart-frame.ts'
-import { svgDocument } from '../draw/svg.ts'
+import { placedBelow, svgDocument } from '../draw/svg.ts'
 import { type ChartCurves, type ChartLimits, responseCharts } from './response-charts.ts'
 
+/** @param charts  each of the usual size */
+export const stackedCharts = (heading: Parameters<typeof svgDocument>[0], charts: readonly string[]): string =>
+  svgDocument(
+    heading,
+    { width: size.width, height: charts.length * size.height },
+    ...charts.map((svg, index) => placedBelow(svg, index * size.height))
+  )
+
+/** All charts of one enclosure. */
 export function chartBook(curves: ChartCurves, limits: ChartLimits, title: string): string {
   const charts = responseCharts(curves, limits)
-  return svgDocument(
-    {
-      id: 'charts',
-      title,
-      description: `${charts.length} charts: ${charts.map(({ name }) => name.replace('-', ' ')).join(', ')}.`
-    },
-    { width: size.width, height: charts.length * size.height },
-    ...charts.map(({ svg }, index) =>
-      svg.replace('<svg xmlns="http://www.w3.org/2000/svg"', `<svg y="${index * size.height}"`)
-    )
+  const description = `${charts.length} charts: ${charts.map(({ name }) => name.replace('-', ' ')).join(', ')}.`
+  return stackedCharts(
+    { id: 'charts', title, description },
+    charts.map(({ svg }) => svg)
   )
 }

@@ -1,10 +1,10 @@
 /** Curves of several designs over each other: for a page of any width, and as one SVG. */
 import type { ComparedCurves, Comparison } from '../../contract/enclosures/comparison.ts'
+import { stackedCharts } from '../charts/chart-book.ts'
 import type { FindingChart } from '../charts/finding-chart.ts'
 import { roundUp } from '../charts/response-charts.ts'
-import { type LineChart, size } from '../draw/chart-frame.ts'
+import type { LineChart } from '../draw/chart-frame.ts'
 import { lineChart } from '../draw/line-chart.ts'
-import { svgDocument } from '../draw/svg.ts'
 
 interface Quantity {
   readonly id: string
@@ -99,11 +99,6 @@ export function comparisonSvg(comparison: Comparison): string {
       yRange: range
     })
   )
-  return svgDocument(
-    { id: 'comparison', title: 'Designs side by side', description: charts.map(({ title }) => title).join(', ') },
-    { width: size.width, height: charts.length * size.height },
-    ...charts.map((chart, index) =>
-      lineChart(chart).replace('<svg xmlns="http://www.w3.org/2000/svg"', `<svg y="${index * size.height}"`)
-    )
-  )
+  const description = charts.map(({ title }) => title).join(', ')
+  return stackedCharts({ id: 'comparison', title: 'Designs side by side', description }, charts.map(lineChart))
 }

@@ -31,6 +31,10 @@ export function element(
   return children.length === 0 ? `<${name}${written}/>` : `<${name}${written}>${children.join('')}</${name}>`
 }
 
+/** A whole drawing as part of another: placed, and without a namespace of its own. */
+export const placedBelow = (svg: string, y: number): string =>
+  svg.replace('<svg xmlns="http://www.w3.org/2000/svg"', `<svg y="${coordinate(y)}"`)
+
 interface TextStyle {
   readonly size: number
   readonly anchor?: 'start' | 'middle' | 'end'
