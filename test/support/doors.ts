@@ -158,7 +158,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'vented-families'
   ],
   'domain/enclosure/answer': ['compute-response', 'trial-answers'],
-  'domain/enclosure/comparison': ['compare-designs'],
+  'domain/enclosure/comparison': ['compare-designs', 'defaults'],
   'domain/enclosure/limits': [
     'defaults',
     'drive-peaks',

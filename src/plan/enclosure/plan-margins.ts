@@ -5,6 +5,7 @@ import type { PlanHeadroom, PlanWhatIf } from '../../contract/systems/plan-margi
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
+import { COMPARED_HZ } from '../../domain/enclosure/comparison/defaults.ts'
 import { limitDefaults } from '../../domain/enclosure/limits/defaults.ts'
 import { plateauPressurePa } from '../../domain/enclosure/model/plateau.ts'
 import { present } from '../../domain/present.ts'
@@ -22,7 +23,6 @@ import { heldAirSpeed } from './parts/held-air-speed.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './parts/plan-crossover.ts'
 import type { DriverPart } from './parts/plan-drivers.ts'
 import { protectiveCornerHz, type ResponsePart } from './parts/plan-response.ts'
-import { COMPARED_HZ } from './parts/system-figures.ts'
 
 type Done<Part> = Part & { readonly done: true }
 

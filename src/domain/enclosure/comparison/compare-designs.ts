@@ -7,7 +7,7 @@ import { present } from '../../present.ts'
 import { say, type Worded, worded } from '../../say.ts'
 import { computeResponse, type Response } from '../answer/compute-response.ts'
 import type { ResponseRequest } from '../model/request.ts'
-import { markHz } from './defaults.ts'
+import { COMPARED_HZ } from './defaults.ts'
 import { comparedCurves, designFigures, differenceOf, differsIn, figureChanges } from './design-figures.ts'
 import { differingParameters, withParameter } from './substitutions.ts'
 
@@ -111,7 +111,7 @@ export function compareDesigns(request: ComparisonRequest): Outcome<Comparison> 
     result: {
       place: request.cabin === undefined ? 'half-space' : 'seat',
       frequencyHz: first.outcome.result.curves.frequencyHz,
-      markHz,
+      markHz: COMPARED_HZ,
       designs: all.map(({ name, outcome, figures: own }) => ({
         name,
         curves: comparedCurves(outcome.result),

@@ -9,5 +9,5 @@ export const comparisonDefaults = {
   share: { value: 0.005, unit: '1', why: 'below what a builder can measure', source: 'ours' }
 } as const satisfies DefaultTable
 
-/** Third octaves of the bass, as levels are told everywhere in the service. */
-export const markHz = [25, 31.5, 40, 50, 63] as const
+/** Third octaves of the bass at which designs are compared, here and in plans. */
+export const COMPARED_HZ = [25, 31.5, 40, 50, 63] as const

@@ -4,7 +4,7 @@ import type { ComparedFigure } from '../../../contract/enclosures/words.ts'
 import { present } from '../../present.ts'
 import { computeResponse, type Response } from '../answer/compute-response.ts'
 import type { EnclosureRequest, ResponseRequest } from '../model/request.ts'
-import { comparisonDefaults, markHz } from './defaults.ts'
+import { COMPARED_HZ, comparisonDefaults } from './defaults.ts'
 
 /** The faster of two ports at each frequency. */
 function airSpeed({ rearPortAirSpeedMPerS: rear, frontPortAirSpeedMPerS: front }: Response['curves']) {
@@ -36,7 +36,7 @@ function gridHz(): readonly number[] {
     { length: points.value },
     (_, at) => fromHz.value * (toHz.value / fromHz.value) ** (at / (points.value - 1))
   )
-  return [...band, ...markHz].toSorted((a, b) => a - b)
+  return [...band, ...COMPARED_HZ].toSorted((a, b) => a - b)
 }
 
 /** @throws DesignError as the response does */
@@ -44,7 +44,7 @@ export function designFigures(request: ResponseRequest): ComparedFigures {
   const { timeResponse: _, ...heard } = request
   const frequenciesHz = gridHz()
   const { result } = computeResponse({ ...heard, frequenciesHz })
-  const atMarks = (curve: readonly number[]) => markHz.map(hz => curve[frequenciesHz.indexOf(hz)] as number)
+  const atMarks = (curve: readonly number[]) => COMPARED_HZ.map(hz => curve[frequenciesHz.indexOf(hz)] as number)
   const { levelDb, mostLevelDb, coneExcursionM, portAirSpeedMPerS, groupDelayS, impedanceOhm } = comparedCurves(result)
   const { f3Hz, tuningHz, qtc, voltageV } = result.scalars
   return {

@@ -1,6 +1,7 @@
 /** What one box is and does, in the figures by which boxes are compared. */
 import type { SystemFigures } from '../../../contract/systems/plan-choice.ts'
 import { computeResponse } from '../../../domain/enclosure/answer/compute-response.ts'
+import { COMPARED_HZ } from '../../../domain/enclosure/comparison/defaults.ts'
 import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { runPart } from '../../request/part.ts'
@@ -8,7 +9,6 @@ import type { BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'
 
 /** The standard thirds of an octave where a bass system earns its room (ISO 266, from memory). */
-export const COMPARED_HZ = [25, 31.5, 40, 50, 63] as const
 
 /** The same response at the compared frequencies; where it was asked at them it stands. */
 function comparedAt(response: ResponsePart & { readonly done: true }): ResponsePart {
