@@ -17,7 +17,7 @@ export function escaped(text: string): string {
 type Value = string | number | undefined
 
 /** Coordinates to a hundredth. */
-export const coordinate = (value: number): string => String(Math.round(value * 100) / 100 + 0)
+const coordinate = (value: number): string => String(Math.round(value * 100) / 100 + 0)
 
 export function element(
   name: string,
