@@ -6,6 +6,7 @@ import { inDigits } from '../../domain/digits.ts'
 import { COMPARED_HZ } from '../../domain/enclosure/comparison/defaults.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
+import { mean } from '../../numeric/mean.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { attemptResponse } from './attempt-response.ts'
@@ -16,7 +17,6 @@ import { wishedAttempts } from './wished-attempts.ts'
 /** Level below, and from here up. */
 const UPPER_FROM_HZ = 40
 
-const mean = (values: readonly number[]) => values.reduce((sum, each) => sum + each, 0) / values.length
 const upper = ({ levelDb }: SystemFigures) => mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) >= UPPER_FROM_HZ))
 const lower = ({ levelDb }: SystemFigures) => mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) < UPPER_FROM_HZ))
 

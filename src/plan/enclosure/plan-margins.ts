@@ -10,6 +10,7 @@ import { limitDefaults } from '../../domain/enclosure/limits/defaults.ts'
 import { plateauPressurePa } from '../../domain/enclosure/model/plateau.ts'
 import { present } from '../../domain/present.ts'
 import { worded } from '../../domain/say.ts'
+import { mean } from '../../numeric/mean.ts'
 import { type CostedWay, costedWays, reachedLimits } from '../designer/around/limits-cost.ts'
 import type { Spot, SpotDrive } from '../designer/around/spot.ts'
 import { type EarLimits, type SpotEar, spotEar } from '../designer/around/spot-ear.ts'
@@ -93,8 +94,6 @@ const shifted = (planned: readonly number[], from: readonly number[], to: readon
 /** A figure of the plan, moved as the closed form moves. */
 const moved = (planned: number | undefined, from: number | undefined, to: number | undefined) =>
   planned === undefined || from === undefined || to === undefined ? undefined : planned * (to / from)
-
-const mean = (values: readonly number[]) => values.reduce((sum, each) => sum + each, 0) / values.length
 
 const powerAt = ({ loadOhm, outputs }: JoinedDrivers, voltageV: number) => (outputs * voltageV ** 2) / loadOhm
 

@@ -3,6 +3,7 @@ import type { PlanChange, SystemFigures } from '../../contract/systems/plan-choi
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
+import { mean } from '../../numeric/mean.ts'
 import { goals } from '../designer/search/goals.ts'
 import { firstBuilt } from '../enclosure/alternatives.ts'
 import { wishDesigner } from '../enclosure/goal-designs.ts'
@@ -40,8 +41,6 @@ function plannedFigures(request: PlanRequest): SystemFigures | undefined {
   const { fits, box, response } = planEnclosure(resolved, drivers, joined)
   return fits ? systemFigures(box, response, joined) : undefined
 }
-
-const mean = (values: readonly number[]) => values.reduce((sum, each) => sum + each, 0) / values.length
 
 /** What the box is, how loud, how large, and how fast the air in its port. */
 function inWords({

@@ -2,6 +2,7 @@
 import type { LimitName } from '../../../contract/enclosures/words.ts'
 import type { DriveWay } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
+import { mean } from '../../../numeric/mean.ts'
 import { cornerFor } from '../evaluate/held-level.ts'
 import type { Spot, SpotDrive } from './spot.ts'
 import type { EarLimits, SpotEar } from './spot-ear.ts'
@@ -54,8 +55,6 @@ export function reachedLimits(problem: CostProblem): readonly ReachedLimit[] {
     .filter(({ voltageV }) => voltageV <= 2 * borneV)
     .toSorted((a, b) => a.voltageV - b.voltageV)
 }
-
-const mean = (values: readonly number[]) => values.reduce((sum, each) => sum + each, 0) / values.length
 
 /** Halvings of the volume, to a thousandth. */
 const HALVINGS = 20
