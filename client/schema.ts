@@ -6604,6 +6604,8 @@ export interface components {
         FuseAmbientC: number;
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
         HeavyCurrentA: number;
+        /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+        Language: "en" | "de";
         /** @description Continuous load over fuse rating [1] */
         LoadRatio: number;
         /** @description External fuse the amplifier’s maker states [A] */
@@ -6689,6 +6691,8 @@ export interface operations {
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 gainPowerW?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 "otherAmplifiers.0.channels"?: number;
                 "otherAmplifiers.0.class"?: components["schemas"]["AmplifierClass"];
                 "otherAmplifiers.0.efficiency"?: number;
@@ -6754,6 +6758,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6798,6 +6804,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
                 fromIndex?: string;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
             };
             header?: never;
             path?: never;
@@ -6838,6 +6846,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "dxf" | "pdf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6881,6 +6891,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "gltf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6923,6 +6935,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6967,6 +6981,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7011,6 +7027,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7172,6 +7190,8 @@ export interface operations {
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 form?: "json" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 minimumOhm?: number;
                 targetOhm?: number;
                 totalPowerW?: number;
@@ -7223,6 +7243,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7266,6 +7288,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "html";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7308,6 +7332,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7351,6 +7377,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7428,6 +7456,8 @@ export interface operations {
                 "driver.vasL"?: number;
                 /** @description Linear excursion, one way, peak [mm] */
                 "driver.xmaxMm"?: components["parameters"]["DriverXmaxMm"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
             };
             header?: never;
             path?: never;
@@ -7475,6 +7505,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7518,6 +7550,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "csv" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7560,6 +7594,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7604,6 +7640,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7647,6 +7685,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 parts?: string;
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
@@ -7737,6 +7777,8 @@ export interface operations {
                 "filters.0.order"?: number;
                 "filters.0.q"?: number;
                 highPassHz?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 leakQ?: number;
                 lowPassHz?: number;
                 mouth?: components["schemas"]["PortMouth"];
@@ -7806,6 +7848,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8145,6 +8189,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8210,6 +8256,8 @@ export interface operations {
                 insulationC?: number;
                 insulationMaterial?: components["schemas"]["InsulationMaterial"];
                 jointOhm?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 loadModel?: "constant-current" | "constant-power";
                 loadPowerW?: number;
                 /** @description Continuous load over fuse rating [1] */
@@ -8298,6 +8346,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8340,6 +8390,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8424,6 +8476,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 drive?: components["schemas"]["VehicleDrive"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 "secondBattery.arrangement"?: "isolated" | "parallel";
                 "secondBattery.capacityAh"?: number;
                 "secondBattery.chemistry"?: components["schemas"]["BatteryChemistry"];
@@ -8482,6 +8536,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8524,6 +8580,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8589,6 +8647,8 @@ export interface operations {
                 fuseAmbientC?: components["parameters"]["FuseAmbientC"];
                 /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
                 heavyCurrentA?: components["parameters"]["HeavyCurrentA"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 linksTwoBatteries?: boolean;
                 /** @description Continuous load over fuse rating [1] */
                 loadRatio?: components["parameters"]["LoadRatio"];
@@ -8660,6 +8720,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
