@@ -1315,8 +1315,6 @@ export interface components {
             practisedDays: number;
             practisedMinutes: number;
             steps: components["schemas"]["BuildStep"][];
-            /** @enum {string} */
-            way: "saw-and-router" | "cutting-service" | "jigsaw-and-drill";
             ways: components["schemas"]["BuildWay"][];
             workMinutes: number;
         };
@@ -1343,6 +1341,7 @@ export interface components {
             holeMm: number;
             netVolumePercent: number;
             substitutes: string[];
+            taken: boolean;
             tools: string[];
             tuningPercent?: number;
             /** @enum {string} */

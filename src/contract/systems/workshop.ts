@@ -69,6 +69,7 @@ const WorkDayBody = component('WorkDay', 'What one pair of hands does on one day
 
 const BuildWayBody = component('BuildWay', 'One way to work the boards, beside the others.', {
   way: choice('Way', workWays),
+  taken: Type.Boolean({ description: 'Whether the steps are written for it' }),
   cutMm: quantity('mm', 'How far a length comes out long or short, with care'),
   holeMm: quantity('mm', 'The same of the edge of a hole'),
   netVolumePercent: quantity('%', 'What such cuts move the air in the box by, at most'),
@@ -90,7 +91,6 @@ export const BuildOrderBody = component('BuildOrder', 'The order of work.', {
       'A first build over days: what can go on while something dries goes on; days of mere waiting are left out'
   }),
   practisedDays: Type.Integer({ description: 'Days a practised hand needs for it' }),
-  way: choice('Way in which the boards are worked in these steps', workWays),
   ways: Type.Array(ref(BuildWayBody), { description: 'All ways, with what each takes and how exact it is' }),
   batteryOffDay: Type.Integer({ description: 'The car has no battery from this day until it is switched on' })
 })

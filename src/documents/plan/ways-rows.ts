@@ -19,12 +19,12 @@ const offText = (offM: number, { units }: PaperUnits): string =>
 export const WAYS_CAPTION =
   'How far a length and the edge of a hole come out, with care; what such cuts move air and tuning by at most; work at the box'
 
-export function waysTable({ way: taken, ways }: WorkOrder, paper: PaperUnits): PaperTable {
+export function waysTable({ ways }: WorkOrder, paper: PaperUnits): PaperTable {
   const tuned = ways.some(({ tuningPercent }) => tuningPercent !== undefined)
   return {
     headings: ['Way', 'Cut', 'Hole', 'Air', ...(tuned ? ['Tuning'] : []), 'Work'],
-    rows: ways.map(({ way, cutM, holeM, netVolumePercent, tuningPercent = 0, workMinutes }) => [
-      way === taken ? `${names[way]} (this plan)` : names[way],
+    rows: ways.map(({ way, taken, cutM, holeM, netVolumePercent, tuningPercent = 0, workMinutes }) => [
+      taken ? `${names[way]} (this plan)` : names[way],
       offText(cutM, paper),
       offText(holeM, paper),
       `${figure(netVolumePercent, 1)} %`,

@@ -1,6 +1,6 @@
 /** The ways to work the boards side by side, so that a maker can choose before tools are bought. */
 import type { Said } from '../../contract/sentences/form/template.ts'
-import { workWays } from '../../contract/systems/words.ts'
+import { type WorkWay, workWays } from '../../contract/systems/words.ts'
 import type { BuildWay } from '../../contract/systems/workshop.ts'
 import { worded } from '../../domain/say.ts'
 import { accuracyOf } from '../request/plan-workshop.ts'
@@ -13,12 +13,13 @@ const once = (sentences: readonly Said[]): readonly Said[] => [
   ...new Map(sentences.map(sentence => [sentence.id, sentence])).values()
 ]
 
-function wayOf(facts: BuildFacts): BuildWay {
+function wayOf(facts: BuildFacts, taken: WorkWay): BuildWay {
   const { way, errors } = facts
   const { cutM, holeM } = accuracyOf[way]
   const boards = boardNodes(facts)
   return {
     way,
+    taken: way === taken,
     cutM,
     holeM,
     ...errors[way],
@@ -30,4 +31,5 @@ function wayOf(facts: BuildFacts): BuildWay {
   }
 }
 
-export const waysOfWorking = (facts: BuildFacts): readonly BuildWay[] => workWays.map(way => wayOf({ ...facts, way }))
+export const waysOfWorking = (facts: BuildFacts): readonly BuildWay[] =>
+  workWays.map(way => wayOf({ ...facts, way }, facts.way))

@@ -1,5 +1,4 @@
 /** The order of work with its days. */
-import type { WorkWay } from '../../contract/systems/words.ts'
 import type { BuildWay } from '../../contract/systems/workshop.ts'
 import type { BuildFacts } from '../work/build-facts.ts'
 import { type BuildOrder, buildOrder, PRACTISED } from '../work/build-order.ts'
@@ -14,7 +13,6 @@ export interface WorkOrder extends BuildOrder {
   readonly practisedDays: number
   /** The car has no battery from this day to the last. */
   readonly batteryOffDay: number
-  readonly way: WorkWay
   /** All of them, for comparison. */
   readonly ways: readonly BuildWay[]
 }
@@ -28,7 +26,6 @@ export function workOrder(nodes: readonly BuildNode[], box: BuildFacts): WorkOrd
     days,
     practisedDays: lastDay(latestBatteryOff(practised)),
     batteryOffDay: days.find(({ steps }) => steps.includes('battery-off'))?.day ?? 1,
-    way: box.way,
     ways: waysOfWorking(box)
   }
 }

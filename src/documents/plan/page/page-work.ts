@@ -36,7 +36,7 @@ function whatMoves({ headroom, whatIf: { headings, rows } }: PlanPaper): Html | 
 function otherWays(order: NonNullable<PlanPaper['buildOrder']>, paper: PaperUnits): Html {
   const { headings, rows } = waysTable(order, paper)
   const columns = headings.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
-  const tools = order.ways.find(({ way }) => way === order.way)?.tools ?? []
+  const tools = order.ways.find(({ taken }) => taken)?.tools ?? []
   const needed = html`<p>Tools for the boards: ${tools.join(', ')}.</p>`
   return fold('Other ways to work the boards, and the tools of this one', table(WAYS_CAPTION, columns, rows), needed)
 }
