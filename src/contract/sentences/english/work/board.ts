@@ -27,9 +27,11 @@ export const boardSentences = {
   'board.draw-the-panels-from-a-straight':
     'Draw the panels on the board as they lie on the cut sheets, from a straight edge of the factory, the gap for saw and plane between their lines.',
   'board.drill-clearance-and-pilot-holes': 'Drill clearance and pilot holes',
+  'board.drill-for-the-driver': 'Drill the screw holes of the driver',
+  'board.drill-the-circle-of-the-driver': 'Drill the screw holes of the driver, {pilot}, as the drawing has them.',
   'board.drill-the-corners-of-a-window': 'Drill the corners of a window, jigsaw between them.',
   'board.equal-panels-are-equal-to': 'Equal panels are equal to {off}.',
-  'board.fit-t-nuts-or-drill-pilot': 'Fit T-nuts (or drill pilot holes) for the driver',
+  'board.fit-t-nuts': 'Fit the T-nuts for the driver',
   'board.follow-the-cut-sheets-trim-first':
     'Follow the cut sheets: trim first, then the cuts in the order of their numbers.',
   'board.glue-the-layers-of-the-front': 'Glue the layers of the front',
@@ -37,15 +39,14 @@ export const boardSentences = {
   'board.have-the-panels-cut': 'Have the panels cut',
   'board.if-it-differs-by-more-than':
     'If it differs by more than 0.3 mm from the plan, ask for the plan again with the measured thickness.',
-  'board.into-the-edge-behind-pilot-holes':
-    'Into the edge behind: pilot holes of the size in the bill, 1 mm deeper than the screw.',
+  'board.into-the-edge-behind-pilot-holes': 'Into the edge behind: pilot holes of {pilot}, 1 mm deeper than the screw.',
   'board.join-the-port-walls-to-one': 'Join the port walls to one part with glue and screws, square to the face.',
   'board.lay-driver-port-and-terminal-on': 'Lay driver, port and terminal on their places.',
   'board.lay-the-board-on-a-table':
     'Lay the board on a table with battens under it on both sides of the line, clamp a straight edge, saw 1 mm beside the line and plane to it.',
   'board.length-from-the-outer-face-agrees': 'Length from the outer face agrees with the plan to 1 mm.',
-  'board.machine-screws-open-the-pilot-holes':
-    'Machine screws: open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind, and pull it in with a screw and a washer.',
+  'board.open-them-to-the-barrel-of':
+    'Open them to the barrel of the T-nut, set it with glue from behind, and pull it in with a screw and a washer.',
   'board.mark-centres-from-the-drawings-and': 'Mark centres from the drawings and cut every hole before any glue.',
   'board.mark-their-places-on-the-panels': '{more}, mark their places on the panels.',
   'board.measure-the-board': 'Measure the board',
@@ -87,6 +88,5 @@ export const boardSentences = {
     'Tilt the blade to the angle, all edges of one angle in one go, and try it on an offcut first.',
   'board.try-the-driver-in-its-hole': 'Try the driver in its hole: drop it in, mark its screw holes, take it out.',
   'board.two-offcuts-of-one-angle-laid': 'Two offcuts of one angle, laid together, give twice the angle.',
-  'board.wood-screws-take-the-pilots-as': 'Wood screws take the pilots as they are.',
   'board.write-the-name-on-each-panel': 'Write the name on each panel as it comes off.'
 } as const

@@ -32,9 +32,12 @@ export const germanBoard = translation<typeof boardSentences>()({
   'board.draw-the-panels-from-a-straight':
     'Die Platten wie auf den Zuschnittplänen anreißen, von einer geraden Werkskante aus, zwischen den Rissen der Spalt für Säge und Hobel.',
   'board.drill-clearance-and-pilot-holes': 'Durchgangs- und Vorbohrungen',
+  'board.drill-for-the-driver': 'Schraubenlöcher des Lautsprechers bohren',
+  'board.drill-the-circle-of-the-driver':
+    'Die Schraubenlöcher des Lautsprechers bohren, {pilot}, wie die Zeichnung sie hat.',
   'board.drill-the-corners-of-a-window': 'Die Ecken eines Fensters bohren, dazwischen mit der Stichsäge.',
   'board.equal-panels-are-equal-to': 'Gleiche Platten sind auf {off} gleich.',
-  'board.fit-t-nuts-or-drill-pilot': 'Einschlagmuttern (oder Vorbohrungen) für den Lautsprecher setzen',
+  'board.fit-t-nuts': 'Einschlagmuttern für den Lautsprecher setzen',
   'board.follow-the-cut-sheets-trim-first':
     'Nach den Zuschnittplänen: erst besäumen, dann die Schnitte in der Reihenfolge ihrer Nummern.',
   'board.glue-the-layers-of-the-front': 'Die Lagen der Front verleimen',
@@ -43,15 +46,15 @@ export const germanBoard = translation<typeof boardSentences>()({
   'board.if-it-differs-by-more-than':
     'Weicht sie um mehr als 0,3 mm vom Plan ab, den Plan mit der gemessenen Dicke neu anfordern.',
   'board.into-the-edge-behind-pilot-holes':
-    'In die Kante dahinter: Vorbohrungen in der Größe der Stückliste, 1 mm tiefer als die Schraube.',
+    'In die Kante dahinter: Vorbohrungen von {pilot}, 1 mm tiefer als die Schraube.',
   'board.join-the-port-walls-to-one':
     'Die Kanalwände mit Leim und Schrauben zu einem Teil verbinden, rechtwinklig zur Fläche.',
   'board.lay-driver-port-and-terminal-on': 'Lautsprecher, Kanal und Anschlussterminal an ihre Plätze legen.',
   'board.lay-the-board-on-a-table':
     'Die Platte auf einen Tisch mit Leisten beiderseits des Risses legen, eine gerade Leiste festklemmen, 1 mm neben dem Riss sägen und auf ihn hobeln.',
   'board.length-from-the-outer-face-agrees': 'Die Länge ab der Außenfläche stimmt auf 1 mm mit dem Plan überein.',
-  'board.machine-screws-open-the-pilot-holes':
-    'Maschinenschrauben: die Vorbohrungen der Zeichnung auf den Schaft der Einschlagmutter aufbohren, sie mit Leim von hinten ansetzen und mit Schraube und Scheibe einziehen.',
+  'board.open-them-to-the-barrel-of':
+    'Sie auf den Schaft der Einschlagmutter aufbohren, diese mit Leim von hinten ansetzen und mit Schraube und Scheibe einziehen.',
   'board.mark-centres-from-the-drawings-and':
     'Die Mitten nach den Zeichnungen anreißen und jedes Loch vor dem Leimen schneiden.',
   'board.mark-their-places-on-the-panels': '{more}, ihre Plätze auf den Platten anreißen.',
@@ -97,6 +100,5 @@ export const germanBoard = translation<typeof boardSentences>()({
   'board.try-the-driver-in-its-hole':
     'Den Lautsprecher in seinem Loch probieren: einsetzen, Schraubenlöcher anzeichnen, herausnehmen.',
   'board.two-offcuts-of-one-angle-laid': 'Zwei Reststücke eines Winkels ergeben aneinandergelegt den doppelten Winkel.',
-  'board.wood-screws-take-the-pilots-as': 'Holzschrauben nehmen die Vorbohrungen, wie sie sind.',
   'board.write-the-name-on-each-panel': 'Jede Platte gleich nach dem Schnitt beschriften.'
 })
