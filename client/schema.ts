@@ -1037,6 +1037,7 @@ export interface components {
             inches?: components["schemas"]["InchStyle"];
             /** @description Width of the saw cut */
             kerfMm?: number;
+            router?: components["schemas"]["RouterCut"];
             /** @description Sheets to cut from */
             sheets?: components["schemas"]["SheetStock"][];
             /**
@@ -5312,6 +5313,15 @@ export interface components {
             kind: "round";
             /** @description Physical length, to learn the tuning of a port given whole */
             lengthMm?: number;
+        };
+        /** @description Writes the drawing exchange file for a router */
+        RouterCut: {
+            /** @description Diameter of the cutter */
+            cutterMm: number;
+            /** @description Whether inside corners are cut past their point, so that a square part goes in */
+            dogBones?: boolean;
+            /** @description Whether bridges that hold the parts in the sheet are marked */
+            tabs?: boolean;
         };
         /**
          * @description A space that a cable runs through.
