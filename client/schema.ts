@@ -1057,6 +1057,7 @@ export interface components {
             cutPlan?: components["schemas"]["SheetPlanResult"];
             drawings: components["schemas"]["BoxDrawing"][];
             inches: components["schemas"]["InchStyle"];
+            routing?: components["schemas"]["Routing"];
             title: string;
             units: components["schemas"]["PaperUnits"];
         };
@@ -5322,6 +5323,11 @@ export interface components {
             dogBones?: boolean;
             /** @description Whether bridges that hold the parts in the sheet are marked */
             tabs?: boolean;
+        };
+        Routing: {
+            dogBones: boolean;
+            radiusMm: number;
+            tabs: boolean;
         };
         /**
          * @description A space that a cable runs through.

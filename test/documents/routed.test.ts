@@ -4,7 +4,7 @@ import type { BoxRequest } from '../../src/contract/boxes/box-panels.ts'
 import { drawBox } from '../../src/documents/box/draw-box.ts'
 import { holdingTabs, tabRule } from '../../src/documents/panels/holding-tabs.ts'
 import { panelsDxf, sheetsDxf } from '../../src/documents/panels/panel-dxf.ts'
-import { cutterOf, relieved, routedHole } from '../../src/documents/panels/routed-contour.ts'
+import { arcRadiusM, relieved, routedHole } from '../../src/documents/panels/routed-contour.ts'
 import { type DxfEntity, readDxf } from '../support/dxf-reader.ts'
 import { tenBoxes } from '../support/ten-boxes.ts'
 
@@ -54,6 +54,10 @@ describe('relief of a corner', () => {
     expect(areaOf(square) - 6000).toBeCloseTo(4 * 5.137_166_94, 6)
   })
 
+  it('is drawn a tenth of a millimetre wider than the cutter', () => {
+    expect(arcRadiusM(0.006)).toBeCloseTo(0.0031, 12)
+  })
+
   it('passes the corner itself and lies a diameter wide: the cutter fits, no more', () => {
     const [from, to] = relieved(wedgeOfAir(90), cutter, 1) as [Points[number], Points[number]]
     // The middle of the arc is the corner: from the chord by bulge times half of it.
@@ -96,7 +100,7 @@ const distanceTo = (outline: Points, { x, y }: Points[number]): number =>
     })
   )
 
-const routing = { cutter: cutterOf(0.006, true), tabs: true }
+const routing = { radiusM: 0.0031, dogBones: true, tabs: true }
 const onLayer = (entities: readonly DxfEntity[], name: string) => entities.filter(({ layer }) => layer === name)
 const boxOf = (name: string) => tenBoxes[name] as BoxRequest
 
@@ -127,7 +131,7 @@ describe('every shape of box', () => {
       }
       if (cutPlan === undefined) throw new Error('not cut')
       expect(assumed.find(({ field }) => field === 'kerfM')?.value).toBeCloseTo(0.01, 12)
-      const entities = readDxf(sheetsDxf(layout.panels, cutPlan, { cutter: cutterOf(0.008, true), tabs: true }))
+      const entities = readDxf(sheetsDxf(layout.panels, cutPlan, { radiusM: 0.0041, dogBones: true, tabs: true }))
       const cuts = onLayer(entities, 'CUT')
       expect(cuts.length).toBe(layout.panels.reduce((sum, { quantity }) => sum + quantity, 0))
       for (const { vertices = [] } of cuts) expect(areaOf(vertices)).toBeGreaterThan(0)

@@ -46,12 +46,20 @@ const BoxDrawing = component('BoxDrawing', 'One drawing.', {
   heightMm: quantity('mm', 'Height on paper'),
   svg: Type.String({ description: 'The drawing as SVG text' })
 })
+const Routing = component('Routing', 'How the drawing exchange file is written for a router.', {
+  radiusMm: quantity('mm', 'Arcs of inside corners: that of the cutter, eased a little'),
+  dogBones: Type.Boolean({ description: 'Whether sharp inside corners are cut past their point' }),
+  tabs: Type.Boolean({ description: 'Whether bridges are marked' })
+})
+export interface Routing extends Si<Static<typeof Routing>> {}
+
 export const BoxDrawings = component('BoxDrawings', 'A box with its drawings.', {
   title: Type.String({ description: 'Title of the set' }),
   units: choice('Units on paper', paperUnits),
   inches: choice('How inches are written', inchStyles),
   box: ref(BoxLayoutBody),
   cutPlan: Type.Optional(ref(SheetPlanResult)),
+  routing: Type.Optional(ref(Routing)),
   drawings: Type.Array(ref(BoxDrawing), {
     description: 'Panels first, then cut sheets; or the steps of assembly in order; or templates, hole by hole'
   })

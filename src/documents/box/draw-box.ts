@@ -1,5 +1,5 @@
 /** A box drawn: its panels and its cut sheets, from the request of a box. */
-import type { RouterCut } from '../../contract/boxes/box-drawings.ts'
+import type { RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
 import type { BoxRequest } from '../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan, SheetStock } from '../../contract/boxes/box-sheets.ts'
@@ -15,8 +15,7 @@ import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { PaperUnits } from '../draw/number-text.ts'
 import { drawnApart } from '../panels/panel-copies.ts'
 import { a4Lying, type Drawing, panelDrawing } from '../panels/panel-drawing.ts'
-import type { Routing } from '../panels/panel-dxf.ts'
-import { cutterOf } from '../panels/routed-contour.ts'
+import { arcRadiusM } from '../panels/routed-contour.ts'
 import { assemblyDrawings } from './assembly-drawing.ts'
 import { cutSheet } from './cut-sheet.ts'
 import { holeTemplates } from './hole-template.ts'
@@ -93,7 +92,8 @@ function routingOf({ cutterM, dogBones, tabs }: RouterCut, assumed: Assumptions)
   const square = 'a square part goes into a corner only where the cutter went past it'
   const held = 'a part that is routed free moves into the cutter'
   return {
-    cutter: cutterOf(cutterM, assumed.or(dogBones, 'router.dogBones', true, square)),
+    radiusM: arcRadiusM(cutterM),
+    dogBones: assumed.or(dogBones, 'router.dogBones', true, square),
     tabs: assumed.or(tabs, 'router.tabs', true, held)
   }
 }

@@ -1,4 +1,5 @@
 /** Panels and sheets as drawing exchange files for a router, a laser or a cutting service. */
+import type { Routing } from '../../contract/boxes/box-drawings.ts'
 import type { LaidPiece, SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { CutOut, Panel, PanelMark } from '../../contract/boxes/panel.ts'
 import { screwSizeFor } from '../../domain/box/assembly/joint-screws.ts'
@@ -13,11 +14,7 @@ import { type Cutter, roundedRectangle, routedHole, routedOutline } from './rout
 /** From the frame of a panel [m] to the file [mm]. */
 type Placed = (uM: number, vM: number) => DxfPoint
 
-/** What a file is written for; a saw where there is no cutter. */
-export interface Routing {
-  readonly cutter: Cutter
-  readonly tabs: boolean
-}
+const cutterOf = ({ radiusM, dogBones }: Routing): Cutter => ({ radius: radiusM * 1000, dogBones })
 
 function addHole(file: DxfFile, cutOut: CutOut, placed: Placed, quarterTurned: boolean, cutter?: Cutter): void {
   const { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, rebateDepthM, screwCircle } = cutOut
@@ -54,10 +51,11 @@ interface Laid {
 function addPanel(file: DxfFile, panel: Panel, { title, placed, quarterTurned }: Laid, routing?: Routing): void {
   // A notch is part of the outline, or its edge would be cut twice; tilts are said in words, the outline is the blank's.
   const outline = anticlockwise(notchedFace({ ...panel, edges: [] }, 'outer').map(({ x, y }) => placed(x, y)))
-  file.contour('CUT', routedOutline(outline, routing?.cutter))
-  if (routing?.tabs === true) addTabs(file, outline, routing.cutter)
+  const cutter = routing && cutterOf(routing)
+  file.contour('CUT', routedOutline(outline, cutter))
+  if (cutter !== undefined && routing?.tabs === true) addTabs(file, outline, cutter)
   const holes = panel.cutOuts.filter(cutOut => !isNotch(panel, cutOut))
-  for (const cutOut of holes) addHole(file, cutOut, placed, quarterTurned, routing?.cutter)
+  for (const cutOut of holes) addHole(file, cutOut, placed, quarterTurned, cutter)
   addEdges(file, panel, placed)
   addWords(file, [...tiltNotes(panel), title], panel, placed)
 }

@@ -11,13 +11,10 @@ export interface Cutter {
   readonly dogBones: boolean
 }
 
-/** Drawn wider than the cutter by this, or some programs find no way into the arc [mm]. Common practice, no source: 0 to 0.2. */
-const EASE = 0.1
+/** Drawn wider than the cutter by this, or some programs find no way into the arc. Common practice, no source: 0 to 0.2 mm. */
+const EASE_M = 1e-4
 
-export const cutterOf = (diameterM: number, dogBones: boolean): Cutter => ({
-  radius: diameterM * 500 + EASE,
-  dogBones
-})
+export const arcRadiusM = (cutterM: number): number => cutterM / 2 + EASE_M
 
 const quarterBulge = Math.tan(Math.PI / 8)
 

@@ -21,7 +21,6 @@ export const drawBox = defineOperation({
   result: BoxDrawings,
   costMs: ({ show }) => (show === 'panels' ? 2.5 : 15),
   compute,
-  present: ({ routing: _, ...shown }) => shown,
   forms: [
     {
       mediaType: 'image/svg+xml',
