@@ -27,6 +27,7 @@ import { planVoltageCautions } from './electric/plan-voltage.ts'
 import { planChoice } from './enclosure/alternatives.ts'
 import { planDrivers } from './enclosure/parts/plan-drivers.ts'
 import { closedHighPass } from './enclosure/parts/plan-high-pass.ts'
+import { settingOf } from './enclosure/parts/setting.ts'
 import { systemFigures } from './enclosure/parts/system-figures.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { planMargins } from './enclosure/plan-margins.ts'
@@ -34,11 +35,13 @@ import { loadAtGain, planLoad } from './load/plan-load.ts'
 import { planWork } from './plan-work.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
+import { boxBrief } from './request/box-brief.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { travelCautions } from './request/plan-travel.ts'
 import { usual } from './request/plan-usual.ts'
 import { type ResolvedPlan, resolvedPlan } from './request/resolved-plan.ts'
+import { supplyBrief } from './request/supply-brief.ts'
 import type { WorkOrder } from './steps/work-order.ts'
 import { planWaysOut, withWayOut } from './ways-out/plan-ways-out.ts'
 import { buildCautions, buildSources } from './work/build-order.ts'
@@ -96,27 +99,29 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   requireUsable(request)
   const resolved = resolvedPlan(request, assumed)
   const { finish } = resolved
+  const box = boxBrief(resolved)
+  const power = supplyBrief(resolved)
   const borneLoad = planLoad(resolved)
   const { joined: borne } = borneLoad
   const driver = planDrivers(resolved, borne)
-  const { tried, chosen, fits, misfit, goalMissed, wished, saving, ...planned } = planEnclosure(resolved, driver, borne)
+  const { tried, chosen, fits, misfit, goalMissed, wished, saving, ...planned } = planEnclosure(box, driver, borne)
   const { driven: joined = borne, ...enclosure } = planned
   const wires = loadAtGain(borneLoad, joined)
   const { matching, wiring } = wires
   const figures = fits && joined ? systemFigures(enclosure.box, enclosure.response, joined) : undefined
   const choice = wished && figures && planChoice(wished, figures)
   const margins =
-    figures && joined && enclosure.response.done
-      ? planMargins(resolved, driver, { figures, joined, response: enclosure.response })
+    figures && joined && driver.done && enclosure.response.done
+      ? planMargins(settingOf(box, driver, joined), { figures, joined, response: enclosure.response })
       : undefined
   const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
-  const { runs, ...supply } = planSupply(resolved, joined)
-  const signal = planSignal(resolved, joined, enclosure.response)
-  const { circuit, ...circuitSays } = planCircuit(resolved, wires, runs, signal)
-  const graph = planGraph(resolved, supply.current, runs)
+  const { runs, ...supply } = planSupply(power, joined)
+  const signal = planSignal(power, resolved, joined, enclosure.response)
+  const { circuit, ...circuitSays } = planCircuit(power, wires, runs, resolved.signal, signal)
+  const graph = planGraph(power, supply.current, runs)
   const { sheets, ...build } = planBuild(resolved, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
   const parts: PlanParts = { matching, wiring, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
-  const voltages = planVoltageCautions(resolved, supply.current)
+  const voltages = planVoltageCautions(power, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = [
     ...notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) }),

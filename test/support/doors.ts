@@ -232,11 +232,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
   'plan/electric': [
-    'battery-sources',
-    'plan-branches',
     'part-words',
     'plan-circuit',
-    'plan-conductor',
     'plan-lead',
     'plan-run',
     'plan-signal',
@@ -251,6 +248,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/enclosure': [
     'alternatives',
     'attempt-response',
+    'driven-group',
     'goal-designs',
     'plan-attempts',
     'plan-enclosure',
@@ -259,10 +257,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'wished-attempts'
   ],
   'plan/enclosure/parts': [
-    'held-air-speed',
     'plan-box',
     'plan-candidates',
-    'plan-crossover',
     'plan-drivers',
     'plan-high-pass',
     'plan-port',
@@ -276,16 +272,18 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/readings': ['plan-readings'],
   'plan/remedies': ['plan-remedies'],
   'plan/request': [
+    'box-brief',
     'part',
     'plan-amplifier',
     'plan-conflicts',
+    'plan-crossover',
     'plan-finish',
     'plan-imperial',
     'plan-request',
-    'plan-space',
     'plan-travel',
     'plan-usual',
-    'resolved-plan'
+    'resolved-plan',
+    'supply-brief'
   ],
   'plan/safety': ['safety-case'],
   'plan/steps': ['vehicle-facts', 'work-nodes', 'work-order'],

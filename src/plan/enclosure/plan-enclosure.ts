@@ -1,13 +1,13 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
 
 import type { Said } from '../../contract/sentences/form/template.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { inLitres, toDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
 import { saidOf, say, worded } from '../../domain/say.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
+import type { BoxBrief } from '../request/box-brief.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
 import type { Wished } from './alternatives.ts'
 import { attemptResponse } from './attempt-response.ts'
@@ -17,7 +17,7 @@ import { planSizing, type SizingPart } from './parts/plan-candidates.ts'
 import type { DriverPart } from './parts/plan-drivers.ts'
 import type { PortPart } from './parts/plan-port.ts'
 import type { ResponsePart } from './parts/plan-response.ts'
-import type { Setting } from './parts/setting.ts'
+import { type Setting, settingOf } from './parts/setting.ts'
 import { type Attempt, attempts, shown } from './plan-attempts.ts'
 import { boxMiss, portMiss } from './plan-miss.ts'
 import type { SheetSaving } from './sheet-saving.ts'
@@ -64,7 +64,7 @@ const triedRow = ({ candidate, complaint }: Attempt): Tried => ({
 
 /** The first candidate that fits; where none does, the nearest one, with its refusals in their places. */
 export function planEnclosure(
-  request: PlanRequest,
+  brief: BoxBrief,
   drivers: DriverPart,
   joined: JoinedDrivers | undefined
 ): PlannedEnclosure {
@@ -74,15 +74,15 @@ export function planEnclosure(
   }
   if (!drivers.done) return missing('the complete data of the driver')
   if (joined === undefined) return missing('a load that the amplifier can drive')
-  const setting = { request, drivers, joined }
-  const roomM3 = roomForAir(request)
+  const setting = settingOf(brief, drivers, joined)
+  const roomM3 = roomForAir(brief)
   const passed: Attempt[] = []
-  const { goal } = request.enclosure ?? {}
+  const { goal } = brief.enclosure
   if (goal !== undefined && roomM3 !== undefined) {
     const wished = forWish(setting, goal, roomM3, passed)
     if (wished !== undefined) return wished
   }
-  const sizing = planSizing(request, drivers, joined, roomM3)
+  const sizing = planSizing(setting, roomM3)
   if (!sizing.done) return { ...missing('an enclosure'), sizing }
   for (const attempted of attempts(setting, sizing)) {
     if (attempted.complaint === undefined) {
@@ -96,8 +96,7 @@ export function planEnclosure(
 
 /** The first box of those searched for the wish that can be built. */
 function forWish(setting: Setting, goal: DesignGoal, roomM3: number, passed: Attempt[]): PlannedEnclosure | undefined {
-  const { request, drivers, joined } = setting
-  const designs = wishDesigner(request, drivers, joined, roomM3)
+  const designs = wishDesigner(setting, roomM3)
   for (const { setting: told, sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
     if (attempt.complaint !== undefined) {
       passed.push(attempt)
