@@ -96,7 +96,7 @@ describe('build order', () => {
       expect(closed).toBeGreaterThan(0)
       for (const id of [
         'cut-holes',
-        't-nuts',
+        'driver-fixings',
         'seal-seams',
         'line-walls',
         'colour-port',

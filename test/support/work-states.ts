@@ -25,7 +25,7 @@ export const workStates: Readonly<Record<string, StepState>> = {
   'dry-fit': state('cut bevelled', 'glued', 'dry-fitted'),
   'cut-holes': state('dry-fitted', 'glued', 'holes'),
   'drill-pilots': state('dry-fitted', 'glued', 'pilots'),
-  't-nuts': state('holes', 'glued', 'fixings'),
+  'driver-fixings': state('holes', 'glued', 'fixings'),
   'laminate-baffle': state('holes pilots', 'glued', 'laminated'),
   'port-walls': state('pilots', 'inside-in', 'slot-built'),
   'port-tubes': state('holes', 'sealed', 'tubes'),

@@ -97,7 +97,7 @@ export function leafletEnclosure(request: PlanRequest, given: GivenBox): Planned
   if (given.kind === 'vented' && portAreaM2 === undefined && sweptVolumeM3(request) === undefined) {
     return { sizing: unknown, port: unsized(), box: waitingFor('a port'), response: unknown, fits: false, tried: [] }
   }
-  const candidate: PlannedBox = { ...worded({ name: say('answer.by-the-leaflet') }), ...given }
+  const candidate: PlannedBox = { alignment: 'as-asked', ...worded({ name: say('answer.by-the-leaflet') }), ...given }
   const passed: Attempt[] = []
   for (const attempt of leafletAttempts(request, candidate)) {
     if (attempt.complaint === undefined) {

@@ -1,6 +1,7 @@
 /** Reads from a laid-out box what the order of work depends on. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
+import { jointScrewOf } from '../../domain/box/assembly/joint-screws.ts'
 import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
 import type { DriverFixing } from '../../domain/box/request/driver-fixing.ts'
 import { type AssemblyOrder, assemblyOrder } from './assembly-order.ts'
@@ -55,6 +56,7 @@ export function buildFacts(layout: BoxLayout, choice: BuildChoice): BuildFacts {
     ...choice,
     panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
     cutOutCount: panels.reduce((sum, panel) => sum + panel.quantity * panel.cutOuts.length, 0),
+    jointPilotMm: jointScrewOf(panels).pilotMm,
     frontLayers: boardsOfFront(panels),
     port: portOf(panels),
     braceCount: countOf(panels, 'brace'),
@@ -75,6 +77,8 @@ export interface BuildFacts {
   readonly panelCount: number
   readonly sheetCount: number
   readonly cutOutCount: number
+  /** Holes for the screws of the joints. */
+  readonly jointPilotMm: number
   /** Layers of the baffle. */
   readonly frontLayers: number
   readonly port: 'none' | 'round' | 'slot'

@@ -1,5 +1,7 @@
 /** Steps on flat board: cutting, holes, sub-assemblies that close nothing. */
 
+import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
+import { inDecimals, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, step } from './build-step.ts'
@@ -86,31 +88,35 @@ const cutHoles = ({ cutOutCount, port }: BuildFacts): BuildNode =>
     minutes: 15 * Math.max(1, cutOutCount)
   })
 
-const drillPilots = step({
-  id: 'drill-pilots',
-  title: say('board.drill-clearance-and-pilot-holes'),
-  actions: [
-    say('board.through-the-outer-panel-clearance-holes'),
-    say('board.into-the-edge-behind-pilot-holes'),
-    say('board.the-screws-draw-each-joint-together')
-  ],
-  needs: ['dry-fit'],
-  tools: [say('tool.drill'), say('tool.pilot-and-countersink-bits'), say('tool.square')],
-  uses: ['cut-panel'],
-  minutes: 30
-})
+const drillPilots = ({ jointPilotMm }: BuildFacts): BuildNode =>
+  step({
+    id: 'drill-pilots',
+    title: say('board.drill-clearance-and-pilot-holes'),
+    actions: [
+      say('board.through-the-outer-panel-clearance-holes'),
+      say('board.into-the-edge-behind-pilot-holes', { pilot: `${inDecimals(jointPilotMm, 1)} mm` }),
+      say('board.the-screws-draw-each-joint-together')
+    ],
+    needs: ['dry-fit'],
+    tools: [say('tool.drill'), say('tool.pilot-and-countersink-bits'), say('tool.square')],
+    uses: ['cut-panel'],
+    minutes: 30
+  })
 
 /** Machine screws turn in T-nuts; wood screws take the pilots as they are. */
-const driverFixings = ({ fixing }: BuildFacts): BuildNode =>
-  step({
-    id: 't-nuts',
-    title: say('board.fit-t-nuts-or-drill-pilot'),
-    actions: [say('board.machine-screws-open-the-pilot-holes'), say('board.wood-screws-take-the-pilots-as')],
+function driverFixings({ driverMassKg, fixing }: BuildFacts): BuildNode {
+  const drilled = say('board.drill-the-circle-of-the-driver', { pilot: inMm(driverFixing(driverMassKg).pilotM, 1) })
+  const nuts = fixing === 'machine-screw'
+  return step({
+    id: 'driver-fixings',
+    title: nuts ? say('board.fit-t-nuts') : say('board.drill-for-the-driver'),
+    actions: nuts ? [drilled, say('board.open-them-to-the-barrel-of')] : [drilled],
     needs: ['cut-holes'],
-    tools: [say('tool.drill'), say('tool.hammer')],
-    uses: ['cut-panel', ...(fixing === 'machine-screw' ? (['t-nut', 'glue'] as const) : [])],
-    minutes: 15
+    tools: [say('tool.drill'), ...(nuts ? [say('tool.hammer')] : [])],
+    uses: ['cut-panel', ...(nuts ? (['t-nut', 'glue'] as const) : [])],
+    minutes: nuts ? 15 : 10
   })
+}
 
 const laminateBaffle = step({
   id: 'laminate-baffle',
@@ -175,7 +181,7 @@ export function boardNodes(facts: BuildFacts): readonly BuildNode[] {
     ...(hasBevels(facts) ? [sawBevels(facts.bevelsDeg ?? [])] : []),
     dryFit(facts),
     cutHoles(facts),
-    drillPilots,
+    drillPilots(facts),
     driverFixings(facts),
     ...(frontLayers > 1 ? [laminateBaffle] : []),
     ...(port === 'slot' ? [portWalls] : []),

@@ -112,7 +112,7 @@ const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): Bu
       say('finish.lay-the-gasket-strip-connect-the', { driverMass: heavyLift(driverMassKg) }),
       say('finish.tighten-crosswise-in-two-rounds-by')
     ],
-    needs: ['terminals', 't-nuts', ...(heavy ? ['mount'] : [])],
+    needs: ['terminals', 'driver-fixings', ...(heavy ? ['mount'] : [])],
     tools: [say('tool.screwdriver-or-hex-key')],
     uses: [
       'closed-box',

@@ -42,7 +42,8 @@ export function planSizing(
 }
 
 /** What a box is built for, whoever says so: a sizing, or a leaflet. */
-export interface PlannedBox extends Pick<EnclosureCandidate, 'name' | 'netVolumeM3' | 'builtVolumeM3' | 'tuningHz'> {
+export interface PlannedBox
+  extends Pick<EnclosureCandidate, 'name' | 'alignment' | 'netVolumeM3' | 'builtVolumeM3' | 'tuningHz'> {
   readonly kind: PlannedKind
 }
 
