@@ -1,7 +1,7 @@
 /** Puts a changed source file to tests, in one warm process and without a byte written to the sources. */
 import path from 'node:path'
 import { createVitest, type TestSpecification, type Vitest } from 'vitest/node'
-import { simulator, thorough } from '../inner-files.ts'
+import { simulator, thorough } from '../slow-files.ts'
 
 const root = path.resolve(import.meta.dirname, '../..')
 
