@@ -7,6 +7,7 @@ import { protectiveCornerHz, type ResponsePart } from '../enclosure/parts/plan-r
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { CROSSOVER_ORDER } from '../request/plan-crossover.ts'
+import type { GivenBox } from '../request/plan-leaflet.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 
@@ -16,12 +17,14 @@ export function planSignal(
   { supply, amplifierV }: SupplyBrief,
   { signal: asked, crossoverHz }: Pick<ResolvedPlan, 'signal' | 'crossoverHz'>,
   joined: JoinedDrivers | undefined,
-  response: ResponsePart
+  response: ResponsePart,
+  leaflet?: GivenBox
 ): SignalPart {
   if (joined === undefined) return waitingFor('a load that the amplifier can drive')
   const { input, mainsLowHz, gainPowerW: _, ...signal } = asked
   const highPassHz = response.done ? protectiveCornerHz(response.outcome.result, response.request) : undefined
-  const tuningHz = response.done ? response.outcome.result.scalars.tuningHz : undefined
+  const leafletHz = leaflet?.kind === 'vented' ? leaflet.tuningHz : undefined
+  const tuningHz = response.done ? response.outcome.result.scalars.tuningHz : leafletHz
   const acoustic = present({ tuningHz, mainsLowHz })
   return runPart(
     {

@@ -2,10 +2,12 @@
 import type { AirRequest } from '../../contract/acoustics/air.ts'
 import type { BoxDriver } from '../../contract/boxes/box-hardware.ts'
 import type { shellFaces } from '../../contract/boxes/words.ts'
+import type { DriverSheet } from '../../contract/drivers/driver-parameters.ts'
 import type { PlanCar, PlanRequest } from '../../contract/systems/plan-request.ts'
 import { portShapes } from '../../contract/systems/words.ts'
 import { present } from '../../domain/present.ts'
 import { sawStep } from './plan-imperial.ts'
+import { type GivenBox, leafletBox } from './plan-leaflet.ts'
 import type { PlanEnclosure } from './plan-request.ts'
 import { driverFace } from './plan-space.ts'
 import { usual } from './plan-usual.ts'
@@ -32,6 +34,10 @@ export interface BoxBrief extends AskedBox {
   readonly lined: boolean
   readonly driverFace: Face
   readonly drivers: BoxDriver & { readonly count: number }
+  /** Of one driver. */
+  readonly sheet: DriverSheet
+  /** The box, where a leaflet gives it and nothing tells what the driver is. */
+  readonly leaflet?: GivenBox
   readonly crossoverHz: number
   /** Of all outputs, as asked. */
   readonly gainPowerW?: number
@@ -81,8 +87,9 @@ export function boxBrief(resolved: ResolvedPlan): BoxBrief {
     ...askedBox(enclosure, { space, driverFace: face }),
     ...{ space, board, lined: finish.lined, driverFace: face },
     drivers: boxDrivers(resolved, face),
+    sheet: resolved.driver.sheet,
     crossoverHz,
-    ...present({ gainPowerW: signal.gainPowerW, cabin, air }),
+    ...present({ leaflet: leafletBox(resolved), gainPowerW: signal.gainPowerW, cabin, air }),
     ...sawStep(resolved)
   }
 }

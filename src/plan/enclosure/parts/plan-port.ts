@@ -28,6 +28,10 @@ const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
 const portsOfAreaTried = ['round', 'floor-slot', 'wall-slot'] as const
 type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[number]
 
+/** One speed where the caller states it. */
+export const airSpeedsTried = ({ enclosure }: BoxBrief): readonly number[] =>
+  enclosure.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
+
 export interface PortWish {
   readonly airSpeedMPerS: number
   readonly form: PortForm
@@ -135,6 +139,26 @@ export function planPort(
       airSpeedLimitMPerS: airSpeedMPerS,
       ...wish(brief, form),
       ...present({ air })
+    },
+    sizePort
+  )
+}
+
+/** A port whose air is told by the volume that the cones sweep, of drivers that nothing else is known of. */
+export function sweptPort(
+  brief: BoxBrief,
+  { airSpeedMPerS, form, netVolumeM3, tuningHz }: PortQuestion,
+  sweptVolumeM3: number | undefined
+): PortPart {
+  const { air, crossoverHz: lowPassHz } = brief
+  return runPart(
+    {
+      netVolumeM3,
+      tuningHz,
+      lowPassHz,
+      airSpeedLimitMPerS: airSpeedMPerS,
+      ...wish(brief, form),
+      ...present({ sweptVolumeM3, air })
     },
     sizePort
   )
