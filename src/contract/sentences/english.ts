@@ -11,6 +11,7 @@ import { refusalsAcousticSentences } from './english/acoustic/refusals.ts'
 import { signalSentences } from './english/acoustic/signal.ts'
 import { boardMaterialSentences } from './english/box/board-material.ts'
 import { boxSentences } from './english/box/box.ts'
+import { clearanceSentences } from './english/box/clearance.ts'
 import { panelSentences } from './english/box/panel.ts'
 import { refusalsBoxSentences } from './english/box/refusals.ts'
 import { sheetSentences } from './english/box/sheet.ts'
@@ -53,6 +54,7 @@ export const english = {
   ...cableBillSentences,
   ...billSentences,
   ...panelSentences,
+  ...clearanceSentences,
   ...vehicleSentences,
   ...startSentences,
   ...readySentences,

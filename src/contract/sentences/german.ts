@@ -11,6 +11,7 @@ import { germanRefusalsAcoustic } from './german/acoustic/refusals.ts'
 import { germanSignal } from './german/acoustic/signal.ts'
 import { germanBoardMaterial } from './german/box/board-material.ts'
 import { germanBox } from './german/box/box.ts'
+import { germanClearance } from './german/box/clearance.ts'
 import { germanPanel } from './german/box/panel.ts'
 import { germanRefusalsBox } from './german/box/refusals.ts'
 import { germanSheet } from './german/box/sheet.ts'
@@ -65,6 +66,7 @@ export const german = {
   ...germanCableBill,
   ...germanBill,
   ...germanPanel,
+  ...germanClearance,
   ...germanVehicle,
   ...germanStart,
   ...germanReady,
