@@ -30,6 +30,7 @@ import { cableBillSentences } from './english/plan/cable-bill.ts'
 import { planSentences } from './english/plan/plan.ts'
 import { readingSentences } from './english/plan/reading.ts'
 import { refusalsPlanSentences } from './english/plan/refusals.ts'
+import { wayOutSentences } from './english/plan/way-out.ts'
 import { assemblySentences } from './english/work/assembly.ts'
 import { boardSentences } from './english/work/board.ts'
 import { dangerSentences } from './english/work/danger.ts'
@@ -56,6 +57,7 @@ export const english = {
   ...panelSentences,
   ...clearanceSentences,
   ...vehicleSentences,
+  ...wayOutSentences,
   ...startSentences,
   ...readySentences,
   ...listenSentences,

@@ -30,6 +30,7 @@ import { germanCableBill } from './german/plan/cable-bill.ts'
 import { germanPlan } from './german/plan/plan.ts'
 import { germanReading } from './german/plan/reading.ts'
 import { germanRefusalsPlan } from './german/plan/refusals.ts'
+import { germanWayOut } from './german/plan/way-out.ts'
 import { germanAssembly } from './german/work/assembly.ts'
 import { germanBoard } from './german/work/board.ts'
 import { germanDanger } from './german/work/danger.ts'
@@ -68,6 +69,7 @@ export const german = {
   ...germanPanel,
   ...germanClearance,
   ...germanVehicle,
+  ...germanWayOut,
   ...germanStart,
   ...germanReady,
   ...germanListen,
