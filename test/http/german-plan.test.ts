@@ -21,7 +21,8 @@ const read = {
   readings: ['what', 'probes', 'when', 'below', 'above'],
   safety: ['barrier', 'proof'],
   restraint: ['advice'],
-  parts: ['between'],
+  parts: ['between', 'form'],
+  circuit: ['form'],
   waysOut: ['change', 'builds'],
   tried: ['name', 'why']
 } as const
