@@ -95,7 +95,6 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const assumed = assumptions()
   requireUsable(request)
   const resolved = resolvedPlan(request, assumed)
-  const { finish } = resolved
   const borneLoad = planLoad(resolved)
   const { joined: borne } = borneLoad
   const driver = planDrivers(resolved, borne)
@@ -114,7 +113,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const signal = planSignal(resolved, joined, enclosure.response)
   const { circuit, ...circuitSays } = planCircuit(resolved, wires, runs, signal)
   const graph = planGraph(resolved, supply.current, runs)
-  const { sheets, ...build } = planBuild(resolved, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
+  const { sheets, ...build } = planBuild(resolved, fits ? enclosure.box : undefined, circuit, supply, assumed)
   const parts: PlanParts = { matching, wiring, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
   const voltages = planVoltageCautions(resolved, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]

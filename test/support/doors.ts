@@ -285,6 +285,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-space',
     'plan-travel',
     'plan-usual',
+    'plan-workshop',
     'resolved-plan'
   ],
   'plan/safety': ['safety-case'],

@@ -121,9 +121,9 @@ function loadLine(request: PlanRequest, joined: JoinedDrivers | undefined): read
 function boxLine({ box }: PlanParts, chosen: EnclosureCandidate | undefined): readonly Said[] {
   if (!box.done || chosen === undefined) return []
   const { outer, volume, massKg } = box.outcome.result
-  const kind = say(chosen.kind === 'vented' ? 'answer.vented-box' : 'answer.closed-box', {
-    name: saidOf(chosen, 'name')
-  })
+  // a box that volume and tuning name by themselves has no alignment to be called by
+  const alignment = chosen.alignment === 'as-asked' ? '' : say('answer.alignment', { name: saidOf(chosen, 'name') })
+  const kind = say(chosen.kind === 'vented' ? 'answer.vented-box' : 'answer.closed-box', { alignment })
   return [
     say('answer.l-net-outside-mm-kg-with', {
       kind,
@@ -157,9 +157,11 @@ function savingLine({ box, sheets }: PlanParts, saving: SheetSaving | undefined)
 function portLine({ port, response }: PlanParts): readonly Said[] {
   if (port === undefined || !port.done) return []
   const { recommended } = port.outcome.result
-  const { lengthM, airSpeedMPerS } = recommended
+  const { lengthM } = recommended
   const name = saidOf(recommended, 'name')
-  const tuning = response.done ? response.outcome.result.scalars.tuningHz : undefined
+  const heard = response.done ? response.outcome.result : undefined
+  const tuning = heard?.scalars.tuningHz
+  const airSpeedMPerS = heard?.limits?.atDrive.portAirSpeedMPerS ?? recommended.airSpeedMPerS
   const speed = airSpeedMPerS === undefined ? '' : say('answer.air-at-most-m-s', { airSpeed: whole(airSpeedMPerS) })
   return [
     say('answer.port-mm-long', {

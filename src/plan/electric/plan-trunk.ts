@@ -127,5 +127,5 @@ export function trunkRun(
 export function dropAssumed({ supply }: PlanRequest, shared: boolean): readonly Assumption[] {
   if (!shared || supply.dropLimitPercent !== undefined) return []
   const { value, why } = supplyJudgement.dropLimitPercent
-  return [{ field: 'supply.dropLimitPercent', value, why: `${why}; trunk and branch share it by their lengths` }]
+  return [{ field: 'supply.dropLimitPercent', value, why: `${why}; main cable and branch share it by their lengths` }]
 }

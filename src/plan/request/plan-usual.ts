@@ -14,6 +14,10 @@ export const usual = {
     value: 'everyday',
     why: `${goalMeanings.everyday}; another wish gives another box`
   },
+  workWay: {
+    value: 'saw-and-router',
+    why: 'a saw along a fence and a router; a cutting service, or jigsaw and drill, have steps of their own'
+  },
   travelShare: {
     value: 0.02,
     why: 'the sheet gives no Xmax: a fiftieth of the diameter of the piston, one way, is low for a bass driver and spares the cone'

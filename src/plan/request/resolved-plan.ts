@@ -9,6 +9,7 @@ import type { PlanEnclosure } from './plan-request.ts'
 import { resolvedDriver, resolvedSpace } from './plan-space.ts'
 import { withTravel } from './plan-travel.ts'
 import { usual } from './plan-usual.ts'
+import { resolvedWorkshop, type Workshop } from './plan-workshop.ts'
 
 type Unresolved = Pick<PlanRequest, 'finish' | 'car' | 'supply' | 'signal'>
 
@@ -18,7 +19,7 @@ interface ResolvedFields {
   readonly supply: PlanSupply
   readonly signal: PlanSignal & { readonly mainsLowHz: number }
 }
-export type ResolvedPlan = PlanRequest & ResolvedFields
+export type ResolvedPlan = PlanRequest & ResolvedFields & { readonly workshop: Workshop }
 
 /** A block, or a converter, stands before the amplifiers. */
 export const hasBranches = ({ otherAmplifiers, secondBattery, converter }: PlanSupply): boolean =>
@@ -79,6 +80,7 @@ export function resolvedPlan(request: PlanRequest, assumed: Assumptions): Resolv
     board: resolvedBoard(request, assumed),
     amplifier: withoutDraw(request.amplifier),
     enclosure: resolvedEnclosure(request.enclosure, assumed),
+    workshop: resolvedWorkshop(request.workshop, request.board.sheet?.kerfM, assumed),
     ...fields
   }
 }

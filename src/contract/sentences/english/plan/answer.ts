@@ -5,6 +5,7 @@ export const answerSentences = {
   'answer.a-fuse': ', {ratingA} A fuse ({form}){more}',
   'answer.a-fuse-2': ', {ratingA} A fuse',
   'answer.air-at-most-m-s': ', air at most {airSpeed} m/s',
+  'answer.alignment': ' ({name})',
   'answer.all-need-a-high-pass-at': 'All {power} need a high-pass at {highPass} Hz: {way}.',
   'answer.all-that-amplifier-and-drivers-bear':
     'All {bornePower} that amplifier and drivers bear stay within every limit without a high-pass.',
@@ -15,7 +16,7 @@ export const answerSentences = {
   'answer.behind-the-distribution-block': 'Behind the distribution block: {join}.',
   'answer.bridged': ', bridged',
   'answer.cable': '{cable}{instead}',
-  'answer.closed-box': 'Closed box ({name})',
+  'answer.closed-box': 'Closed box{alignment}',
   'answer.coils': '{count} coils',
   'answer.cone-mm-one-way-at-most': ', cone {toFixed} mm one way at most',
   'answer.count-four': 'Four',
@@ -111,7 +112,7 @@ export const answerSentences = {
   'answer.up-to-db-in-half-space': '{half}up to {peakLevel} dB in half space at 1 m{peak}.',
   'answer.v': '{toFixed} V{more}',
   'answer.v-2': '{is} V {when}{more}',
-  'answer.vented-box': 'Vented box ({name})',
+  'answer.vented-box': 'Vented box{alignment}',
   'answer.waiting': 'Waiting for this: {parts}.',
   'answer.wired-to-w-rms-in-all':
     '{drivers} wired to {load} Ω{each}{more}; {power} W RMS in all, gain set to {toFixed} V RMS.',

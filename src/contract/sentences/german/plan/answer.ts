@@ -8,6 +8,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.a-fuse': ', Sicherung {ratingA} A ({form}){more}',
   'answer.a-fuse-2': ', Sicherung {ratingA} A',
   'answer.air-at-most-m-s': ', Luft höchstens {airSpeed} m/s',
+  'answer.alignment': ' ({name})',
   'answer.all-need-a-high-pass-at': 'Für alle {power} braucht es einen Hochpass bei {highPass} Hz: {way}.',
   'answer.all-that-amplifier-and-drivers-bear':
     'Alle {bornePower}, die Verstärker und Lautsprecher vertragen, bleiben ohne Hochpass in jeder Grenze.',
@@ -18,7 +19,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.behind-the-distribution-block': 'Hinter dem Verteiler: {join}.',
   'answer.bridged': ', gebrückt',
   'answer.cable': '{cable}{instead}',
-  'answer.closed-box': 'Geschlossenes Gehäuse ({name})',
+  'answer.closed-box': 'Geschlossenes Gehäuse{alignment}',
   'answer.coils': '{count} Spulen',
   'answer.cone-mm-one-way-at-most': ', Membran höchstens {toFixed} mm in eine Richtung',
   'answer.count-four': 'Vier',
@@ -114,7 +115,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.up-to-db-in-half-space': '{half}bis {peakLevel} dB im Halbraum in 1 m{peak}.',
   'answer.v': '{toFixed} V{more}',
   'answer.v-2': '{is} V {when}{more}',
-  'answer.vented-box': 'Bassreflexgehäuse ({name})',
+  'answer.vented-box': 'Bassreflexgehäuse{alignment}',
   'answer.waiting': 'Warten darauf: {parts}.',
   'answer.wired-to-w-rms-in-all':
     '{drivers} auf {load} Ω verdrahtet{each}{more}; zusammen {power} W RMS, Verstärkung auf {toFixed} V RMS eingestellt.',
