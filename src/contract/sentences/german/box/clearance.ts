@@ -26,7 +26,7 @@ export const germanClearance = translation<typeof clearanceSentences>()({
   'room.bend': 'Raum, um den Bogen einzusetzen (übliche Praxis)',
   'room.bend-too-long': 'schon der Bogen ist länger als das Rohr',
   'room.cup-screws': 'Holz für die Schrauben des Anschlussterminals (übliche Praxis)',
-  'room.flange-to-edge': 'Korbrand zum Rand der freien Schallwand (übliche Praxis)',
+  'room.flange-to-edge': 'Korbrand zum Rand der freien Front (übliche Praxis)',
   'room.flange-to-flange': 'Korbrand zu Korbrand (übliche Praxis)',
   'room.motor-to-motor': 'Magnet zu Magnet, damit beide Luft bekommen (übliche Praxis)',
   'room.motor-to-side': 'Magnet zu einer Wand daneben (übliche Praxis)',
