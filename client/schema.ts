@@ -1315,6 +1315,7 @@ export interface components {
             practisedDays: number;
             practisedMinutes: number;
             steps: components["schemas"]["BuildStep"][];
+            ways: components["schemas"]["BuildWay"][];
             workMinutes: number;
         };
         BuildStep: {
@@ -1334,6 +1335,18 @@ export interface components {
             tools: string[];
             uses: ("driver" | "amplifier" | "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box")[];
             warnings: string[];
+        };
+        BuildWay: {
+            cutMm: number;
+            holeMm: number;
+            netVolumePercent: number;
+            substitutes: string[];
+            taken: boolean;
+            tools: string[];
+            tuningPercent?: number;
+            /** @enum {string} */
+            way: "saw-and-router" | "cutting-service" | "jigsaw-and-drill";
+            workMinutes: number;
         };
         BuyLine: {
             id: string;
@@ -4576,6 +4589,7 @@ export interface components {
             paper?: components["schemas"]["PlanPaper"];
             signal: components["schemas"]["PlanSignal"];
             supply: components["schemas"]["PlanSupply"];
+            workshop?: components["schemas"]["PlanWorkshop"];
         };
         /** @description Straps that hold the box, where it is not bolted. */
         PlanRestraint: {
@@ -4789,6 +4803,14 @@ export interface components {
         PlanWaysOut: {
             changes: components["schemas"]["PlanWayOut"][];
             largestDriver?: components["schemas"]["LargestDriver"];
+        };
+        /** @description What the boards are worked with. */
+        PlanWorkshop: {
+            /**
+             * @description Panel saw and router
+             * @enum {string}
+             */
+            way?: "saw-and-router" | "cutting-service" | "jigsaw-and-drill";
         };
         PointVoltage: {
             point: string;

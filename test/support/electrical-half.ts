@@ -32,8 +32,14 @@ export function electricalHalf(wire: unknown) {
   const { circuit, ...says } = planCircuit(request, wires, runs, signal)
   const graph = planGraph(request, supply.current, runs)
   const parts = { ...load, ...supply, circuit: graph.circuit, signal }
-  const box = { done: true, request: {}, outcome: outcome(inventedBox) } as unknown as Parameters<typeof planBuild>[2]
-  const { billOfMaterials } = planBuild(request, { lined: false, covered: false }, box, circuit, supply, assumptions())
+  const box = { done: true, request: {}, outcome: outcome(inventedBox) } as unknown as Parameters<typeof planBuild>[1]
+  const { billOfMaterials } = planBuild(
+    { ...request, finish: { lined: false, covered: false } },
+    box,
+    circuit,
+    supply,
+    assumptions()
+  )
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
   const readings = planReadings(graph.circuit, capacitor !== undefined)
   const steps = commissioning(1, circuit, signal.done ? signal.outcome.result.steps : [], readings, capacitor)
