@@ -25,17 +25,21 @@ import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
 import { planChoice } from './enclosure/alternatives.ts'
+import { leafletTravel } from './enclosure/leaflet-enclosure.ts'
 import { planDrivers } from './enclosure/parts/plan-drivers.ts'
 import { closedHighPass } from './enclosure/parts/plan-high-pass.ts'
 import { systemFigures } from './enclosure/parts/system-figures.ts'
-import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
+import { planEnclosure } from './enclosure/plan-enclosure.ts'
 import { planMargins } from './enclosure/plan-margins.ts'
+import type { Tried } from './enclosure/planned-enclosure.ts'
 import { loadAtGain, planLoad } from './load/plan-load.ts'
 import { planWork } from './plan-work.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
+import { leafletBox, leafletCautions } from './request/plan-leaflet.ts'
+import { ratingCautions } from './request/plan-ratings.ts'
 import { travelCautions } from './request/plan-travel.ts'
 import { usual } from './request/plan-usual.ts'
 import { type ResolvedPlan, resolvedPlan } from './request/resolved-plan.ts'
@@ -71,8 +75,9 @@ const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
   )
 
 /** Defaults that only show once the parts are there: the air of a port, and the corner no dial goes below. */
-function inParts({ enclosure = {} }: ResolvedPlan, { response }: PlanParts): readonly Assumption[] {
+function inParts(request: ResolvedPlan, { response, port }: PlanParts): readonly Assumption[] {
   const { lowestCornerHz, airSpeedMPerS } = usual
+  const { enclosure = {} } = request
   const aired = response.done && response.request.limits?.airSpeedMPerS !== undefined
   const atLeast =
     response.done &&
@@ -81,6 +86,7 @@ function inParts({ enclosure = {} }: ResolvedPlan, { response }: PlanParts): rea
     ...(aired && enclosure.airSpeedMPerS === undefined
       ? [{ field: 'enclosure.airSpeedMPerS', value: airSpeedMPerS.value, why: airSpeedMPerS.why }]
       : []),
+    ...leafletTravel(request, port),
     ...(atLeast
       ? [{ field: 'signal', value: lowestCornerHz.value, why: `high-pass in Hz: ${lowestCornerHz.why}` }]
       : [])
@@ -110,7 +116,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       : undefined
   const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
-  const signal = planSignal(resolved, joined, enclosure.response)
+  const leaflet = leafletBox(resolved)
+  const signal = planSignal(resolved, joined, enclosure.response, leaflet)
   const { circuit, ...circuitSays } = planCircuit(resolved, wires, runs, signal)
   const graph = planGraph(resolved, supply.current, runs)
   const { sheets, ...build } = planBuild(resolved, fits ? enclosure.box : undefined, circuit, supply, assumed)
@@ -118,6 +125,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const voltages = planVoltageCautions(resolved, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = [
+    ...leafletCautions(fits ? leaflet : undefined),
     ...notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) }),
     ...gainAbove(request.signal, joined)
   ]
@@ -125,14 +133,27 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const found = planCautions(
     { ...parts },
     build.restraint,
-    [...unkept, ...filtered, ...travelCautions(request.driver, resolved.driver)],
+    [
+      ...unkept,
+      ...filtered,
+      ...ratingCautions(request.driver, resolved.driver),
+      ...travelCautions(request.driver, resolved.driver)
+    ],
     [...work, ...circuitSays.cautions]
   )
   const capacitor = supply.current.done && supply.current.outcome.result.capacitor !== undefined
   const readings = planReadings(graph.circuit, capacitor)
   const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
-  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions, saving }
+  const told = {
+    joined,
+    chosen,
+    leaflet: leaflet !== undefined,
+    misfit: withWayOut(misfit, waysOut),
+    unkept,
+    cautions,
+    saving
+  }
   const summary = planSummary(resolved, parts, told, circuit)
   const reasons = summary.reasons.map(({ detail }) => detail)
   const steps = [...(buildOrder?.steps ?? []), ...commissioning]

@@ -8,6 +8,7 @@ import { CROSSOVER_ORDER, crossoverHz } from '../enclosure/parts/plan-crossover.
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/parts/plan-response.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
+import type { GivenBox } from '../request/plan-leaflet.ts'
 import { amplifierV } from './converter.ts'
 
 export type SignalPart = Part<SignalSetupRequest, SignalSetup>
@@ -15,12 +16,14 @@ export type SignalPart = Part<SignalSetupRequest, SignalSetup>
 export function planSignal(
   request: PlanRequest,
   joined: JoinedDrivers | undefined,
-  response: ResponsePart
+  response: ResponsePart,
+  leaflet?: GivenBox
 ): SignalPart {
   if (joined === undefined) return waitingFor('a load that the amplifier can drive')
   const { input, mainsLowHz, gainPowerW: _, ...signal } = request.signal
   const highPassHz = response.done ? protectiveCornerHz(response.outcome.result, response.request) : undefined
-  const tuningHz = response.done ? response.outcome.result.scalars.tuningHz : undefined
+  const leafletHz = leaflet?.kind === 'vented' ? leaflet.tuningHz : undefined
+  const tuningHz = response.done ? response.outcome.result.scalars.tuningHz : leafletHz
   const acoustic = present({ tuningHz, mainsLowHz })
   return runPart(
     {

@@ -8,7 +8,7 @@ import { present } from '../../domain/present.ts'
 import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
 import { refusalSaid, waitingFor } from '../request/part.ts'
 import { type BoxPart, type BoxWish, clears } from './parts/plan-box.ts'
-import { inPlanOrder, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
+import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
 import { type BuiltEnclosure, protectionFor } from './parts/plan-response.ts'
 import type { Setting } from './parts/setting.ts'
@@ -29,7 +29,7 @@ function leakQOf({ alignment, kind }: EnclosureCandidate, sizing: SizingPart): n
 }
 
 export function enclosureOf(
-  candidate: PlannedCandidate,
+  candidate: PlannedBox,
   box: BoxPart,
   port: PortPart | undefined,
   leakQ: number | undefined
@@ -83,8 +83,8 @@ function complaint({ port, box }: Built): Said | undefined {
   return say('answer.too-tight', { rows: listed(rows) })
 }
 
-interface Sized {
-  readonly candidate: PlannedCandidate
+export interface Sized {
+  readonly candidate: PlannedBox
   readonly leakQ: number | undefined
   /** Absent for a closed box, as what it was sized for. */
   readonly port?: PortPart
@@ -104,7 +104,7 @@ const judged = (sized: Sized, box: BoxPart): Attempt => {
 }
 
 /** A box is laid out only round a port that fits. */
-function tried({ request }: Setting, sized: Sized): Attempt {
+export function tried({ request }: Pick<Setting, 'request'>, sized: Sized): Attempt {
   const { port } = sized
   if (port !== undefined && !(port.done && port.outcome.result.fits)) {
     return judged(sized, waitingFor('a port that fits'))
@@ -114,16 +114,17 @@ function tried({ request }: Setting, sized: Sized): Attempt {
 }
 
 /** The same attempt with its box laid out whatever its port, for showing what it lacks. */
-export function shown({ request }: Setting, attempt: Attempt): Attempt {
+export function shown({ request }: Pick<Setting, 'request'>, attempt: Attempt): Attempt {
   const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(request, attempt)
   return wish === undefined ? attempt : judged(attempt, laidOut(request, wish))
 }
 
-/** A box that is only tight, in other proportions. */
-function regrownAttempt({ request }: Setting, attempt: Attempt): readonly Attempt[] {
-  const wish = attempt.box.done ? boxWish(request, attempt) : undefined
+/** Of boxes that are only tight the least tight one, in other proportions. */
+export function regrownAttempt({ request }: Pick<Setting, 'request'>, tight: readonly Attempt[]): readonly Attempt[] {
+  const [attempt] = tight.filter(({ box }) => box.done).toSorted((a, b) => a.missShare - b.missShare)
+  const wish = attempt === undefined ? undefined : boxWish(request, attempt)
   const box = wish === undefined ? undefined : regrown(request, wish)
-  return box === undefined ? [] : [judged(attempt, box)]
+  return attempt === undefined || box === undefined ? [] : [judged(attempt, box)]
 }
 
 function* sizedAttempts(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Sized> {
@@ -143,8 +144,7 @@ export function* attemptsOf(setting: Setting, candidate: PlannedCandidate, sizin
     tight.push(made)
     yield made
   }
-  const [least] = tight.filter(({ box }) => box.done).toSorted((a, b) => a.missShare - b.missShare)
-  if (least !== undefined) yield* regrownAttempt(setting, least)
+  yield* regrownAttempt(setting, tight)
 }
 
 export function* attempts(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Attempt> {

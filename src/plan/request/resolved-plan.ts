@@ -5,6 +5,8 @@ import type { Assumptions } from '../../domain/assume.ts'
 import { withoutDraw } from './plan-amplifier.ts'
 import { type Finish, resolvedFinish } from './plan-finish.ts'
 import { resolvedBoard } from './plan-imperial.ts'
+import { leafletBox } from './plan-leaflet.ts'
+import { withInductance, withRating } from './plan-ratings.ts'
 import type { PlanEnclosure } from './plan-request.ts'
 import { resolvedDriver, resolvedSpace } from './plan-space.ts'
 import { withTravel } from './plan-travel.ts'
@@ -72,11 +74,17 @@ function resolvedEnclosure(enclosure: PlanEnclosure = {}, assumed: Assumptions):
   return { ...enclosure, goal: assumed.or<DesignGoal>(enclosure.goal, 'enclosure.goal', goal.value, goal.why) }
 }
 
+/** Ratings that the sheet leaves out; of a driver that nothing is known of no travel is guessed, for nothing rests on it. */
+function ratedDriver(request: PlanRequest, driver: PlanRequest['driver'], assumed: Assumptions): PlanRequest['driver'] {
+  const rated = withRating(driver, assumed)
+  return leafletBox(request) === undefined ? withTravel(withInductance(rated, assumed), assumed) : rated
+}
+
 export function resolvedPlan(request: PlanRequest, assumed: Assumptions): ResolvedPlan {
   const fields = resolvedFields(request, assumed)
   return {
     ...request,
-    driver: withTravel(resolvedDriver({ driver: request.driver, car: fields.car }, assumed), assumed),
+    driver: ratedDriver(request, resolvedDriver({ driver: request.driver, car: fields.car }, assumed), assumed),
     board: resolvedBoard(request, assumed),
     amplifier: withoutDraw(request.amplifier),
     enclosure: resolvedEnclosure(request.enclosure, assumed),

@@ -41,6 +41,12 @@ export function planSizing(
   )
 }
 
+/** What a box is built for, whoever says so: a sizing, or a leaflet. */
+export interface PlannedBox
+  extends Pick<EnclosureCandidate, 'name' | 'alignment' | 'netVolumeM3' | 'builtVolumeM3' | 'tuningHz'> {
+  readonly kind: PlannedKind
+}
+
 export interface PlannedCandidate extends EnclosureCandidate {
   readonly kind: PlannedKind
 }

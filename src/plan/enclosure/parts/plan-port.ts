@@ -14,6 +14,7 @@ import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { onSawStep, sawStep } from '../../request/plan-imperial.ts'
 import { portFace } from '../../request/plan-space.ts'
+import { crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import { planFilters } from './plan-response.ts'
 
@@ -30,6 +31,10 @@ const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
 /** Of an area that is given, the slots no wider than they have to be. */
 const portsOfAreaTried = ['round', 'floor-slot', 'wall-slot'] as const
 type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[number]
+
+/** One speed where the caller states it. */
+export const airSpeedsTried = ({ enclosure }: PlanRequest): readonly number[] =>
+  enclosure?.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
 
 export interface PortWish {
   readonly airSpeedMPerS: number
@@ -150,6 +155,26 @@ export function planPort(
       airSpeedLimitMPerS: airSpeedMPerS,
       ...wish(request, form),
       ...present({ air })
+    },
+    sizePort
+  )
+}
+
+/** A port whose air is told by the volume that the cones sweep, of drivers that nothing else is known of. */
+export function sweptPort(
+  request: PlanRequest,
+  { airSpeedMPerS, form, netVolumeM3, tuningHz }: PortQuestion,
+  sweptVolumeM3: number | undefined
+): PortPart {
+  const { air } = request
+  return runPart(
+    {
+      netVolumeM3,
+      tuningHz,
+      lowPassHz: crossoverHz(request),
+      airSpeedLimitMPerS: airSpeedMPerS,
+      ...wish(request, form),
+      ...present({ sweptVolumeM3, air })
     },
     sizePort
   )

@@ -14,6 +14,7 @@ export const answerSentences = {
   'answer.at-full-sine-driving': 'at full sine, driving',
   'answer.at-the-seat': 'at the seat',
   'answer.behind-the-distribution-block': 'Behind the distribution block: {join}.',
+  'answer.by-the-leaflet': 'by the leaflet',
   'answer.bridged': ', bridged',
   'answer.cable': '{cable}{instead}',
   'answer.closed-box': 'Closed box{alignment}',

@@ -17,6 +17,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.at-full-sine-driving': 'bei vollem Sinus auf der Fahrt',
   'answer.at-the-seat': 'am Sitzplatz',
   'answer.behind-the-distribution-block': 'Hinter dem Verteiler: {join}.',
+  'answer.by-the-leaflet': 'nach dem Merkblatt',
   'answer.bridged': ', gebrückt',
   'answer.cable': '{cable}{instead}',
   'answer.closed-box': 'Geschlossenes Gehäuse{alignment}',
