@@ -1,10 +1,12 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
 
-import { inDecimals } from '../../domain/digits.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
+import { toMm } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
+import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
-import { waitingFor } from '../request/part.ts'
+import { refusalSaid, waitingFor } from '../request/part.ts'
 import { type BoxPart, type BoxWish, clears } from './parts/plan-box.ts'
 import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
@@ -61,19 +63,23 @@ function boxWish(brief: BoxBrief, { candidate, port, wish }: Sized): Omit<BoxWis
   return { netVolumeM3: candidate.netVolumeM3, port: boxPort(brief, port.outcome.result.recommended, wish.form) }
 }
 
-function complaint({ port, box }: Built): string | undefined {
-  if (port !== undefined && !port.done) return port.refusal.message
-  const unportable =
-    port?.done && !port.outcome.result.fits ? port.outcome.result.recommended.why.join('; ') : undefined
-  if (unportable !== undefined && portMiss(port) >= boxMiss(box)) return unportable
-  if (!box.done) return box.refusal.message
+function complaint({ port, box }: Built): Said | undefined {
+  if (port !== undefined && !port.done) return refusalSaid(port.refusal)
+  const unportable = port?.done && !port.outcome.result.fits ? port.outcome.result.recommended : undefined
+  if (unportable !== undefined && portMiss(port) >= boxMiss(box)) {
+    return say('answer.port-why', { reasons: listed(allSaidOf(unportable, 'why'), 'list.clauses') })
+  }
+  if (!box.done) return refusalSaid(box.refusal)
   if (clears(box)) return undefined
   const tight = box.outcome.result.clearances.filter(({ passes }) => !passes)
-  const rows = tight.map(
-    ({ between, availableM, neededM }) =>
-      `${between} (${inDecimals(availableM * 1e3, 1)} of ${inDecimals(neededM * 1e3, 1)} mm)`
+  const rows = tight.map(row =>
+    say('answer.tight', {
+      between: saidOf(row, 'between'),
+      availableMm: toMm(row.availableM, 1),
+      neededMm: toMm(row.neededM, 1)
+    })
   )
-  return `Too tight: ${rows.join(', ')}.`
+  return say('answer.too-tight', { rows: listed(rows) })
 }
 
 export interface Sized {
@@ -85,7 +91,7 @@ export interface Sized {
 }
 
 export interface Attempt extends Sized, Built {
-  readonly complaint: string | undefined
+  readonly complaint: Said | undefined
   /** By how much it does not fit. */
   readonly missShare: number
 }

@@ -49,7 +49,7 @@ export interface PlannedEnclosure {
 const triedRow = ({ candidate, complaint }: Attempt): Tried => ({
   ...worded({
     name: say('sentences', { all: saidOf(candidate, 'name') }),
-    why: complaint === undefined ? say('answer.fits') : say('sentences', { all: complaint })
+    why: complaint ?? say('answer.fits')
   }),
   netVolumeM3: candidate.netVolumeM3,
   ...present({ tuningHz: candidate.tuningHz })
@@ -88,13 +88,13 @@ export const triedRows = (passed: readonly Attempt[]): readonly Tried[] => [
   ...new Map(passed.map(row => [`${row.candidate.name} ${row.candidate.netVolumeM3}`, triedRow(row)])).values()
 ]
 
-function misfitText({ candidate, complaint = '' }: Attempt): Said {
+function misfitText({ candidate, complaint = say('answer.fits') }: Attempt): Said {
   const { netVolumeM3, tuningHz } = candidate
   const tuned = tuningHz === undefined ? '' : say('answer.tuned-at', { tuningHz: toDigits(tuningHz) })
   return say('answer.misfit', {
     name: saidOf(candidate, 'name'),
     volume: inLitres(netVolumeM3),
     tuned,
-    complaint: complaint.replace(/\.$/, '')
+    complaint
   })
 }

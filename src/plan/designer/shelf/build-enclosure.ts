@@ -3,6 +3,7 @@ import type { DesignFigures } from '../../../contract/systems/design-system.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
 import type { Caution } from '../../../domain/caution.ts'
 import { present } from '../../../domain/present.ts'
+import { inEnglish } from '../../../domain/say.ts'
 import { planCautions } from '../../answer/plan-cautions.ts'
 import { planSignal } from '../../electric/plan-signal.ts'
 import { type AttemptResponse, attemptResponse } from '../../enclosure/attempt-response.ts'
@@ -128,7 +129,7 @@ function made(electrics: Electrics, question: Question, design: FoundDesign<Plac
   for (const { enclosure, attempt } of wishedAttempts(electrics.setting, question.goal, () => [design], roomM3)) {
     if (ports++ >= MOST_PORTS) break
     if (attempt.complaint !== undefined) {
-      if (ports === 1) last = { rejection: hindered('space', attempt.complaint) }
+      if (ports === 1) last = { rejection: hindered('space', inEnglish(attempt.complaint)) }
       continue
     }
     const { found, rejection } = finished(electrics, enclosure, attempt, question.levelHz)

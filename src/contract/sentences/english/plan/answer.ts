@@ -57,7 +57,7 @@ export const answerSentences = {
   'answer.less': 'less',
   'answer.measure-the-body-from-ground-point':
     'Measure the body from ground point to negative post; if it is {value} mΩ',
-  'answer.misfit': 'No enclosure fits the space. The nearest, {name} of {volume}{tuned}: {complaint}.',
+  'answer.misfit': 'No enclosure fits the space. The nearest, {name} of {volume}{tuned}: {complaint}',
   'answer.mm': '{width} × {height} × {depth} mm',
   'answer.more': 'more',
   'answer.no-steady-voltage': 'no steady voltage',
@@ -69,6 +69,7 @@ export const answerSentences = {
     'Put a converter from {systemVoltage} to 12 V beside the amplifiers, with a fuse on both sides',
   'answer.put-a-second-battery-beside-the':
     'Put a second battery beside the amplifiers, {capacity} A·h, {kind}, behind a relay and its own fuse',
+  'answer.port-why': '{reasons}.',
   'answer.remedy': '{what}: {brings}.',
   'answer.rings-longer': 'rings {ring} ms longer',
   'answer.rings-shorter': 'rings {ring} ms shorter',
@@ -102,8 +103,10 @@ export const answerSentences = {
   'answer.the-port-is-loud-at-full': 'The port is loud at full power',
   'answer.the-port-stays-quiet': 'The port stays quiet',
   'answer.then-power': ',{power}',
+  'answer.tight': '{between} ({availableMm} of {neededMm} mm)',
   'answer.times-the-room': '{room} times the room',
   'answer.to': '{designation} to {amplifier}{more}',
+  'answer.too-tight': 'Too tight: {rows}.',
   'answer.tuned-at': ' at {tuningHz} Hz',
   'answer.tuned-to-hz': ', tuned to {toFixed} Hz',
   'answer.tuned-to-hz-2': ', tuned to {tuning} Hz',
