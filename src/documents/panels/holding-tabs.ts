@@ -4,7 +4,7 @@ import type { Polygon } from '../../numeric/geometry/polygon.ts'
 /** Common practice, no source: a bridge 6 to 8 long and 3 high, two at least, none near a corner. */
 export const tabRule = { long: 8, high: 3, fromCorner: 20, apart: 450 } as const
 
-export interface Tab {
+interface Tab {
   /** Its middle, on the outline. */
   readonly x: number
   readonly y: number
