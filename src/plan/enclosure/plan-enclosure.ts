@@ -1,25 +1,24 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
 
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
+import type { BoxBrief } from '../request/box-brief.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
-import { leafletBox } from '../request/plan-leaflet.ts'
 import { attemptResponse } from './attempt-response.ts'
 import { wishDesigner } from './goal-designs.ts'
 import { leafletEnclosure } from './leaflet-enclosure.ts'
 import { type BoxPart, roomForAir } from './parts/plan-box.ts'
 import { planSizing, type SizingPart } from './parts/plan-candidates.ts'
 import type { DriverPart } from './parts/plan-drivers.ts'
-import type { Setting } from './parts/setting.ts'
+import { type Setting, settingOf } from './parts/setting.ts'
 import { type Attempt, attempts } from './plan-attempts.ts'
 import { type PlannedEnclosure, triedRows, unfitting } from './planned-enclosure.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
 /** The first candidate that fits; where none does, the nearest one, with its refusals in their places. */
 export function planEnclosure(
-  request: PlanRequest,
+  brief: BoxBrief,
   drivers: DriverPart,
   joined: JoinedDrivers | undefined
 ): PlannedEnclosure {
@@ -27,19 +26,18 @@ export function planEnclosure(
     const part = waitingFor(what)
     return { sizing: part, box: part, response: part, fits: false, tried: [] }
   }
-  const leaflet = leafletBox(request)
-  if (leaflet !== undefined) return leafletEnclosure(request, leaflet)
+  if (brief.leaflet !== undefined) return leafletEnclosure(brief, brief.leaflet)
   if (!drivers.done) return missing('the complete data of the driver')
   if (joined === undefined) return missing('a load that the amplifier can drive')
-  const setting = { request, drivers, joined }
-  const roomM3 = roomForAir(request)
+  const setting = settingOf(brief, drivers, joined)
+  const roomM3 = roomForAir(brief)
   const passed: Attempt[] = []
-  const { goal } = request.enclosure ?? {}
+  const { goal } = brief.enclosure
   if (goal !== undefined && roomM3 !== undefined) {
     const wished = forWish(setting, goal, roomM3, passed)
     if (wished !== undefined) return wished
   }
-  const sizing = planSizing(request, drivers, joined, roomM3)
+  const sizing = planSizing(setting, roomM3)
   if (!sizing.done) return { ...missing('an enclosure'), sizing }
   for (const attempted of attempts(setting, sizing)) {
     if (attempted.complaint === undefined) {
@@ -53,8 +51,7 @@ export function planEnclosure(
 
 /** The first box of those searched for the wish that can be built. */
 function forWish(setting: Setting, goal: DesignGoal, roomM3: number, passed: Attempt[]): PlannedEnclosure | undefined {
-  const { request, drivers, joined } = setting
-  const designs = wishDesigner(request, drivers, joined, roomM3)
+  const designs = wishDesigner(setting, roomM3)
   for (const { setting: told, sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
     if (attempt.complaint !== undefined) {
       passed.push(attempt)

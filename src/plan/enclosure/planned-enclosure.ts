@@ -62,7 +62,7 @@ const byMiss = (a: Attempt, b: Attempt) => a.missShare - b.missShare
 
 /** The nearest miss; its port is shown only where the port is what does not fit. */
 export function unfitting(
-  setting: Pick<Setting, 'request'>,
+  setting: Pick<Setting, 'brief'>,
   sizing: SizingPart,
   passed: readonly Attempt[]
 ): PlannedEnclosure {

@@ -11,9 +11,11 @@ import { firstBuilt } from '../enclosure/alternatives.ts'
 import { wishDesigner } from '../enclosure/goal-designs.ts'
 import { roomForAir } from '../enclosure/parts/plan-box.ts'
 import { planDrivers } from '../enclosure/parts/plan-drivers.ts'
+import { settingOf } from '../enclosure/parts/setting.ts'
 import { systemFigures } from '../enclosure/parts/system-figures.ts'
 import { planEnclosure } from '../enclosure/plan-enclosure.ts'
 import { planLoad } from '../load/plan-load.ts'
+import { boxBrief } from '../request/box-brief.ts'
 import { usual } from '../request/plan-usual.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
 
@@ -33,15 +35,16 @@ function plannedFigures(request: PlanRequest): SystemFigures | undefined {
   const resolved = resolvedPlan(request, assumptions())
   const { joined } = planLoad(resolved)
   const drivers = planDrivers(resolved, joined)
-  const roomM3 = roomForAir(resolved)
+  const brief = boxBrief(resolved)
+  const roomM3 = roomForAir(brief)
   if (!drivers.done || joined === undefined || roomM3 === undefined) return undefined
-  const setting = { request: resolved, drivers, joined }
-  const { goal } = resolved.enclosure ?? {}
+  const { goal } = brief.enclosure
   if (goal !== undefined) {
-    const designs = wishDesigner(resolved, drivers, joined, roomM3)
+    const setting = settingOf(brief, drivers, joined)
+    const designs = wishDesigner(setting, roomM3)
     return firstBuilt({ setting, goal, designs, roomM3 }, goal, MOST_ATTEMPTS)?.figures
   }
-  const { fits, box, response } = planEnclosure(resolved, drivers, joined)
+  const { fits, box, response } = planEnclosure(brief, drivers, joined)
   return fits ? systemFigures(box, response, joined) : undefined
 }
 
