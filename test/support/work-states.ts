@@ -21,6 +21,7 @@ export const workStates: Readonly<Record<string, StepState>> = {
   'check-parts': state('place-measured', 'cut', 'parts-known'),
   'measure-board': state('bench', 'cut', 'board-measured'),
   'cut-panels': state('board-measured parts-known', '', 'cut'),
+  'order-panels': state('board-measured parts-known', '', 'cut'),
   'saw-bevels': state('cut', 'dry-fitted', 'bevelled'),
   'dry-fit': state('cut bevelled', 'glued', 'dry-fitted'),
   'cut-holes': state('dry-fitted', 'glued', 'holes'),

@@ -14,6 +14,7 @@ import { type PowerRuns, planSupply } from '../electric/plan-supply.ts'
 import { planLoad } from '../load/plan-load.ts'
 import { runPart } from '../request/part.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
+import { supplyBrief } from '../request/supply-brief.ts'
 
 /** What a remedy is sought for. */
 const sought: readonly CautionCode[] = [
@@ -70,8 +71,9 @@ export interface PlannedElectrics {
 export function electricOutcome(request: PlanRequest): ElectricOutcome {
   const resolved = resolvedPlan(request, assumptions())
   const { joined } = planLoad(resolved)
-  const supply = planSupply(resolved, joined)
-  const { circuit } = planGraph(resolved, supply.current, supply.runs)
+  const brief = supplyBrief(resolved)
+  const supply = planSupply(brief, joined)
+  const { circuit } = planGraph(brief, supply.current, supply.runs)
   return outcomeOf({ supply, circuit, joined: joined !== undefined })
 }
 
