@@ -9,3 +9,10 @@ export function crossingHz(frequenciesHz: Float64Array, values: Float64Array, ab
   const [from, to] = [frequenciesHz[above - 1] as number, frequenciesHz[above] as number]
   return from * (to / from) ** ((Math.log(value) - low) / (high - low))
 }
+
+/** Lowest frequency of a grid at which a curve has risen to a value; its first where it begins above, none where it never does. */
+export function risesToHz(frequenciesHz: Float64Array, values: Float64Array, value: number): number | undefined {
+  const above = values.findIndex(each => each >= value)
+  if (above <= 0) return above < 0 ? undefined : frequenciesHz[0]
+  return crossingHz(frequenciesHz, values, above, value)
+}
