@@ -941,6 +941,7 @@ export interface components {
             needed: boolean;
             part: components["schemas"]["BillPart"];
             quantity: number;
+            sold?: components["schemas"]["SoldAs"];
             sparePercent: number;
             specification?: components["schemas"]["BillSpecification"];
             unit: string;
@@ -1037,6 +1038,7 @@ export interface components {
             inches?: components["schemas"]["InchStyle"];
             /** @description Width of the saw cut */
             kerfMm?: number;
+            router?: components["schemas"]["RouterCut"];
             /** @description Sheets to cut from */
             sheets?: components["schemas"]["SheetStock"][];
             /**
@@ -1056,6 +1058,7 @@ export interface components {
             cutPlan?: components["schemas"]["SheetPlanResult"];
             drawings: components["schemas"]["BoxDrawing"][];
             inches: components["schemas"]["InchStyle"];
+            routing?: components["schemas"]["Routing"];
             title: string;
             units: components["schemas"]["PaperUnits"];
         };
@@ -5313,6 +5316,20 @@ export interface components {
             /** @description Physical length, to learn the tuning of a port given whole */
             lengthMm?: number;
         };
+        /** @description Writes the drawing exchange file for a router */
+        RouterCut: {
+            /** @description Diameter of the cutter */
+            cutterMm: number;
+            /** @description Whether inside corners are cut past their point, so that a square part goes in */
+            dogBones?: boolean;
+            /** @description Whether bridges that hold the parts in the sheet are marked */
+            tabs?: boolean;
+        };
+        Routing: {
+            dogBones: boolean;
+            radiusMm: number;
+            tabs: boolean;
+        };
         /**
          * @description A space that a cable runs through.
          * @enum {string}
@@ -5921,6 +5938,11 @@ export interface components {
          * @enum {string}
          */
         SlotWalls: "own" | "one-shared" | "full-width";
+        SoldAs: {
+            item?: string;
+            quantity: number;
+            unit: string;
+        };
         /** @description What feeds the drivers */
         Source: {
             /** @description Load at which the power is meant */

@@ -1,6 +1,6 @@
 /**
  * Which small faults the tests let live. `npm run mutants` draws 200 by a seed and fails under 80 %; `-- --room circuit/fuse,cabin`
- * takes rooms whole, `-- --all` every one; `-- --seed 7 --sample 50` draws others; `--file choose-load` narrows to a file. First
+ * takes rooms whole, `-- --all` every one; `-- --seed 7 --sample 50` draws others, `--each 30` so many of each room; `--file choose-load` narrows to a file. First
  * every quick test is run once with marks, to know what it runs; `--reach FILE` keeps that, for as long as nothing changes.
  */
 import { fork } from 'node:child_process'
@@ -21,6 +21,7 @@ const { values } = parseArgs({
     all: { type: 'boolean', default: false },
     sample: { type: 'string', default: '200' },
     seed: { type: 'string', default: '1' },
+    each: { type: 'string' },
     least: { type: 'string', default: '80' },
     reach: { type: 'string' },
     verbose: { type: 'boolean', default: false }
@@ -110,8 +111,21 @@ const every = chosen.flatMap(room =>
     .map(mutant => ({ room, mutant }))
 )
 const whole = values.all || values.room !== undefined || values.file !== ''
-const draw = whole ? every : drawn(every, Number(values.sample), Number(values.seed))
-console.log(`${draw.length} of ${every.length} mutants${whole ? '' : `, seed ${values.seed}`}`)
+const seed = Number(values.seed)
+function asked(): readonly Drawn[] {
+  const { each } = values
+  if (each !== undefined)
+    return chosen.flatMap(name =>
+      drawn(
+        every.filter(({ room }) => room === name),
+        Number(each),
+        seed
+      )
+    )
+  return whole ? every : drawn(every, Number(values.sample), seed)
+}
+const draw = asked()
+console.log(`${draw.length} of ${every.length} mutants, seed ${seed}`)
 const began = performance.now()
 const seconds = () => ((performance.now() - began) / 1000).toFixed(0)
 const known = await reach()
