@@ -4,7 +4,7 @@
  * @param above  index of the upper neighbour, at least 1
  * @check  10 at 20 Hz, 40 at 80 Hz, value 20 → 40 Hz
  */
-export function crossingHz(frequenciesHz: Float64Array, values: Float64Array, above: number, value: number): number {
+function crossingHz(frequenciesHz: Float64Array, values: Float64Array, above: number, value: number): number {
   const [low, high] = [Math.log(values[above - 1] as number), Math.log(values[above] as number)]
   const [from, to] = [frequenciesHz[above - 1] as number, frequenciesHz[above] as number]
   return from * (to / from) ** ((Math.log(value) - low) / (high - low))
