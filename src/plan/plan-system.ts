@@ -113,7 +113,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
   const { circuit, ...circuitSays } = planCircuit(resolved, wires, runs, signal)
-  const graph = planGraph(resolved, supply.current, runs)
+  const graph = planGraph(resolved, supply.current, runs, joined)
   const { sheets, ...build } = planBuild(resolved, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
   const parts: PlanParts = { matching, wiring, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
   const voltages = planVoltageCautions(resolved, supply.current)

@@ -30,7 +30,7 @@ export function electricalHalf(wire: unknown) {
   const signal = planSignal(request, joined, waitingFor('an enclosure'))
   const wires = joined === undefined ? load : { ...load, joined }
   const { circuit, ...says } = planCircuit(request, wires, runs, signal)
-  const graph = planGraph(request, supply.current, runs)
+  const graph = planGraph(request, supply.current, runs, joined)
   const parts = { ...load, ...supply, circuit: graph.circuit, signal }
   const box = { done: true, request: {}, outcome: outcome(inventedBox) } as unknown as Parameters<typeof planBuild>[2]
   const { billOfMaterials } = planBuild(request, { lined: false, covered: false }, box, circuit, supply, assumptions())

@@ -71,7 +71,7 @@ export function electricOutcome(request: PlanRequest): ElectricOutcome {
   const resolved = resolvedPlan(request, assumptions())
   const { joined } = planLoad(resolved)
   const supply = planSupply(resolved, joined)
-  const { circuit } = planGraph(resolved, supply.current, supply.runs)
+  const { circuit } = planGraph(resolved, supply.current, supply.runs, joined)
   return outcomeOf({ supply, circuit, joined: joined !== undefined })
 }
 

@@ -6,6 +6,7 @@ import { computeCircuit } from '../../../domain/circuit/points/compute-circuit.t
 import { supplyJudgement } from '../../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
+import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { type Part, runPart, waitingFor } from '../../request/part.ts'
 import { RUNNING_OVER_NOMINAL, usual } from '../../request/plan-usual.ts'
 import { starterSource } from '../battery-sources.ts'
@@ -42,10 +43,16 @@ function vehicleOf(request: PlanRequest, charging: SupplyCurrent['charging']) {
   }
 }
 
-/** Each under its place, with the name that the person knows it by. */
-function amplifierOf(amplifier: AmplifierOnSupply, index: number, names: readonly string[]) {
+/** Each under its place, with the name that the person knows it by; that of the bass as its gain is set. */
+function amplifierOf(
+  amplifier: AmplifierOnSupply,
+  index: number,
+  names: readonly string[],
+  { powerW, supplyPowerW }: JoinedDrivers
+) {
   const name = names[index]
-  return { ...amplifier, ...present({ name }), id: points.amplifier(index), ...points.amplifierPoles(index) }
+  const gainPowerW = index === 0 && powerW < supplyPowerW ? powerW : undefined
+  return { ...amplifier, ...present({ name, gainPowerW }), id: points.amplifier(index), ...points.amplifierPoles(index) }
 }
 
 function graphRequest(
@@ -53,7 +60,8 @@ function graphRequest(
   { amplifiers }: CurrentRequest,
   { charging }: SupplyCurrent,
   pieces: Pieces,
-  runs: PowerRuns
+  runs: PowerRuns,
+  joined: JoinedDrivers
 ): CircuitRequest {
   const { supply } = request
   const { cables, fuses, links } = pieces
@@ -67,7 +75,7 @@ function graphRequest(
     cables,
     ...(fuses.length === 0 ? {} : { fuses }),
     ...(links.length === 0 ? {} : { links }),
-    amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers)),
+    amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers, joined)),
     accessories: [vehicleOf(request, charging)],
     ...present({ starter: starterOf(request) })
   }
@@ -101,10 +109,11 @@ const hubOf = ({ converter, branches }: PowerRuns): Hub =>
 export function planGraph(
   request: PlanRequest,
   current: CurrentPart,
-  runs: PowerRuns
+  runs: PowerRuns,
+  joined: JoinedDrivers | undefined
 ): { readonly circuit: CircuitPart; readonly assumed: readonly Assumption[] } {
   const { trunk, missing } = runs
-  if (!current.done || trunk === undefined) return { circuit: waitingFor('a cable that passes'), assumed: [] }
+  if (!current.done || trunk === undefined || joined === undefined) return { circuit: waitingFor('a cable that passes'), assumed: [] }
   if (missing !== undefined) return { circuit: waitingFor(`a branch cable to ${missing} that passes`), assumed: [] }
   if (request.supply.converter !== undefined && runs.converter === undefined) {
     return { circuit: waitingFor('a cable that passes for the output of the converter'), assumed: [] }
@@ -113,6 +122,6 @@ export function planGraph(
   const hub = hubOf(runs)
   const power = powerPieces(request, trunk, runs.branches, trunkEndsAt(runs), hub)
   const pieces = together([power, secondPieces(request, runs), converterPieces(request, runs)])
-  const circuit = runPart(graphRequest(request, current.request, drawn, pieces, runs), computeCircuit)
+  const circuit = runPart(graphRequest(request, current.request, drawn, pieces, runs, joined), computeCircuit)
   return { circuit, assumed: [...pieces.assumed, ...graphAssumed(request, drawn)] }
 }
