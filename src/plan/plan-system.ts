@@ -154,7 +154,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       remedies: planRemedies(request, {
         supply: { ...supply, runs },
         circuit: graph.circuit,
-        joined: joined !== undefined
+        joined
       }),
       safety
     },

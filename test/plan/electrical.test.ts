@@ -127,7 +127,11 @@ describe('the circuit of a plan', () => {
   })
 
   it('follows the gain: drivers that bear 400 W each are driven with 800 W by an amplifier for 2200 W', () => {
-    const weak = plan(2200, {}, { driver: { ...estatePlan.driver, sheet: { ...estatePlan.driver.sheet, powerW: 400 } } })
+    const weak = plan(
+      2200,
+      {},
+      { driver: { ...estatePlan.driver, sheet: { ...estatePlan.driver.sheet, powerW: 400 } } }
+    )
     expect(circuitOf(weak).request.amplifiers[0]).toMatchObject({ powerW: 2200, gainPowerW: 800 })
     expect(circuitOf(plan(2200)).request.amplifiers[0]?.gainPowerW).toBeUndefined()
     // the line from its 15 W at silence to 2200/0.85 W: (2200/0.85 − 15)·800/2200 + 15 W

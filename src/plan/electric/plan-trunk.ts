@@ -66,7 +66,7 @@ function sourceOf({ supply }: PlanRequest): Pick<CableChoiceRequest, 'source'> {
 }
 
 export function trunkCable(request: PlanRequest, task: TrunkTask): CableChoiceRequest {
-  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem } = request.supply
+  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem, runs } = request.supply
   const { current, shared } = task
   const sourceVoltageV = current.converter === undefined ? sizedAtV(current, systemVoltageV) : systemVoltageV
   return {
@@ -75,7 +75,7 @@ export function trunkCable(request: PlanRequest, task: TrunkTask): CableChoiceRe
     positiveLengthM,
     return: trunkReturn(path, shared),
     ...conductorOf(request),
-    ...present({ gaugeSystem }),
+    ...present({ gaugeSystem, runs }),
     ...sourceOf(request),
     ...trunkDrop(request, shared),
     ...trunkEnd(request, shared),

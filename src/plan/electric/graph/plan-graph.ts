@@ -52,7 +52,12 @@ function amplifierOf(
 ) {
   const name = names[index]
   const gainPowerW = index === 0 && powerW < supplyPowerW ? powerW : undefined
-  return { ...amplifier, ...present({ name, gainPowerW }), id: points.amplifier(index), ...points.amplifierPoles(index) }
+  return {
+    ...amplifier,
+    ...present({ name, gainPowerW }),
+    id: points.amplifier(index),
+    ...points.amplifierPoles(index)
+  }
 }
 
 function graphRequest(
@@ -113,7 +118,8 @@ export function planGraph(
   joined: JoinedDrivers | undefined
 ): { readonly circuit: CircuitPart; readonly assumed: readonly Assumption[] } {
   const { trunk, missing } = runs
-  if (!current.done || trunk === undefined || joined === undefined) return { circuit: waitingFor('a cable that passes'), assumed: [] }
+  if (!current.done || trunk === undefined || joined === undefined)
+    return { circuit: waitingFor('a cable that passes'), assumed: [] }
   if (missing !== undefined) return { circuit: waitingFor(`a branch cable to ${missing} that passes`), assumed: [] }
   if (request.supply.converter !== undefined && runs.converter === undefined) {
     return { circuit: waitingFor('a cable that passes for the output of the converter'), assumed: [] }
