@@ -73,9 +73,9 @@ function remedyOf({ id, cost, what, patch, after }: Tried, before: ElectricOutco
   }
 }
 
-/** Volts that fall at both levels are no remedy, whatever they cure on paper; behind a converter, or for a smaller size, they may. */
+/** Volts that fall at both levels are no remedy, whatever they cure on paper; these are not meant to raise them. */
 function sinks({ id, after: { figures: is } }: Tried, { figures: was }: ElectricOutcome): boolean {
-  if (id === 'converter' || id === 'smaller-size') return false
+  if (id === 'converter' || id === 'smaller-size' || id === 'bridging') return false
   return gain(was.fullSineV, is.fullSineV) < -WORTH_V && gain(was.heavyV, is.heavyV) < -WORTH_V
 }
 
