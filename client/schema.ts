@@ -1037,6 +1037,7 @@ export interface components {
             inches?: components["schemas"]["InchStyle"];
             /** @description Width of the saw cut */
             kerfMm?: number;
+            router?: components["schemas"]["RouterCut"];
             /** @description Sheets to cut from */
             sheets?: components["schemas"]["SheetStock"][];
             /**
@@ -1056,6 +1057,7 @@ export interface components {
             cutPlan?: components["schemas"]["SheetPlanResult"];
             drawings: components["schemas"]["BoxDrawing"][];
             inches: components["schemas"]["InchStyle"];
+            routing?: components["schemas"]["Routing"];
             title: string;
             units: components["schemas"]["PaperUnits"];
         };
@@ -1315,6 +1317,7 @@ export interface components {
             practisedDays: number;
             practisedMinutes: number;
             steps: components["schemas"]["BuildStep"][];
+            ways: components["schemas"]["BuildWay"][];
             workMinutes: number;
         };
         BuildStep: {
@@ -1334,6 +1337,18 @@ export interface components {
             tools: string[];
             uses: ("driver" | "amplifier" | "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box")[];
             warnings: string[];
+        };
+        BuildWay: {
+            cutMm: number;
+            holeMm: number;
+            netVolumePercent: number;
+            substitutes: string[];
+            taken: boolean;
+            tools: string[];
+            tuningPercent?: number;
+            /** @enum {string} */
+            way: "saw-and-router" | "cutting-service" | "jigsaw-and-drill";
+            workMinutes: number;
         };
         BuyLine: {
             id: string;
@@ -4576,6 +4591,7 @@ export interface components {
             paper?: components["schemas"]["PlanPaper"];
             signal: components["schemas"]["PlanSignal"];
             supply: components["schemas"]["PlanSupply"];
+            workshop?: components["schemas"]["PlanWorkshop"];
         };
         /** @description Straps that hold the box, where it is not bolted. */
         PlanRestraint: {
@@ -4789,6 +4805,14 @@ export interface components {
         PlanWaysOut: {
             changes: components["schemas"]["PlanWayOut"][];
             largestDriver?: components["schemas"]["LargestDriver"];
+        };
+        /** @description What the boards are worked with. */
+        PlanWorkshop: {
+            /**
+             * @description Panel saw and router
+             * @enum {string}
+             */
+            way?: "saw-and-router" | "cutting-service" | "jigsaw-and-drill";
         };
         PointVoltage: {
             point: string;
@@ -5290,6 +5314,20 @@ export interface components {
             kind: "round";
             /** @description Physical length, to learn the tuning of a port given whole */
             lengthMm?: number;
+        };
+        /** @description Writes the drawing exchange file for a router */
+        RouterCut: {
+            /** @description Diameter of the cutter */
+            cutterMm: number;
+            /** @description Whether inside corners are cut past their point, so that a square part goes in */
+            dogBones?: boolean;
+            /** @description Whether bridges that hold the parts in the sheet are marked */
+            tabs?: boolean;
+        };
+        Routing: {
+            dogBones: boolean;
+            radiusMm: number;
+            tabs: boolean;
         };
         /**
          * @description A space that a cable runs through.

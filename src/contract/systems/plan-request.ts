@@ -32,6 +32,7 @@ import {
 } from '../supply/supply-current.ts'
 import { PlanEnclosureBody } from './plan-enclosure.ts'
 import { RoomForBox } from './plan-space.ts'
+import { workWays } from './words.ts'
 
 const {
   kind: _kind,
@@ -192,6 +193,16 @@ export const PlanFinishBody = component('PlanFinish', 'How the box is finished.'
 })
 export interface FinishRequest extends Si<Static<typeof PlanFinishBody>> {}
 
+const Workshop = component('PlanWorkshop', 'What the boards are worked with.', {
+  way: Type.Optional(
+    choice(
+      'Panel saw and router; boards from a cutting service and holes by jigsaw; or jigsaw and drill on a table',
+      workWays
+    )
+  )
+})
+export interface WorkshopRequest extends Si<Static<typeof Workshop>> {}
+
 /** An address that is printed: no spaces, nothing but ASCII. */
 export const LINK_PATTERN = '^https?://[!-~]+$'
 export const LONGEST_LINK = 800
@@ -230,6 +241,7 @@ export const PlanBody = component(
     supply: ref(PlanSupplyBody),
     signal: ref(PlanSignalBody),
     finish: Type.Optional(ref(PlanFinishBody)),
+    workshop: Type.Optional(ref(Workshop)),
     air: Type.Optional(ref(AirBody)),
     paper: Type.Optional(ref(Paper))
   }

@@ -4,7 +4,7 @@ import { component, ref } from '../field/component.ts'
 import { CautionBody } from '../field/envelope.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { billGroups, billParts, workItems, workPlaces } from './words.ts'
+import { billGroups, billParts, workItems, workPlaces, workWays } from './words.ts'
 
 const texts = (description: string) => Type.Array(Type.String(), { description })
 
@@ -67,6 +67,20 @@ const WorkDayBody = component('WorkDay', 'What one pair of hands does on one day
   minutes: quantity('min', 'Hands at work')
 })
 
+const BuildWayBody = component('BuildWay', 'One way to work the boards, beside the others.', {
+  way: choice('Way', workWays),
+  taken: Type.Boolean({ description: 'Whether the steps are written for it' }),
+  cutMm: quantity('mm', 'How far a length comes out long or short, with care'),
+  holeMm: quantity('mm', 'The same of the edge of a hole'),
+  netVolumePercent: quantity('%', 'What such cuts move the air in the box by, at most'),
+  tuningPercent: Type.Optional(quantity('%', 'What they move the tuning by, at most')),
+  workMinutes: quantity('min', 'Work at the box of a careful first build'),
+  tools: texts('Tools for the boards'),
+  substitutes: texts('What does instead, where one of them is missing')
+})
+
+export interface BuildWay extends Si<Static<typeof BuildWayBody>> {}
+
 export const BuildOrderBody = component('BuildOrder', 'The order of work.', {
   steps: Type.Array(ref(BuildStepBody), { description: 'Steps in order' }),
   workMinutes: quantity('min', 'Work of a careful first build, without waiting'),
@@ -77,6 +91,7 @@ export const BuildOrderBody = component('BuildOrder', 'The order of work.', {
       'A first build over days: what can go on while something dries goes on; days of mere waiting are left out'
   }),
   practisedDays: Type.Integer({ description: 'Days a practised hand needs for it' }),
+  ways: Type.Array(ref(BuildWayBody), { description: 'All ways, with what each takes and how exact it is' }),
   batteryOffDay: Type.Integer({ description: 'The car has no battery from this day until it is switched on' })
 })
 

@@ -13,7 +13,7 @@ function accessoriesText({
 }: SystemWiring): readonly string[] {
   const { name, fuse, positive, negative } = second ?? {}
   return [
-    ...(fusedAtEnd === true ? ['The same fuse again at the far end of the trunk.'] : []),
+    ...(fusedAtEnd === true ? ['The same fuse again at the far end of the main cable.'] : []),
     ...(link === undefined ? [] : [`Before the block: ${[link.title, ...link.lines].join(', ')}.`]),
     ...(positive === undefined
       ? []

@@ -4,7 +4,7 @@ import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
-import { screwRule, screwSizeFor, screwsAlong } from '../../domain/box/assembly/joint-screws.ts'
+import { jointScrewOf, screwRule, screwSizeFor, screwsAlong } from '../../domain/box/assembly/joint-screws.ts'
 import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/request/driver-fixing.ts'
 import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
@@ -76,9 +76,9 @@ export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): rea
   )
 }
 
-function screwRow(joints: readonly Joint[]): readonly BillRow[] {
+function screwRow(joints: readonly Joint[], panels: readonly Panel[]): readonly BillRow[] {
   const screwed = joints.filter(({ screwCount }) => screwCount > 0)
-  const { diameterMm, lengthMm, pilotMm } = screwSizeFor(joints[0]?.faceM ?? 0.018)
+  const { diameterMm, lengthMm, pilotMm } = jointScrewOf(panels)
   return billRow({
     group: 'joining',
     part: 'wood-screw',
@@ -164,7 +164,7 @@ export function joiningRows(
   laminatedM2: number,
   panels: readonly Panel[] = []
 ): readonly BillRow[] {
-  return [...screwRow(joints), ...laminationRow(panels), ...glueRow(joints, laminatedM2), ...sealantRow(joints)]
+  return [...screwRow(joints, panels), ...laminationRow(panels), ...glueRow(joints, laminatedM2), ...sealantRow(joints)]
 }
 
 function fixingRows({

@@ -15,6 +15,7 @@ import { type CablePart, type PowerRuns, planSupply } from '../electric/plan-sup
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { planLoad } from '../load/plan-load.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
+import { supplyBrief } from '../request/supply-brief.ts'
 
 /** What a remedy is sought for. */
 const sought: readonly CautionCode[] = [
@@ -86,8 +87,9 @@ export interface PlannedElectrics {
 export function electricOutcome(request: PlanRequest): ElectricOutcome {
   const resolved = resolvedPlan(request, assumptions())
   const { joined } = planLoad(resolved)
-  const supply = planSupply(resolved, joined)
-  const { circuit } = planGraph(resolved, supply.current, supply.runs, joined)
+  const brief = supplyBrief(resolved)
+  const supply = planSupply(brief, joined)
+  const { circuit } = planGraph(brief, supply.current, supply.runs, joined)
   return outcomeOf(request, { supply, circuit, joined })
 }
 

@@ -50,7 +50,7 @@ export function buy(plan: PlanPaper): Html | undefined {
       line: 'By shop, each thing with the step that needs it.'
     },
     html`${lists}`,
-    rows.length < bill.length ? html`<p class="quiet">${CUT_TO_SIZE}</p>` : undefined,
+    bill.some(({ part }) => part === 'sheet') ? html`<p class="quiet">${CUT_TO_SIZE}</p>` : undefined,
     fold('How much, and why', table('How much, and why', columns, why))
   )
 }

@@ -2,12 +2,13 @@
 import { findingChart } from '../../charts/finding-chart.ts'
 import { portAirChart, travelChart } from '../../charts/plan-charts.ts'
 import { type Html, html } from '../../draw/html.ts'
-import { durationText, opened } from '../../draw/number-text.ts'
+import { durationText, opened, type PaperUnits } from '../../draw/number-text.ts'
 import { systemWiring } from '../../wiring/system-wiring.ts'
 import { wiringDiagram } from '../../wiring/wiring-diagram.ts'
 import { daysOf, stagesOf } from '../paper-steps.ts'
-import type { PlanPaper } from '../plan-paper.ts'
+import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
 import { conductorRows } from '../plan-rows.ts'
+import { WAYS_CAPTION, waysTable } from '../ways-rows.ts'
 import { WHAT_IF_CAPTION } from '../what-if-rows.ts'
 import { chapter, figureOf, fold, list, table } from './page-parts.ts'
 import { stretches } from './page-steps.ts'
@@ -32,11 +33,20 @@ function whatMoves({ headroom, whatIf: { headings, rows } }: PlanPaper): Html | 
   return fold('What the limits cost, and what moves', cost, table(WHAT_IF_CAPTION, columns, rows))
 }
 
-export function build(plan: PlanPaper): Html | undefined {
+function otherWays(order: NonNullable<PlanPaper['buildOrder']>, paper: PaperUnits): Html {
+  const { headings, rows } = waysTable(order, paper)
+  const columns = headings.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
+  const tools = order.ways.find(({ taken }) => taken)?.tools ?? []
+  const needed = html`<p>Tools for the boards: ${tools.join(', ')}.</p>`
+  return fold('Other ways to work the boards, and the tools of this one', table(WAYS_CAPTION, columns, rows), needed)
+}
+
+export function build(plan: PlanPaper, { paper }: PaperOptions): Html | undefined {
   const { buildOrder } = plan
   if (buildOrder === undefined) return undefined
   const line = `${durationText(buildOrder.workMinutes)} of work in all, over ${buildOrder.days.length} days. Open a step for how it is done.`
-  return chapter(plan, { id: 'build', title: 'Build', line }, stretches(plan, daysOf(plan, ['table', 'bench'])))
+  const days = stretches(plan, daysOf(plan, ['table', 'bench']))
+  return chapter(plan, { id: 'build', title: 'Build', line }, otherWays(buildOrder, paper), days)
 }
 
 const LEGEND =

@@ -15,7 +15,7 @@ export function planPage(plan: PlanPaper, options: PaperOptions): string {
     ['see', 'See', see(plan)],
     ['buy', 'Buy', buy(plan)],
     ['cut', 'Cut', cut(plan, options)],
-    ['build', 'Build', build(plan)],
+    ['build', 'Build', build(plan, options)],
     ['wire', 'Wire', wire(plan)],
     ['switch-on', 'Switch on', switchOn(plan)],
     ['check', 'Check', check(plan)]

@@ -59,7 +59,7 @@ function shop(plan: PlanPaper, { title, groups }: (typeof shops)[number]): Conte
 /** Three columns, one a shop. */
 export function pdfBuy(plan: PlanPaper): Content[] {
   if (plan.bill.length === 0) return []
-  const half = shoppingRows(plan.bill).length < plan.bill.length ? [{ text: CUT_TO_SIZE, fontSize: 8 }] : []
+  const half = plan.bill.some(({ part }) => part === 'sheet') ? [{ text: CUT_TO_SIZE, fontSize: 8 }] : []
   return [heading('Buy'), { columns: shops.map(each => shop(plan, each)), columnGap: 14 }, ...half]
 }
 
