@@ -941,6 +941,7 @@ export interface components {
             needed: boolean;
             part: components["schemas"]["BillPart"];
             quantity: number;
+            sold?: components["schemas"]["SoldAs"];
             sparePercent: number;
             specification?: components["schemas"]["BillSpecification"];
             unit: string;
@@ -5937,6 +5938,11 @@ export interface components {
          * @enum {string}
          */
         SlotWalls: "own" | "one-shared" | "full-width";
+        SoldAs: {
+            item?: string;
+            quantity: number;
+            unit: string;
+        };
         /** @description What feeds the drivers */
         Source: {
             /** @description Load at which the power is meant */

@@ -24,6 +24,12 @@ const Specification = component('BillSpecification', 'What a shop looks for; onl
   capacityN: Type.Optional(quantity('N', 'Lashing capacity'))
 })
 
+const SoldAs = component('SoldAs', 'What the shop of a market in inches calls it, and how it is sold there.', {
+  item: Type.Optional(Type.String({ description: 'What to ask for, where it has another name' })),
+  quantity: quantity('1', 'How much, in `unit`: the need with its spare, rounded up'),
+  unit: Type.String({ description: 'Unit of quantity' })
+})
+
 export const BillRowBody = component('BillRow', 'One line of the bill of materials.', {
   id: Type.String({ description: 'Name of the row in this bill: its part, numbered from the second row on' }),
   group: choice('Where the row belongs', billGroups),
@@ -35,6 +41,7 @@ export const BillRowBody = component('BillRow', 'One line of the bill of materia
   need: quantity('1', 'The need itself, in `unit`'),
   sparePercent: quantity('%', 'Spare added to the need'),
   basis: Type.String({ description: 'How the need was reached' }),
+  sold: Type.Optional(ref(SoldAs, 'Where the paper is in inches and the shop sells it otherwise')),
   needed: Type.Boolean({ description: 'False where a builder may do without' }),
   insteadOf: Type.Optional(choice('Bought instead of the rows of this part, not besides', billParts))
 })

@@ -35,10 +35,10 @@ export interface BillDriver {
 
 export function sheetRows(plan: SheetPlan): readonly BillRow[] {
   const basis = say('bill.cut-plan-panels-fill-of-the', { yield: inDecimals(plan.total.yieldPercent, 1) })
-  const kinds = plan.layouts.map(({ sheet, lengthM, widthM }) => ({
+  const kinds = plan.layouts.map(({ sheet, lengthM, widthM, thicknessM, material }) => ({
     sheet,
     size: `${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`,
-    specification: { lengthM, widthM }
+    specification: { lengthM, widthM, thicknessM, ...present({ material }) }
   }))
   const first = (of: (typeof kinds)[number]) => kinds.find(each => each.sheet === of.sheet && each.size === of.size)
   return kinds
