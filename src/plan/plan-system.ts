@@ -177,6 +177,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       remedies: planRemedies(request, {
         supply: { ...supply, runs },
         circuit: graph.circuit,
+        matching,
         joined
       }),
       safety

@@ -1,9 +1,18 @@
 /** Other cables, and other ways back, for a plan whose supply is short of something: each a patch on its request. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { RemedyPatch } from '../../contract/systems/remedies.ts'
+import type { RemedyCost, RemedyId } from '../../contract/systems/words.ts'
 import { inDecimals, toDigits } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
-import type { Candidate } from './candidates.ts'
 import type { ElectricOutcome } from './electric-outcome.ts'
+
+export interface Candidate {
+  readonly id: RemedyId
+  readonly cost: RemedyCost
+  readonly what: Said
+  readonly patch: RemedyPatch
+}
 
 /** A welded steel body between ground point and post, measured well [Ω]. Common practice, no source. */
 const GOOD_BODY_OHM = 0.0006

@@ -1,20 +1,10 @@
 /** Changes worth trying for a plan whose supply is short of something, each a patch on its request. */
-import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import type { RemedyPatch } from '../../contract/systems/remedies.ts'
-import type { RemedyCost, RemedyId } from '../../contract/systems/words.ts'
 import { converterJudgement } from '../../domain/circuit/load/converter-judgement.ts'
 import { inDigits, toDigits } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
-import { cableCandidates, smallerSize } from './cable-candidates.ts'
+import { type Candidate, cableCandidates, smallerSize } from './cable-candidates.ts'
 import { type ElectricOutcome, wantsVoltage } from './electric-outcome.ts'
-
-export interface Candidate {
-  readonly id: RemedyId
-  readonly cost: RemedyCost
-  readonly what: Said
-  readonly patch: RemedyPatch
-}
 
 /** What a second battery holds where the first says nothing [A·h]. */
 const SECOND_AH = 70

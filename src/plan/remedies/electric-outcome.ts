@@ -2,7 +2,6 @@
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { RemedyFigures } from '../../contract/systems/remedies.ts'
-import { powerBand } from '../../domain/amplifier/match-options.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { type Caution, gravity } from '../../domain/caution.ts'
 import { cableSize } from '../../domain/circuit/cable/cable-size.ts'
@@ -13,7 +12,7 @@ import { type CircuitPart, planGraph } from '../electric/graph/plan-graph.ts'
 import { sizeOfRun } from '../electric/plan-run.ts'
 import { type CablePart, type PowerRuns, planSupply } from '../electric/plan-supply.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
-import { planLoad } from '../load/plan-load.ts'
+import { type PlannedLoad, planLoad } from '../load/plan-load.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
 import { supplyBrief } from '../request/supply-brief.ts'
 
@@ -80,17 +79,18 @@ function problemsOf(cautions: readonly Caution[]): ReadonlyMap<CautionCode, numb
 export interface PlannedElectrics {
   readonly supply: ReturnType<typeof planSupply>
   readonly circuit: CircuitPart
+  readonly matching: PlannedLoad['matching']
   readonly joined: JoinedDrivers | undefined
 }
 
 /** Planned anew from the request alone, the box left out. */
 export function electricOutcome(request: PlanRequest): ElectricOutcome {
   const resolved = resolvedPlan(request, assumptions())
-  const { joined } = planLoad(resolved)
+  const { joined, matching } = planLoad(resolved)
   const brief = supplyBrief(resolved)
   const supply = planSupply(brief, joined)
   const { circuit } = planGraph(brief, supply.current, supply.runs, joined)
-  return outcomeOf(request, { supply, circuit, joined })
+  return outcomeOf(request, { supply, circuit, matching, joined })
 }
 
 /** Trunk and branches share the drop that is allowed: what lets a size of the trunk pass raises the whole in the same ratio. */
@@ -106,11 +106,14 @@ function nearMissOf({ supply }: PlanRequest, cable: CablePart): NearMiss | undef
   return { designation: below.designation, missPercent, limitPercent: (allowedPercent * dropV) / dropLimitV }
 }
 
-/** By less than the least of a good match; a gain that was set lower is meant so. */
-const isWeak = ({ gainPowerW, amplifierPowerW, driversPowerW, outputs }: JoinedDrivers) =>
-  gainPowerW === undefined && amplifierPowerW < powerBand.lowest * driversPowerW * outputs
+/** A gain that was set lower is meant so. */
+const isWeak = (matching: PlannedLoad['matching'], joined: JoinedDrivers | undefined) =>
+  joined?.gainPowerW === undefined && matching.done && matching.outcome.result.best?.verdict === 'under-powered'
 
-export function outcomeOf(request: PlanRequest, { supply, circuit, joined }: PlannedElectrics): ElectricOutcome {
+export function outcomeOf(
+  request: PlanRequest,
+  { supply, circuit, matching, joined }: PlannedElectrics
+): ElectricOutcome {
   const { runs, current, cable, fuse } = supply
   const cautions = [current, cable, fuse, circuit].flatMap(part => (part.done ? part.outcome.cautions : []))
   const lossPercent = cable.done ? cable.outcome.result.cable?.dropPercent : undefined
@@ -119,7 +122,7 @@ export function outcomeOf(request: PlanRequest, { supply, circuit, joined }: Pla
     figures: figuresOf(circuit, runs, joined?.powerW),
     problems: problemsOf([...cautions, ...runs.cautions]),
     joined: joined !== undefined,
-    weak: joined !== undefined && isWeak(joined),
+    weak: isWeak(matching, joined),
     ...present({
       powerW: joined?.powerW,
       lossPercent,
