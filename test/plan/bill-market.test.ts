@@ -61,7 +61,7 @@ describe('fasteners in inches', () => {
   // (36.5 mm) less 4 mm a screw of 1 1/4 in (31.8) stays inside, of 1 1/2 in (38.1) comes out; M5 × 55 becomes 2 1/2 in.
   it('are the sizes that hold and do not come through (worked by hand)', () => {
     expect(asked('wood-screw')).toContain('#8 × 2 in')
-    expect(asked('layer-screw')).toContain('#8 × 1 in')
+    expect(asked('layer-screw')).toContain('#8 × 1 1/4 in')
     expect(asked('driver-screw')).toContain('#10-32 × 2 1/2 in')
     expect(asked('t-nut')).toContain('#10-32')
     expect(asked('sheet')).toMatch(/^sheet of 23\/32 in mdf, 4 × 8 ft$/)

@@ -17,7 +17,7 @@ const Specification = component('BillSpecification', 'What a shop looks for; onl
   diameterMm: Type.Optional(quantity('mm', 'Diameter; of a tube inside')),
   lengthMm: Type.Optional(quantity('mm', 'Length of one piece')),
   widthMm: Type.Optional(quantity('mm', 'Width of one piece')),
-  thicknessMm: Type.Optional(quantity('mm', 'Thickness')),
+  thicknessMm: Type.Optional(quantity('mm', 'Thickness; of a screw that of the boards it stays in')),
   areaMm2: Type.Optional(quantity('mm²', 'Conductor section')),
   capacitanceF: Type.Optional(quantity('F', 'Capacitance')),
   resistanceOhm: Type.Optional(quantity('Ω', 'Resistance')),

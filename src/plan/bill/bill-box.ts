@@ -150,7 +150,7 @@ function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
   return billRow({
     group: 'joining',
     part: 'layer-screw',
-    specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3 },
+    specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3, thicknessM: 2 * front.thicknessM },
     item: say('bill.countersunk-wood-screw-mm-for-the', { diameterMm, lengthMm }),
     need: (layers - 1) * screwsAlong(longM) * screwsAlong(shortM),
     unit: 'piece',

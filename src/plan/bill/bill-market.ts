@@ -6,6 +6,7 @@ import { INCH_M } from '../../domain/constants.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
+import { laminationRule } from '../work/workshop-practice.ts'
 import { boardSaid } from './board-words.ts'
 
 const FOOT_M = 12 * INCH_M
@@ -56,12 +57,12 @@ const lengthUp = (lengthM: number): number =>
 const needed = ({ need, sparePercent }: BillRow) => need * (1 + sparePercent / 100)
 
 const called = ({ quantity, unit }: BillRow, item: Said): Bought => ({ quantity, unit, ...worded({ item }) })
-const screw = (row: BillRow, { diameterM = 0, lengthM = 0 }: Specification, spareM: number): Bought =>
+const screw = (row: BillRow, diameterM: number, mostM: number): Bought =>
   called(
     row,
     say(row.part === 'layer-screw' ? 'bill.screw-in-inches-for-layers' : 'bill.screw-in-inches', {
       number: screwNumber(diameterM),
-      length: inInches(lengthDown(lengthM + spareM, screwLengthsIn))
+      length: inInches(lengthDown(mostM, screwLengthsIn))
     })
   )
 
@@ -70,7 +71,7 @@ const byFoot = (row: BillRow): Bought => ({ quantity: upTo(needed(row) / FOOT_M,
 type Market = (row: BillRow, specification: Specification) => Bought | undefined
 
 const sheet: Market = (row, { lengthM = 0, widthM = 0, thicknessM = 0, material = '' }) => {
-  const feet = [widthM, lengthM].map(side => inDecimals(side / FOOT_M, 2)).join(' × ')
+  const feet = [widthM, lengthM].map(side => inDecimals(side / FOOT_M, 1)).join(' × ')
   return called(
     row,
     say('bill.sheet-in-inches', { thickness: inInches(thicknessM, 32), material: boardSaid(material), size: feet })
@@ -79,8 +80,9 @@ const sheet: Market = (row, { lengthM = 0, widthM = 0, thicknessM = 0, material 
 
 const markets: Partial<Readonly<Record<BillPart, Market>>> = {
   sheet,
-  'wood-screw': (row, specification) => screw(row, specification, JOINT_SPARE_M),
-  'layer-screw': (row, specification) => screw(row, specification, 0),
+  'wood-screw': (row, { diameterM = 0, lengthM = 0 }) => screw(row, diameterM, lengthM + JOINT_SPARE_M),
+  'layer-screw': (row, { diameterM = 0, thicknessM = 0 }) =>
+    screw(row, diameterM, thicknessM - laminationRule.pointKeepsM),
   'driver-screw': (row, { lengthM, thread }) =>
     thread === undefined || lengthM === undefined
       ? undefined

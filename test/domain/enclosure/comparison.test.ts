@@ -26,7 +26,7 @@ describe('designs side by side', () => {
     const large = design('large', { enclosure: vented(0.08, port) })
     const { result } = asked(design('small'), large)
     const { name: _, ...request } = large
-    const own = computeResponse({ ...request, cabin, frequenciesHz: result.markHz }).result
+    const own = computeResponse({ ...request, cabin, frequenciesHz: result.comparedHz }).result
     expect(result.designs[1]?.figures.levelsDb).toEqual(own.curves.seatLevelDb)
     const whole = computeResponse({ ...request, cabin }).result
     expect(result.designs[1]?.curves.coneExcursionM).toEqual(whole.curves.coneExcursionM)
