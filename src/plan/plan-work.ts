@@ -39,7 +39,7 @@ export function planWork(
 ): PlannedWork {
   if (build.facts === undefined) return { commissioning: [], safety: [], cautions: found }
   const vehicle = vehicleFacts(request, { circuit, signal, bill: build.billOfMaterials })
-  const order = workOrder(workNodes(build.facts, vehicle))
+  const order = workOrder(workNodes(build.facts, vehicle), build.facts)
   const switchingOn = commissioning(
     order.steps.length + 1,
     circuit,

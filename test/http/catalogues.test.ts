@@ -5,11 +5,11 @@ import { cautionCatalogue } from '../../src/contract/cautions/catalogue.ts'
 import { sources } from '../../src/contract/sources/source.ts'
 import { referenceTables } from '../../src/http/reference/reference-tables.ts'
 import { problemKinds } from '../../src/http/wire/problem/problem-kinds.ts'
-import { quiet } from '../support/service.ts'
+import { here } from '../support/service.ts'
 
 let app: FastifyInstance
 beforeAll(async () => {
-  app = await buildApp(quiet)
+  app = await buildApp(here)
 })
 afterAll(() => app.close())
 

@@ -2,11 +2,11 @@
 import { afterAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../src/app.ts'
 import { compareDesigns } from '../../src/http/operations/enclosures/design-comparison.ts'
-import { quiet } from '../support/service.ts'
+import { here } from '../support/service.ts'
 
 const { request } = compareDesigns.examples.volumes as { readonly request: Readonly<Record<string, unknown>> }
 const [first, second] = request.designs as readonly Readonly<Record<string, unknown>>[]
-const app = await buildApp(quiet)
+const app = await buildApp(here)
 afterAll(() => app.close())
 const call = (payload: object, accept = 'application/json') =>
   app.inject({ method: 'POST', url: '/v1/designs/compare', payload, headers: { accept } })

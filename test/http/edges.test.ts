@@ -1,11 +1,11 @@
 /** The edges of HTTP: each is a problem document (RFC 9457) of the right status, never a 500. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../src/app.ts'
-import { coils, exchange, listening, quiet } from '../support/service.ts'
+import { coils, exchange, here, listening } from '../support/service.ts'
 
 let service: Awaited<ReturnType<typeof listening>>
 beforeAll(async () => {
-  service = await listening({ corsOrigins: ['https://shop.example'] })
+  service = await listening({ ...here, corsOrigins: ['https://shop.example'] })
 })
 afterAll(() => service.app.close())
 
@@ -37,7 +37,7 @@ describe('edges', () => {
   }
 
   it('OPTIONS lists the methods', async () => {
-    const app = await buildApp(quiet)
+    const app = await buildApp(here)
     const response = await app.inject({ method: 'OPTIONS', url: coils.url })
     expect(response.statusCode).toBe(204)
     expect(response.headers.allow).toMatch(/\bPOST\b/)
@@ -136,6 +136,7 @@ describe('edges', () => {
     const { headers } = await send('POST')
     expect(headers.get('x-content-type-options')).toBe('nosniff')
     expect(headers.get('content-security-policy')).toContain("default-src 'none'")
+    expect(headers.get('x-frame-options')).toBe('DENY')
     expect(headers.get('set-cookie')).toBeNull()
     expect(headers.get('x-powered-by')).toBeNull()
   })

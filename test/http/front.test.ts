@@ -8,11 +8,11 @@ import { frontAddress } from '../../src/http/front/front-page.ts'
 import { frontExample, frontFaults, frontRequest, schemaOf, unitOf } from '../../src/http/front/front-request.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { requestValidator } from '../../src/http/wire/request/request-validator.ts'
-import { quiet } from '../support/service.ts'
+import { here } from '../support/service.ts'
 
 let app: FastifyInstance
 beforeAll(async () => {
-  app = await buildApp(quiet)
+  app = await buildApp(here)
 })
 afterAll(() => app.close())
 

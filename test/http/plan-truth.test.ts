@@ -113,7 +113,9 @@ describe('a plan says', () => {
   })
 
   it('that the rating of the driver is missing at its own field, once', () => {
-    const { powerW: _, ...sheet } = estatePlan.driver.sheet
+    const { powerW: _, sdCm2: __, ...bare } = estatePlan.driver.sheet
+    // the mass tells the driver and leaves the size of its cone untold
+    const sheet = { ...bare, mmsG: 160 }
     const { result } = planned({ ...estatePlan, driver: { ...estatePlan.driver, sheet } })
     expect(result.parts.matching.problem.errors[0].pointer).toBe('/driver/sheet/powerW')
     expect(result.summary.reasons).toHaveLength(2)

@@ -186,8 +186,8 @@ describe('a plan', () => {
     expect(body.result.billOfMaterials).toEqual([])
   })
 
-  it('asks for the rating of the driver where the sheet leaves it out, and assumes none', async () => {
-    const { powerW: _, ...sheet } = estatePlan.driver.sheet
+  it('asks for the rating of the driver where not even the size of its cone bears a guess', async () => {
+    const { powerW: _, sdCm2: __, ...sheet } = estatePlan.driver.sheet
     const { body } = await post('/v1/plans', { ...estatePlan, driver: { ...estatePlan.driver, sheet } })
     expect(body.result.parts.matching).toMatchObject({ done: false, problem: { code: 'missing-input' } })
     expect(body.result.parts.matching.problem.detail).toContain('driver.sheet.powerW')

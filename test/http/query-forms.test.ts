@@ -6,11 +6,11 @@ import type { JsonSchema } from '../../src/contract/field/component.ts'
 import { operations } from '../../src/http/operations.ts'
 import { byQuery } from '../../src/http/serving/operations/query-routes.ts'
 import { requestFromQuery } from '../../src/http/wire/request/query-request.ts'
-import { quiet } from '../support/service.ts'
+import { here } from '../support/service.ts'
 
 let app: FastifyInstance
 beforeAll(async () => {
-  app = await buildApp(quiet)
+  app = await buildApp(here)
 })
 afterAll(() => app.close())
 

@@ -1,118 +1,139 @@
 /** Puts a changed source file to tests, in one warm process and without a byte written to the sources. */
-import path from 'node:path'
-import { createVitest, type TestSpecification, type Vitest } from 'vitest/node'
-import { simulator, thorough } from '../inner-files.ts'
+import { inner, simulator, thorough } from '../inner-files.ts'
+import { collected, runInOrder, words } from './harness.ts'
+import { sourceOf } from './rooms.ts'
+import { world } from './world.ts'
 
-const root = path.resolve(import.meta.dirname, '../..')
-
-type Ran = Awaited<ReturnType<Vitest['runTestSpecifications']>>
-
-/** @throws Error where not every file ran and it is not said what that means, for then nothing is known */
-function firstFailure({ testModules, unhandledErrors }: Ran, unrun?: string): string | undefined {
-  for (const module of testModules) {
-    for (const test of module.children.allTests('failed')) return `${module.relativeModuleId}: ${test.fullName}`
-    const [error] = module.errors()
-    if (error !== undefined) return `${module.relativeModuleId} does not load: ${error.message}`
+/** A list of files as the configuration of the tests writes it. */
+function matches(pattern: string): RegExp {
+  const parts: Readonly<Record<string, string>> = {
+    '.': '\\.',
+    '**/': '(.*/)?',
+    '*': '[^/]*',
+    '{': '(',
+    '}': ')',
+    ',': '|'
   }
-  if (unhandledErrors.length > 0) return 'an error outside the tests'
-  for (const module of testModules)
-    if ([...module.children.allTests('passed')].length === 0) {
-      if (unrun !== undefined) return `${module.relativeModuleId}: ${unrun}`
-      throw new Error(`${module.relativeModuleId} did not run`)
-    }
-  return undefined
+  return new RegExp(`^${pattern.replaceAll(/\*\*\/|[.*{},]/g, part => parts[part] ?? part)}$`)
 }
+const slow = [...thorough, ...simulator].map(matches)
 
-/** Files in the order they are asked in: the next is loaded only where those before have passed. */
-class InTurn {
-  shard = async (files: TestSpecification[]) => files
-  sort = async (files: TestSpecification[]) => files
-}
+export const isQuick = (file: string): boolean => !slow.some(each => each.test(file))
 
-/** @param read  text of a source where it is another than stands in the file */
-async function started(read: (file: string) => string | undefined): Promise<Vitest> {
-  const plugin = { name: 'another-text', enforce: 'pre' as const, load: (id: string) => read(id.split('?')[0] ?? id) }
-  const options = {
-    root,
-    config: false as const,
-    include: ['test/**/*.test.ts'],
-    exclude: [...thorough, ...simulator, 'test/deploy/**'],
-    setupFiles: [path.join(import.meta.dirname, 'ran.ts')],
-    sequence: { sequencer: InTurn },
-    watch: false,
-    isolate: false,
-    fileParallelism: false
-  }
-  return createVitest(
-    'test',
-    { ...options, pool: 'threads' as const, bail: 1, testTimeout: 60_000, hookTimeout: 60_000, reporters: [{}] },
-    { plugins: [plugin], logLevel: 'silent' }
-  )
-}
+/** Every quick test that loads nothing of the service. */
+export const quick: readonly string[] = inner.filter(isQuick).toSorted()
 
-async function ready(read: (file: string) => string | undefined) {
-  const vitest = await started(read)
-  const all = await vitest.globTestSpecifications()
-  const specifications = new Map(all.map(each => [path.relative(root, each.moduleId), each]))
-  const run = (tests: readonly string[]) => {
-    // What an earlier run said of a file that this one does not reach would be taken for its own.
-    vitest.state.filesMap.clear()
-    return vitest.runTestSpecifications(tests.flatMap(test => specifications.get(test) ?? []))
-  }
-  return { vitest, run, tests: [...specifications.keys()].toSorted() }
+/** A test of a file by its place in it; undefined are all of them. */
+export interface Asked {
+  readonly file: string
+  readonly places?: readonly number[] | undefined
 }
 
 export interface Bench {
   /** First test that fails with the file so changed; undefined where all pass. */
-  readonly failing: (tests: readonly string[], file?: string, text?: string) => Promise<string | undefined>
-  /** Every quick test there is. */
-  readonly tests: readonly string[]
-  readonly close: () => Promise<void>
+  readonly failing: (asked: readonly Asked[], file?: string, text?: string) => Promise<string | undefined>
 }
 
-export async function bench(): Promise<Bench> {
-  let planted: { readonly file: string; readonly text: string } | undefined
-  const { vitest, run, tests } = await ready(id => (id === planted?.file ? planted?.text : undefined))
-  const failing: Bench['failing'] = async (asked, file = '', text = '') => {
-    const source = path.join(root, file)
-    planted = text === '' ? undefined : { file: source, text }
-    vitest.invalidateFile(source)
-    const ran = await run(asked)
-    planted = undefined
-    // Without this every later run would still see the fault.
-    vitest.invalidateFile(source)
-    return firstFailure(ran)
+const REGISTER = 'src/contract/field/component.ts'
+const GUARD = /^ *if \(components\.has\(name\)\).*$/m
+
+/** Routes enter their schemas once in a life; here they are loaded again with each fault under them, and enter them again. */
+function unguarded(): string {
+  const text = sourceOf(REGISTER)
+  if (!GUARD.test(text)) throw new Error(`${REGISTER} has no guard any more: load the routes again without it`)
+  return text.replace(GUARD, '')
+}
+
+const messageOf = (error: unknown) => (error instanceof Error ? error.message : String(error)).slice(0, 200)
+
+export function bench(): Bench {
+  const register = unguarded()
+  const { load, replace } = world({ vitest: words }, file => (file === REGISTER ? register : undefined))
+  const firstFailure = async ({ file, places }: Asked) => {
+    let running = 'does not load'
+    try {
+      const all = collected(() => load(file))
+      const tests = places === undefined ? all : places.flatMap(place => all[place] ?? [])
+      if (tests.length === 0) throw new Error('no test in it')
+      await runInOrder(tests, test => {
+        running = test?.name ?? 'what goes before its tests'
+      })
+    } catch (error) {
+      return `${file}: ${running}: ${messageOf(error)}`
+    } finally {
+      replace(file)
+    }
+    return undefined
   }
-  return { failing, tests, close: () => vitest.close() }
+  const failing: Bench['failing'] = async (asked, file, text) => {
+    if (file !== undefined) replace(file, text)
+    try {
+      for (const each of asked) {
+        const by = await firstFailure(each)
+        if (by !== undefined) return by
+      }
+      return undefined
+    } finally {
+      // Without this every later run would still see the fault.
+      if (file !== undefined) replace(file)
+    }
+  }
+  return { failing }
 }
 
-/** What a test file ran and how long it took, loading included. */
+/** On a busy machine the clock says nothing of what a test costs. */
+export const processorMs = (): number => {
+  const { user, system } = process.cpuUsage()
+  return (user + system) / 1000
+}
+
+/** What a test ran and how much processor time it took. */
 export interface Walked {
-  readonly test: string
+  readonly file: string
+  readonly place: number
   readonly ms: number
   readonly ran: readonly string[]
 }
 
 /**
- * Each file alone, so that nothing another has worked out before hides what it runs.
+ * Each file alone, so that nothing another has worked out before hides what it runs. What runs as the file is read, or before
+ * several tests, counts for each of them.
+ * @param files  of tests
  * @param marked  text of a source file with its marks
  * A file that fails without a fault is told of and left out: it can show nothing.
  */
-export async function walked(marked: (file: string) => string | undefined): Promise<Walked[]> {
-  const { vitest, run, tests } = await ready(id => marked(path.relative(root, id)))
-  const found: Walked[] = []
-  for (const test of tests) {
-    const before = performance.now()
-    const ran = await run([test])
-    const broken = firstFailure(ran, 'none of its tests ran')
-    if (broken !== undefined) {
-      console.warn(`asked nothing, for it fails without a fault: ${broken}`)
-      continue
-    }
-    const [module] = ran.testModules
-    const { ran: places = [] } = (module?.meta() ?? {}) as { readonly ran?: readonly string[] }
-    found.push({ test, ms: performance.now() - before, ran: places })
+export async function walked(
+  files: readonly string[],
+  marked: (file: string) => string | undefined
+): Promise<Walked[]> {
+  const { load, forget } = world({ vitest: words }, marked)
+  let ran = new Set<string>()
+  Object.assign(globalThis, { ran: (file: string, place: number) => ran.add(`${file}#${place}`) })
+  const stepsOf = async (file: string) => {
+    const shared = new Set<string>()
+    ran = shared
+    const tests = collected(() => load(file))
+    const steps: { readonly ran: Set<string>; readonly at: number }[] = []
+    await runInOrder(tests, test => {
+      ran = test === undefined ? shared : new Set()
+      if (test !== undefined) steps.push({ ran, at: processorMs() })
+    })
+    const ended = processorMs()
+    return steps.map((step, place) => ({
+      file,
+      place,
+      ms: (steps[place + 1]?.at ?? ended) - step.at,
+      ran: [...shared, ...step.ran]
+    }))
   }
-  await vitest.close()
+  const found: Walked[] = []
+  for (const file of files) {
+    forget()
+    try {
+      found.push(...(await stepsOf(file)))
+    } catch (error) {
+      console.warn(`asked nothing, for it fails without a fault: ${file}: ${messageOf(error)}`)
+    }
+  }
   return found
 }

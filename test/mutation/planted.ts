@@ -2,8 +2,10 @@
  * Faults that once lived, or would hurt, each put to the tests that should catch it: `npx tsx test/mutation/planted.ts` prints
  * the catcher of each and fails where one lives. A fault whose place is gone must be rewritten, not dropped.
  */
-import { bench } from './bench.ts'
+import { readdirSync } from 'node:fs'
+import { bench, isQuick } from './bench.ts'
 import { type Fault, joins } from './planted-joins.ts'
+import { pairFaults } from './planted-pairs.ts'
 import { sourceOf } from './rooms.ts'
 
 const small = /small-terms/
@@ -175,27 +177,32 @@ const ours: readonly Fault[] = [
   ['alike sizes', 'domain/box/stiffness/standing-waves', 'LEAST_DIFFERENCE = 0.1', 'LEAST_DIFFERENCE = 0.2', box]
 ]
 
-const lists = { review, ours, joins }
+const lists = { review, ours, joins, pairs: pairFaults }
 const asked = Object.values(lists).flat()
 const lost = asked.filter(([, room, was]) => sourceOf(`src/${room}.ts`).split(was).length !== 2)
 if (lost.length > 0)
   throw new Error(`without their place: ${lost.map(([what, room]) => `${what} in ${room}`).join('; ')}`)
-const faults = await bench()
-const sound = await faults.failing(faults.tests.filter(test => asked.some(([, , , , tests]) => tests.test(test))))
+const { failing } = bench()
+const files = readdirSync('test', { recursive: true, encoding: 'utf8' })
+  .filter(name => name.endsWith('.test.ts'))
+  .map(name => `test/${name}`)
+  .filter(isQuick)
+const askedBy = (tests: RegExp) => files.filter(file => tests.test(file)).map(file => ({ file }))
+const sound = await failing(
+  files.filter(file => asked.some(([, , , , tests]) => tests.test(file))).map(file => ({ file }))
+)
 if (sound !== undefined) throw new Error(`fails without a fault: ${sound}`)
 let living = 0
 for (const [name, list] of Object.entries(lists))
   for (const [what, room, was, now, tests] of list) {
     const file = `src/${room}.ts`
-    const text = sourceOf(file)
-    const by = await faults.failing(
-      faults.tests.filter(test => tests.test(test)),
+    const by = await failing(
+      askedBy(tests),
       file,
-      text.replace(was, () => now)
+      sourceOf(file).replace(was, () => now)
     )
     if (by === undefined) living++
     console.log(`${name} | ${what} | ${by ?? 'LIVES'}`)
   }
-await faults.close()
 console.log(`${asked.length} faults, ${living} live`)
 process.exitCode = living === 0 ? 0 : 1

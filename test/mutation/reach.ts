@@ -23,14 +23,27 @@ function functionsOf(source: ts.SourceFile): readonly Body[] {
 
 const parsed = (file: string, text: string) => ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true)
 
-/** Outer functions first. */
-export function placesOf(file: string, text: string): readonly Place[] {
-  const functions = functionsOf(parsed(file, text))
-  return [
-    { number: 0, start: 0, end: text.length },
-    ...functions.map(({ body }, index) => ({ number: index + 1, start: body.getStart(), end: body.getEnd() }))
-  ]
+/** Worked out once for each text of a file: thousands of faults ask for the same. */
+function once<T>(work: (file: string, text: string) => T): (file: string, text: string) => T {
+  const known = new Map<string, { readonly text: string; readonly value: T }>()
+  return (file, text) => {
+    const found = known.get(file)
+    if (found?.text === text) return found.value
+    const value = work(file, text)
+    known.set(file, { text, value })
+    return value
+  }
 }
+
+/** Outer functions first. */
+export const placesOf = once((file, text): readonly Place[] => [
+  { number: 0, start: 0, end: text.length },
+  ...functionsOf(parsed(file, text)).map(({ body }, index) => ({
+    number: index + 1,
+    start: body.getStart(),
+    end: body.getEnd()
+  }))
+])
 
 /** The file with a mark at the head of each function; `hitMark` collects them. */
 export function marked(file: string, text: string): string {
@@ -61,8 +74,8 @@ type Statement = {
 }
 
 /** What is worked out as a file loads: constants and tables. */
-function constantsOf(file: string, text: string): readonly Statement[] {
-  return parsed(file, text).statements.flatMap(statement => {
+const constantsOf = once((file, text): readonly Statement[] =>
+  parsed(file, text).statements.flatMap(statement => {
     if (!ts.isVariableStatement(statement)) return []
     const names = statement.declarationList.declarations.flatMap(({ name }) => {
       if (ts.isIdentifier(name)) return [name.text]
@@ -72,7 +85,7 @@ function constantsOf(file: string, text: string): readonly Statement[] {
     })
     return [{ names, text: statement.getText(), start: statement.getStart(), end: statement.getEnd() }]
   })
-}
+)
 
 export interface Text {
   readonly file: string

@@ -1,14 +1,16 @@
 /**
  * Which small faults the tests let live. `npm run mutants` draws 200 by a seed and fails under 80 %; `-- --room circuit/fuse,cabin`
- * takes rooms whole, `-- --all` every one; `-- --seed 7 --sample 50` draws others; `--file choose-load` narrows to a file. First
- * every test file is run once with marks, to know what it runs; `--reach FILE` keeps that, for as long as nothing changes.
+ * takes rooms whole, `-- --all` every one; `-- --seed 7 --sample 50` draws others, `--each 30` so many of each room; `--file
+ * choose-load` narrows to a file. First every quick test is run once with marks, to know what it runs; `--reach FILE` keeps that, and
+ * asks anew what has changed.
  */
 import { fork } from 'node:child_process'
+import { createHash } from 'node:crypto'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { parseArgs } from 'node:util'
 import { randomStream } from '../../src/numeric/random-stream.ts'
-import { type Walked, walked } from './bench.ts'
+import { type Asked, quick, type Walked, walked } from './bench.ts'
 import type { Task } from './judge.ts'
 import type { Mutant } from './mutants.ts'
 import { marked, witnesses } from './reach.ts'
@@ -21,43 +23,71 @@ const { values } = parseArgs({
     all: { type: 'boolean', default: false },
     sample: { type: 'string', default: '200' },
     seed: { type: 'string', default: '1' },
+    each: { type: 'string' },
     least: { type: 'string', default: '80' },
-    judges: { type: 'string', default: '1' },
     reach: { type: 'string' },
     verbose: { type: 'boolean', default: false }
   }
 })
 
-/** Longer than this a mutant takes only if it never ends. */
-const PATIENCE_MS = 180_000
-const START_MS = 300_000
-/** Of the time of all quick tests; what lies beyond is spared a mutant that the nearer ones let live. */
-const SHARE_ASKED = 0.06
+/** Of processor time; what lies beyond is spared a mutant that the nearer tests let live. */
+const MOST_ASKED_MS = 4000
 
 const texts = sources.map(file => ({ file, text: sourceOf(file) }))
 
-async function reach(): Promise<readonly Walked[]> {
-  const { reach: kept } = values
-  if (kept !== undefined && existsSync(kept)) return JSON.parse(readFileSync(kept, 'utf8'))
-  const byFile = new Map(texts.map(({ file, text }) => [file, marked(file, text)]))
-  const found = await walked(file => byFile.get(file))
-  if (kept !== undefined) writeFileSync(kept, JSON.stringify(found))
-  return found
+interface Kept {
+  readonly sources: string
+  readonly tests: Readonly<Record<string, { readonly text: string; readonly walked: readonly Walked[] }>>
+}
+const digest = (text: string) => createHash('sha256').update(text).digest('hex')
+
+function grouped(all: readonly Walked[]): ReadonlyMap<string, readonly Walked[]> {
+  const groups = new Map<string, Walked[]>()
+  for (const each of all) groups.set(each.file, [...(groups.get(each.file) ?? []), each])
+  return groups
 }
 
-/** The tests that run a mutant: those of its room first, of them the quick ones, as far as patience goes. */
-function testsFor(room: string, { file, start }: Mutant, all: readonly Walked[]): readonly string[] {
+/** What each test runs; of what was kept only test files that are the same, and nothing once a source is another. */
+async function reach(): Promise<readonly Walked[]> {
+  const sourcesNow = digest(texts.map(({ text }) => text).join())
+  const textOf = new Map(quick.map(file => [file, digest(sourceOf(file))]))
+  const kept: Kept | undefined =
+    values.reach !== undefined && existsSync(values.reach) ? JSON.parse(readFileSync(values.reach, 'utf8')) : undefined
+  const old = kept?.sources === sourcesNow ? kept.tests : {}
+  const stale = quick.filter(file => old[file]?.text !== textOf.get(file))
+  const byFile = new Map(texts.map(({ file, text }) => [file, marked(file, text)]))
+  const fresh = grouped(await walked(stale, file => byFile.get(file)))
+  const tests = Object.fromEntries(
+    quick.map(file => [
+      file,
+      fresh.has(file) || old[file] === undefined
+        ? { text: textOf.get(file) ?? '', walked: fresh.get(file) ?? [] }
+        : old[file]
+    ])
+  )
+  if (values.reach !== undefined) writeFileSync(values.reach, JSON.stringify({ sources: sourcesNow, tests }))
+  return Object.values(tests).flatMap(each => each.walked)
+}
+
+/** The tests that run a mutant, by file: those of its room first, of them the quick ones, as far as patience goes. */
+function testsFor(room: string, { file, start }: Mutant, all: readonly Walked[]): readonly Asked[] {
   const places = new Set(witnesses(file, start, texts))
-  const near = all
-    .filter(({ ran }) => ran.some(place => places.has(place)))
-    .map(each => ({ ...each, near: nearness(room, each.test) }))
-    .toSorted((a, b) => b.near - a.near || a.ms - b.ms)
-  const mostMs = SHARE_ASKED * all.reduce((sum, { ms }) => sum + ms, 0)
+  const files = new Map<string, { readonly places: number[]; ms: number }>()
+  for (const { file: test, place, ms, ran } of all) {
+    if (!ran.some(each => places.has(each))) continue
+    const known = files.get(test) ?? { places: [], ms: 0 }
+    files.set(test, { places: [...known.places, place], ms: known.ms + ms })
+  }
   let spentMs = 0
-  return near.flatMap(({ test, ms }, place) => {
-    spentMs += ms
-    return place > 0 && spentMs > mostMs ? [] : [test]
-  })
+  return [...files]
+    .map(([test, asked]) => ({ file: test, ...asked, near: nearness(room, test) }))
+    .toSorted((a, b) => b.near - a.near || a.ms - b.ms)
+    .filter(({ ms }, place) => {
+      const fits = place === 0 || spentMs + ms <= MOST_ASKED_MS
+      if (fits) spentMs += ms
+      return fits
+    })
+    .map(({ file: test, places: asked }) => ({ file: test, places: asked }))
 }
 
 type Drawn = Omit<Task, 'tests'>
@@ -71,7 +101,7 @@ function drawn(tasks: readonly Drawn[], count: number, seed: number): readonly D
     .map(({ task }) => task)
 }
 
-/** Judges until the list or the patience ends; how many were judged comes back. @throws Error where the judge fails */
+/** Judges until the list or the process ends; how many were judged comes back. @throws Error where the judge itself fails */
 function judged(tasks: readonly Task[], told: (task: Task, by?: string) => void): Promise<number> {
   return new Promise((resolve, reject) => {
     const child = fork(path.join(import.meta.dirname, 'judge.ts'), {
@@ -79,31 +109,17 @@ function judged(tasks: readonly Task[], told: (task: Task, by?: string) => void)
       serialization: 'advanced'
     })
     let done = 0
-    let ready = false
-    let stuck = false
-    const waiting = (ms: number) =>
-      setTimeout(() => {
-        stuck = true
-        child.kill('SIGKILL')
-      }, ms)
-    let patience = waiting(START_MS)
-    child.on('message', (message: { readonly ready?: true; readonly by?: string }) => {
-      clearTimeout(patience)
-      patience = waiting(PATIENCE_MS)
+    child.on('message', ({ by, error }: { readonly by?: string; readonly error?: string }) => {
+      if (error !== undefined) return reject(new Error(error))
       const task = tasks[done]
-      ready ||= message.ready === true
-      if (message.ready || task === undefined) return
       done++
-      told(task, message.by)
+      if (task !== undefined) told(task, by)
     })
     child.on('exit', code => {
-      clearTimeout(patience)
       const task = tasks[done]
-      if (stuck && ready && task !== undefined) {
-        told(task, 'it never ends')
-        resolve(done + 1)
-      } else if (code === 0) resolve(done)
-      else reject(new Error(`the judge ended with ${code}`))
+      if (code === 0 || task === undefined) return resolve(done)
+      told(task, 'it takes the process along')
+      resolve(done + 1)
     })
     child.send(tasks)
   })
@@ -116,12 +132,25 @@ const every = chosen.flatMap(room =>
     .map(mutant => ({ room, mutant }))
 )
 const whole = values.all || values.room !== undefined || values.file !== ''
-const draw = whole ? every : drawn(every, Number(values.sample), Number(values.seed))
-console.log(`${draw.length} of ${every.length} mutants${whole ? '' : `, seed ${values.seed}`}`)
+const seed = Number(values.seed)
+function asked(): readonly Drawn[] {
+  const { each } = values
+  if (each !== undefined)
+    return chosen.flatMap(name =>
+      drawn(
+        every.filter(({ room }) => room === name),
+        Number(each),
+        seed
+      )
+    )
+  return whole ? every : drawn(every, Number(values.sample), seed)
+}
+const draw = asked()
+console.log(`${draw.length} of ${every.length} mutants, seed ${seed}`)
 const began = performance.now()
 const seconds = () => ((performance.now() - began) / 1000).toFixed(0)
 const known = await reach()
-console.log(`${known.length} test files walked through: ${seconds()} s`)
+console.log(`${known.length} tests walked through: ${seconds()} s`)
 const tasks = draw.map(each => ({ ...each, tests: testsFor(each.room, each.mutant, known) }))
 
 const tally = new Map<string, { killed: number; of: number }>()
@@ -137,8 +166,7 @@ function count({ room, mutant }: Task, by?: string): void {
 async function judgeAll(mine: readonly Task[]): Promise<void> {
   for (let from = 0; from < mine.length; ) from += await judged(mine.slice(from), count)
 }
-const judges = Number(values.judges)
-await Promise.all(Array.from({ length: judges }, (_, index) => judgeAll(tasks.filter((_, n) => n % judges === index))))
+await judgeAll(tasks)
 console.log(`${seconds()} s`)
 
 for (const [name, { killed, of }] of [...tally].toSorted(([a], [b]) => (a < b ? -1 : 1)))

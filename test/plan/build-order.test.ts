@@ -13,6 +13,7 @@ import { inventedBox } from '../support/invented-box.ts'
 
 const facts = (given: Partial<BuildFacts> = {}): BuildFacts => ({
   ...buildFacts(inventedBox, {
+    way: 'saw-and-router',
     sheetCount: 1,
     lined: true,
     covered: true,
@@ -59,8 +60,15 @@ describe('build order', () => {
       thicknessM: 0.018
     }).result
     const slopeDeg = (Math.atan2(0.13, 0.4) * 180) / Math.PI
-    const sloped = buildFacts(wedge, { sheetCount: 1, lined: false, covered: false, driverCount: 1, innerWire: true })
-    expect(sloped.bevelsDeg).toEqual([Math.round(2 * slopeDeg) / 2])
+    const sloped = buildFacts(wedge, {
+      way: 'saw-and-router',
+      sheetCount: 1,
+      lined: false,
+      covered: false,
+      driverCount: 1,
+      innerWire: true
+    })
+    expect(sloped.bevels.map(({ angleDeg }) => angleDeg)).toEqual([Math.round(2 * slopeDeg) / 2])
     const ids = buildOrder(boxNodes(sloped)).steps.map(({ id }) => id)
     expect(ids.indexOf('saw-bevels')).toBeGreaterThan(ids.indexOf('cut-panels'))
     expect(ids.indexOf('saw-bevels')).toBeLessThan(ids.indexOf('dry-fit'))
@@ -96,7 +104,7 @@ describe('build order', () => {
       expect(closed).toBeGreaterThan(0)
       for (const id of [
         'cut-holes',
-        't-nuts',
+        'driver-fixings',
         'seal-seams',
         'line-walls',
         'colour-port',

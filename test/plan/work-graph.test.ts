@@ -14,6 +14,7 @@ const SEEDS = Array.from({ length: 120 }, (_, index) => 7300 + index)
 function randomBox(seed: number): BuildFacts {
   const draw = draws(seed)
   const facts = buildFacts(inventedBox, {
+    way: 'saw-and-router',
     sheetCount: 1,
     lined: false,
     covered: false,
@@ -25,7 +26,9 @@ function randomBox(seed: number): BuildFacts {
     port: draw.pick(['none', 'round', 'slot']),
     braceCount: draw.pick([0, 1, 3]),
     frontLayers: draw.pick([1, 2]),
-    bevelsDeg: draw.pick([[], [12.5]]),
+    way: draw.pick(['saw-and-router', 'cutting-service', 'jigsaw-and-drill']),
+    bevels: draw.pick([[], [{ angleDeg: 12.5, panels: ['front'] }]]),
+    rebated: draw.pick([true, false]),
     lined: draw.pick([true, false]),
     covered: draw.pick([true, false]),
     heavy: draw.pick([true, false]),

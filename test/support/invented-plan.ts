@@ -40,6 +40,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
   }).result
   const cutPlan = nestPanels({ panels: box.panels, sheets: usualSheets(box), kerfM: 0.0032 }).result
   const facts = buildFacts(box, {
+    way: 'saw-and-router',
     sheetCount: cutPlan.total.sheetCount,
     lined: true,
     covered: true,
@@ -48,7 +49,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     innerWire: true
   })
   const held = restraint({ massKg: box.massKg }, assumptions())
-  const order = workOrder(boxNodes(facts))
+  const order = workOrder(boxNodes(facts), facts)
   const placed = placedCautions(
     [
       caution('port-air-speed', plainWords('Air moves at 28 m/s in the port.')),

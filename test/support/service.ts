@@ -2,8 +2,12 @@
 import { connect } from 'node:net'
 import type { FastifyInstance } from 'fastify'
 import { type AppOptions, buildApp } from '../../src/app.ts'
+import { inThisProcess } from './work-here.ts'
 
 export const quiet: AppOptions = { rateLimitMax: 0, eventLoopDelayMaxMs: 0 }
+
+/** Without threads, each of which would load the service again. */
+export const here: AppOptions = { ...quiet, work: inThisProcess }
 
 export async function listening(
   options: AppOptions = {}

@@ -37,6 +37,12 @@ export const driverCautions = {
       'The sheet gives no linear excursion. A low one was assumed, since without any nothing would hold the cone: filter and gain are set by it. Ask the maker for Xmax before you play louder.',
     basis: 'an engineering choice of this service'
   },
+  'rating-assumed': {
+    level: 'care',
+    meaning:
+      'The sheet gives no continuous power rating. A low one was assumed from the area of the cone: the gain is set by it. Ask the maker for the continuous rating before you play louder; a peak figure is none.',
+    basis: 'an engineering choice of this service'
+  },
   'inductance-missing': {
     level: 'note',
     meaning: 'Without the coil inductance the upper bass band is predicted too loud.',

@@ -8,6 +8,12 @@ export const wholePlanCautions = {
       'Something that was asked for by wish, kind, volume, tuning or Qtc is not what is built; the message names both figures where there are figures. Ask for what fits, or give more room.',
     basis: 'the request beside the plan; differences up to 1 % (Qtc 2 %) are the step of the saw'
   },
+  'leaflet-box': {
+    level: 'care',
+    meaning:
+      'The box is built by volume and tuning of a leaflet, and the sheet does not say what the driver is: nothing was computed of level, reach, excursion or whether the box suits. Send fs, Q, Vas and Sd, from the maker or measured, before you cut.',
+    basis: 'what a small-signal set is needed for; the port by the rule of Small 1973, from memory'
+  },
   'closed-box-high-pass': {
     level: 'note',
     meaning:

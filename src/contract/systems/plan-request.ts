@@ -20,7 +20,7 @@ import {
   TurnOnRequest
 } from '../signals/signal-setup.ts'
 import { amplifierOnSupply, conductorFields, drive, systemVoltageV } from '../supply/electrical.ts'
-import { BatterySource, gaugeSystem, insulationFields, insulationMaterial } from '../supply/fuse.ts'
+import { BatterySource, gaugeSystem, insulationFields, insulationMaterial, runs } from '../supply/fuse.ts'
 import { ReturnPath } from '../supply/return-path.ts'
 import {
   BatteryRequest,
@@ -32,6 +32,7 @@ import {
 } from '../supply/supply-current.ts'
 import { PlanEnclosureBody } from './plan-enclosure.ts'
 import { RoomForBox } from './plan-space.ts'
+import { workWays } from './words.ts'
 
 const {
   kind: _kind,
@@ -139,6 +140,7 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   dropLimitPercent: Type.Optional(
     quantity('%', 'Largest drop on the conductors, of nominal voltage', { above: 0, to: 10 })
   ),
+  runs: Type.Optional(runs),
   makerFuseA: Type.Optional(quantity('A', 'External fuse the amplifier’s maker states', { above: 0, to: 1000 })),
   terminalAreaMm2: Type.Optional(
     quantity('mm²', 'Largest conductor the amplifier’s terminal takes', { above: 0, to: 500 })
@@ -191,6 +193,16 @@ export const PlanFinishBody = component('PlanFinish', 'How the box is finished.'
 })
 export interface FinishRequest extends Si<Static<typeof PlanFinishBody>> {}
 
+const Workshop = component('PlanWorkshop', 'What the boards are worked with.', {
+  way: Type.Optional(
+    choice(
+      'Panel saw and router; boards from a cutting service and holes by jigsaw; or jigsaw and drill on a table',
+      workWays
+    )
+  )
+})
+export interface WorkshopRequest extends Si<Static<typeof Workshop>> {}
+
 /** An address that is printed: no spaces, nothing but ASCII. */
 export const LINK_PATTERN = '^https?://[!-~]+$'
 export const LONGEST_LINK = 800
@@ -229,6 +241,7 @@ export const PlanBody = component(
     supply: ref(PlanSupplyBody),
     signal: ref(PlanSignalBody),
     finish: Type.Optional(ref(PlanFinishBody)),
+    workshop: Type.Optional(ref(Workshop)),
     air: Type.Optional(ref(AirBody)),
     paper: Type.Optional(ref(Paper))
   }

@@ -59,6 +59,9 @@ export type WhatIfChange = (typeof whatIfs)[number]
 export const plannedShapes = ['rectangular', 'wedge', 'prism', 'round'] as const
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]
+/** How the boards are worked. */
+export const workWays = ['saw-and-router', 'cutting-service', 'jigsaw-and-drill'] as const
+export type WorkWay = (typeof workWays)[number]
 /** Where a level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */
 export const earPlaces = ['seat', 'half-space'] as const
 export type EarPlace = (typeof earPlaces)[number]
@@ -132,9 +135,12 @@ export type WorkItem = (typeof workItems)[number]
 export const remedyIds = [
   'converter',
   'measure-body',
+  'bridging',
   'lower-gain',
+  'smaller-size',
   'other-insulation',
   'next-size',
+  'parallel-runs',
   'full-copper',
   'return-cable',
   'second-battery',

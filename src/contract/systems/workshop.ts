@@ -4,7 +4,7 @@ import { component, ref } from '../field/component.ts'
 import { CautionBody } from '../field/envelope.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { billGroups, billParts, workItems, workPlaces } from './words.ts'
+import { billGroups, billParts, workItems, workPlaces, workWays } from './words.ts'
 
 const texts = (description: string) => Type.Array(Type.String(), { description })
 
@@ -17,11 +17,17 @@ const Specification = component('BillSpecification', 'What a shop looks for; onl
   diameterMm: Type.Optional(quantity('mm', 'Diameter; of a tube inside')),
   lengthMm: Type.Optional(quantity('mm', 'Length of one piece')),
   widthMm: Type.Optional(quantity('mm', 'Width of one piece')),
-  thicknessMm: Type.Optional(quantity('mm', 'Thickness')),
+  thicknessMm: Type.Optional(quantity('mm', 'Thickness; of a screw that of the boards it stays in')),
   areaMm2: Type.Optional(quantity('mm²', 'Conductor section')),
   capacitanceF: Type.Optional(quantity('F', 'Capacitance')),
   resistanceOhm: Type.Optional(quantity('Ω', 'Resistance')),
   capacityN: Type.Optional(quantity('N', 'Lashing capacity'))
+})
+
+const SoldAs = component('SoldAs', 'What the shop of a market in inches calls it, and how it is sold there.', {
+  item: Type.Optional(Type.String({ description: 'What to ask for, where it has another name' })),
+  quantity: quantity('1', 'How much, in `unit`: the need with its spare, rounded up'),
+  unit: Type.String({ description: 'Unit of quantity' })
 })
 
 export const BillRowBody = component('BillRow', 'One line of the bill of materials.', {
@@ -35,6 +41,7 @@ export const BillRowBody = component('BillRow', 'One line of the bill of materia
   need: quantity('1', 'The need itself, in `unit`'),
   sparePercent: quantity('%', 'Spare added to the need'),
   basis: Type.String({ description: 'How the need was reached' }),
+  sold: Type.Optional(ref(SoldAs, 'Where the paper is in inches and the shop sells it otherwise')),
   needed: Type.Boolean({ description: 'False where a builder may do without' }),
   insteadOf: Type.Optional(choice('Bought instead of the rows of this part, not besides', billParts))
 })
@@ -67,6 +74,20 @@ const WorkDayBody = component('WorkDay', 'What one pair of hands does on one day
   minutes: quantity('min', 'Hands at work')
 })
 
+const BuildWayBody = component('BuildWay', 'One way to work the boards, beside the others.', {
+  way: choice('Way', workWays),
+  taken: Type.Boolean({ description: 'Whether the steps are written for it' }),
+  cutMm: quantity('mm', 'How far a length comes out long or short, with care'),
+  holeMm: quantity('mm', 'The same of the edge of a hole'),
+  netVolumePercent: quantity('%', 'What such cuts move the air in the box by, at most'),
+  tuningPercent: Type.Optional(quantity('%', 'What they move the tuning by, at most')),
+  workMinutes: quantity('min', 'Work at the box of a careful first build'),
+  tools: texts('Tools for the boards'),
+  substitutes: texts('What does instead, where one of them is missing')
+})
+
+export interface BuildWay extends Si<Static<typeof BuildWayBody>> {}
+
 export const BuildOrderBody = component('BuildOrder', 'The order of work.', {
   steps: Type.Array(ref(BuildStepBody), { description: 'Steps in order' }),
   workMinutes: quantity('min', 'Work of a careful first build, without waiting'),
@@ -77,6 +98,7 @@ export const BuildOrderBody = component('BuildOrder', 'The order of work.', {
       'A first build over days: what can go on while something dries goes on; days of mere waiting are left out'
   }),
   practisedDays: Type.Integer({ description: 'Days a practised hand needs for it' }),
+  ways: Type.Array(ref(BuildWayBody), { description: 'All ways, with what each takes and how exact it is' }),
   batteryOffDay: Type.Integer({ description: 'The car has no battery from this day until it is switched on' })
 })
 

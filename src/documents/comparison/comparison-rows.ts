@@ -20,11 +20,11 @@ const shows: Readonly<Record<Exclude<ComparedFigure, 'levels' | 'most-levels'>, 
 }
 
 function levelRows(
-  { markHz, designs }: Comparison,
+  { comparedHz, designs }: Comparison,
   figureName: 'levels' | 'most-levels',
   language: Language
 ): readonly (readonly string[])[] {
-  return markHz.map((hz, at) => [
+  return comparedHz.map((hz, at) => [
     told(language, `compare.row.${figureName}`, { frequency: figure(hz, 1, { language }) }),
     ...designs.map(({ figures: { levelsDb, mostLevelsDb } }) => {
       const level = figureName === 'levels' ? levelsDb[at] : mostLevelsDb?.[at]
@@ -60,9 +60,9 @@ const changeCells = (
   signed(portAirSpeedMPerS, language)
 ]
 
-export const causeHeadings = ({ markHz }: Comparison, language: Language): readonly string[] => [
+export const causeHeadings = ({ comparedHz }: Comparison, language: Language): readonly string[] => [
   told(language, 'compare.alone'),
-  ...markHz.map(hz => `${figure(hz, 1, { language })} Hz`),
+  ...comparedHz.map(hz => `${figure(hz, 1, { language })} Hz`),
   'f3, Hz',
   'mm',
   'm/s'

@@ -138,7 +138,7 @@ export function paperOfPlan(
     ].filter(({ rows }) => rows.length > 0),
     ...(curves === undefined ? {} : { curves, limits: limitsOf(plan, paper) }),
     ...present({ box, cutPlan, wiring, coils }),
-    bill: plan.billOfMaterials,
+    bill: plan.billOfMaterials.map(({ sold, ...row }) => ({ ...row, ...sold })),
     ...present({ buildOrder: plan.buildOrder, restraint: plan.restraint }),
     commissioning: plan.commissioning,
     remedies: plan.remedies.map(({ text }) => text),

@@ -7,13 +7,14 @@ import type { PlanHazard } from '../../contract/systems/safety.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
 import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
-import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { airSpeedLevel, portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
+import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import { pageOne } from './page-one.ts'
+import { builtTuningHz } from './plan-figures.ts'
 import type { PlanParts } from './plan-parts.ts'
 import { isKept } from './plan-promises.ts'
 
@@ -22,7 +23,7 @@ const BAND_DROP_DB = 6
 
 interface Outcomes {
   readonly joined: JoinedDrivers | undefined
-  readonly chosen: EnclosureCandidate | undefined
+  readonly chosen: PlannedBox | undefined
   readonly fits: boolean
   /** What the verdict gives as its reasons. */
   readonly reasons: readonly string[]
@@ -43,7 +44,7 @@ function sentence({ driverCount, driver }: ResolvedPlan, parts: PlanParts, { joi
   const power = joined === undefined ? '' : say('answer.on-power', { powerW: joined.powerW.toFixed(0) as Figure })
   if (!fits || chosen === undefined || !parts.box.done) return say('answer.cover-parts', { drivers, power })
   const { netM3 } = parts.box.outcome.result.volume
-  const tuningHz = parts.response.done ? parts.response.outcome.result.scalars.tuningHz : undefined
+  const tuningHz = builtTuningHz(parts)
   const tuned = tuningHz === undefined ? '' : say('answer.tuned-to-hz-2', { tuning: inDigits(tuningHz) })
   return say('answer.cover-sentence', {
     drivers,
@@ -144,11 +145,13 @@ function spaceOf({ car: { space } }: ResolvedPlan, { outer }: BoxLayout): NonNul
   }
 }
 
-function askedOf(request: ResolvedPlan, { box, response }: PlanParts): Pick<PlanCover, 'asked'> {
+function askedOf(request: ResolvedPlan, parts: PlanParts): Pick<PlanCover, 'asked'> {
+  const { box, response } = parts
   if (!box.done) return {}
   const { netVolumeM3: askedM3, tuningHz: askedHz, qtc: askedQtc } = request.enclosure ?? {}
   const { netM3: builtM3 } = box.outcome.result.volume
-  const { tuningHz: builtHz, qtc: builtQtc } = response.done ? response.outcome.result.scalars : {}
+  const { qtc: builtQtc } = response.done ? response.outcome.result.scalars : {}
+  const builtHz = builtTuningHz(parts)
   const tuning =
     builtHz === undefined ? undefined : { ...present({ askedHz }), builtHz, kept: isKept('tuning', askedHz, builtHz) }
   const damping =

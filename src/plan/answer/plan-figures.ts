@@ -11,6 +11,12 @@ function ofBox({ box }: PlanParts): PlanFigures {
   return { netVolumeM3: volume.netM3, widthM: outer.widthM, heightM: outer.heightM, depthM: outer.depthM, massKg }
 }
 
+/** Of the port by a leaflet, where there is no response. */
+export function builtTuningHz({ port, response }: Pick<PlanParts, 'port' | 'response'>): number | undefined {
+  if (response.done) return response.outcome.result.scalars.tuningHz
+  return port?.done ? port.outcome.result.tuningHz : undefined
+}
+
 function ofResponse({ response }: PlanParts): PlanFigures {
   if (!response.done) return {}
   const { scalars, limits } = response.outcome.result
@@ -41,7 +47,7 @@ export function planFigures(
 ): PlanFigures {
   return {
     ...present({ loadOhm: joined?.loadOhm, powerW: joined?.powerW, gainV: joined?.targetVoltageV }),
-    ...(fits ? { ...ofBox(parts), ...ofResponse(parts) } : {}),
+    ...(fits ? { ...ofBox(parts), ...present({ tuningHz: builtTuningHz(parts) }), ...ofResponse(parts) } : {}),
     ...ofSupply(parts, circuit)
   }
 }

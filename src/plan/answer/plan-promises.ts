@@ -3,9 +3,9 @@ import type { PlanSignal } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { toDigits } from '../../domain/digits.ts'
-import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { say } from '../../domain/say.ts'
 import type { BoxPart } from '../enclosure/parts/plan-box.ts'
+import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { ResponsePart } from '../enclosure/parts/plan-response.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
@@ -18,7 +18,7 @@ export const isKept = (what: keyof typeof SAME, asked: number | undefined, built
   asked === undefined || Math.abs(built / asked - 1) <= SAME[what]
 
 interface Built {
-  readonly chosen: EnclosureCandidate | undefined
+  readonly chosen: PlannedBox | undefined
   readonly box: BoxPart
   readonly response: ResponsePart
   readonly goalMissed?: DesignGoal

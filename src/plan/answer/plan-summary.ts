@@ -6,13 +6,13 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlanFigures, planVerdicts } from '../../contract/systems/plan-summary.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
-import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
 import { listed, saidOf, say, worded } from '../../domain/say.ts'
+import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { SheetSaving } from '../enclosure/sheet-saving.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { Part } from '../request/part.ts'
-import { planFigures } from './plan-figures.ts'
+import { builtTuningHz, planFigures } from './plan-figures.ts'
 import type { PlanParts } from './plan-parts.ts'
 import { supplyLine } from './supply-lines.ts'
 
@@ -41,19 +41,23 @@ const mm = (lengthM: number) => whole(lengthM * 1000)
 
 interface Outcomes {
   readonly joined: JoinedDrivers | undefined
-  readonly chosen: EnclosureCandidate | undefined
+  readonly chosen: PlannedBox | undefined
+  /** Whether the box is built by a leaflet, without knowing the driver. */
+  readonly leaflet: boolean
   /** Why no enclosure fits. */
   readonly misfit: Said | undefined
-  /** What was asked for and is not built. */
+  /** What was asked for and is not built, or is built and not known. */
   readonly unkept: readonly Caution[]
   readonly cautions: readonly Caution[]
   readonly saving: SheetSaving | undefined
 }
 
 /** Each cause once: what waits for another part is only named. Parts of an enclosure that does not fit say no more than it does. */
-function refusals(parts: PlanParts, misfit: Said | undefined): readonly PlanReason[] {
+function refusals(parts: PlanParts, { misfit, leaflet }: Pick<Outcomes, 'misfit' | 'leaflet'>): readonly PlanReason[] {
   const refused = Object.entries<Part<unknown, unknown>>({ ...parts }).flatMap(([name, part]) =>
-    part.done ? [] : [{ name, asked: part.request !== undefined, ...part.refusal }]
+    part.done || (leaflet && ofDriver.includes(name))
+      ? []
+      : [{ name, asked: part.request !== undefined, ...part.refusal }]
   )
   const causes = refused.filter(
     ({ waiting, name }) => !waiting && !(misfit !== undefined && ofEnclosure.includes(name))
@@ -74,6 +78,8 @@ function refusals(parts: PlanParts, misfit: Said | undefined): readonly PlanReas
 }
 
 const ofEnclosure: readonly string[] = ['port', 'box', 'response']
+/** What a leaflet cannot tell; a caution says so. */
+const ofDriver: readonly string[] = ['driver', 'sizing', 'response']
 
 const cautionReason = ({ code, at, said }: Caution): PlanReason => ({
   code,
@@ -82,9 +88,10 @@ const cautionReason = ({ code, at, said }: Caution): PlanReason => ({
 })
 
 /** The worst of all parts. */
-function verdictOf(parts: PlanParts, { misfit, unkept, cautions }: Outcomes): Pick<PlanSummary, 'verdict' | 'reasons'> {
+function verdictOf(parts: PlanParts, outcomes: Outcomes): Pick<PlanSummary, 'verdict' | 'reasons'> {
+  const { misfit, unkept, cautions } = outcomes
   const stops = cautions.filter(({ level }) => level === 'stop').map(cautionReason)
-  const refused = refusals(parts, misfit)
+  const refused = refusals(parts, outcomes)
   const misfits = misfit === undefined ? [] : [{ code: 'no-box-fits', ...worded({ detail: misfit }) }]
   const reasons = [...misfits, ...unkept.map(cautionReason), ...stops, ...refused]
   if (stops.length > 0) return { verdict: 'stop', reasons }
@@ -118,12 +125,12 @@ function loadLine(request: PlanRequest, joined: JoinedDrivers | undefined): read
   ]
 }
 
-function boxLine({ box }: PlanParts, chosen: EnclosureCandidate | undefined): readonly Said[] {
+function boxLine({ box }: PlanParts, chosen: PlannedBox | undefined): readonly Said[] {
   if (!box.done || chosen === undefined) return []
   const { outer, volume, massKg } = box.outcome.result
-  const kind = say(chosen.kind === 'vented' ? 'answer.vented-box' : 'answer.closed-box', {
-    name: saidOf(chosen, 'name')
-  })
+  // a box that volume and tuning name by themselves has no alignment to be called by
+  const alignment = chosen.alignment === 'as-asked' ? '' : say('answer.alignment', { name: saidOf(chosen, 'name') })
+  const kind = say(chosen.kind === 'vented' ? 'answer.vented-box' : 'answer.closed-box', { alignment })
   return [
     say('answer.l-net-outside-mm-kg-with', {
       kind,
@@ -157,9 +164,11 @@ function savingLine({ box, sheets }: PlanParts, saving: SheetSaving | undefined)
 function portLine({ port, response }: PlanParts): readonly Said[] {
   if (port === undefined || !port.done) return []
   const { recommended } = port.outcome.result
-  const { lengthM, airSpeedMPerS } = recommended
+  const { lengthM } = recommended
   const name = saidOf(recommended, 'name')
-  const tuning = response.done ? response.outcome.result.scalars.tuningHz : undefined
+  const tuning = builtTuningHz({ port, response })
+  const heard = response.done ? response.outcome.result : undefined
+  const airSpeedMPerS = heard?.limits?.atDrive.portAirSpeedMPerS ?? recommended.airSpeedMPerS
   const speed = airSpeedMPerS === undefined ? '' : say('answer.air-at-most-m-s', { airSpeed: whole(airSpeedMPerS) })
   return [
     say('answer.port-mm-long', {

@@ -4,7 +4,7 @@ import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
-import { screwRule, screwSizeFor, screwsAlong } from '../../domain/box/assembly/joint-screws.ts'
+import { jointScrewOf, screwRule, screwSizeFor, screwsAlong } from '../../domain/box/assembly/joint-screws.ts'
 import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/request/driver-fixing.ts'
 import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
@@ -35,10 +35,10 @@ export interface BillDriver {
 
 export function sheetRows(plan: SheetPlan): readonly BillRow[] {
   const basis = say('bill.cut-plan-panels-fill-of-the', { yield: inDecimals(plan.total.yieldPercent, 1) })
-  const kinds = plan.layouts.map(({ sheet, lengthM, widthM }) => ({
+  const kinds = plan.layouts.map(({ sheet, lengthM, widthM, thicknessM, material }) => ({
     sheet,
     size: `${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`,
-    specification: { lengthM, widthM }
+    specification: { lengthM, widthM, thicknessM, ...present({ material }) }
   }))
   const first = (of: (typeof kinds)[number]) => kinds.find(each => each.sheet === of.sheet && each.size === of.size)
   return kinds
@@ -76,9 +76,9 @@ export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): rea
   )
 }
 
-function screwRow(joints: readonly Joint[]): readonly BillRow[] {
+function screwRow(joints: readonly Joint[], panels: readonly Panel[]): readonly BillRow[] {
   const screwed = joints.filter(({ screwCount }) => screwCount > 0)
-  const { diameterMm, lengthMm, pilotMm } = screwSizeFor(joints[0]?.faceM ?? 0.018)
+  const { diameterMm, lengthMm, pilotMm } = jointScrewOf(panels)
   return billRow({
     group: 'joining',
     part: 'wood-screw',
@@ -150,7 +150,7 @@ function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
   return billRow({
     group: 'joining',
     part: 'layer-screw',
-    specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3 },
+    specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3, thicknessM: 2 * front.thicknessM },
     item: say('bill.countersunk-wood-screw-mm-for-the', { diameterMm, lengthMm }),
     need: (layers - 1) * screwsAlong(longM) * screwsAlong(shortM),
     unit: 'piece',
@@ -164,7 +164,7 @@ export function joiningRows(
   laminatedM2: number,
   panels: readonly Panel[] = []
 ): readonly BillRow[] {
-  return [...screwRow(joints), ...laminationRow(panels), ...glueRow(joints, laminatedM2), ...sealantRow(joints)]
+  return [...screwRow(joints, panels), ...laminationRow(panels), ...glueRow(joints, laminatedM2), ...sealantRow(joints)]
 }
 
 function fixingRows({

@@ -12,13 +12,15 @@ import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/parts/plan-box.ts'
 import { planSheets, type SheetsPart } from '../enclosure/parts/plan-sheets.ts'
 import { waitingFor } from '../request/part.ts'
-import { type Finish, LINING } from '../request/plan-finish.ts'
+import { LINING } from '../request/plan-finish.ts'
+import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import { type BuildFacts, boardsOfFront, buildFacts } from '../work/build-facts.ts'
 import { restraint } from '../work/restraint.ts'
 import { accessoryRows } from './bill-accessories.ts'
 import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { chosenRows } from './bill-chosen.ts'
+import { soldInInches } from './bill-market.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
 import { namedRows } from './bill-row.ts'
@@ -61,19 +63,14 @@ function billedTrunk(trunk: PowerRun, circuit: PlanCircuit): BillCable {
   }
 }
 
-function billed(
-  request: PlanRequest,
-  finish: Finish,
-  box: BoxLayout,
-  sheets: SheetsPart,
-  circuit: PlanCircuit,
-  held: Restraint
-) {
+function billed(request: ResolvedPlan, box: BoxLayout, sheets: SheetsPart, circuit: PlanCircuit, held: Restraint) {
   const driver = billedDriver(request, box)
+  const { finish, workshop } = request
   const { trunk, branches, speakerWire, insideWire, signalLead } = circuit
   return billOfMaterials({
     box,
-    ...(sheets.done ? { sheets: sheets.outcome.result } : {}),
+    // A service sells the panels; its sheets are its own.
+    ...(sheets.done && workshop.way !== 'cutting-service' ? { sheets: sheets.outcome.result } : {}),
     ...present({ driver }),
     terminals: {
       cupCount: 1,
@@ -92,6 +89,9 @@ function billed(
 const sheathedTailM = ({ supply }: PlanRequest, { trunk }: PlanCircuit): number =>
   supply.sheathed === true && trunk?.fuse !== undefined ? fuseTailM(supply, trunk.fuse) : 0
 
+const slotHeightM = ({ request: { port } }: BoxPart & { readonly done: true }): number | undefined =>
+  port?.kind === 'slot' ? port.heightM : undefined
+
 /** All inner faces but the front. */
 function liningAreaM2({ inner }: BoxLayout): number {
   const { widthM, heightM, depthM } = inner
@@ -100,8 +100,7 @@ function liningAreaM2({ inner }: BoxLayout): number {
 
 /** @param box  absent where none fits: nothing is bought or sawn for a box that cannot be built */
 export function planBuild(
-  request: PlanRequest,
-  finish: Finish,
+  request: ResolvedPlan,
   box: BoxPart | undefined,
   circuit: PlanCircuit,
   { current }: Pick<PlannedSupply, 'current'>,
@@ -109,15 +108,22 @@ export function planBuild(
 ): PlannedBuild {
   if (!box?.done) return { sheets: waitingFor('a box that fits'), billOfMaterials: [] }
   const layout = box.outcome.result
+  const inMarket = (rows: readonly BillRow[]) =>
+    request.paper?.units === 'imperial' ? soldInInches(namedRows(rows)) : namedRows(rows)
+  const {
+    finish,
+    workshop: { way }
+  } = request
   const sheets = planSheets(request, layout)
   const { massKg: driverMassKg } = request.driver.mounting ?? {}
   const facts = buildFacts(layout, {
+    way,
     sheetCount: sheets.done ? sheets.outcome.result.total.sheetCount : 1,
     lined: finish.lined,
     covered: finish.covered,
     driverCount: request.driverCount,
     innerWire: circuit.insideWire !== undefined,
-    ...present({ driverMassKg, fixing: fixingOf(request) })
+    ...present({ driverMassKg, fixing: fixingOf(request), slotHeightM: slotHeightM(box) })
   })
   const held = restraint(
     {
@@ -129,9 +135,9 @@ export function planBuild(
   )
   return {
     sheets,
-    billOfMaterials: namedRows([
+    billOfMaterials: inMarket([
       ...chosenRows(request, circuit.amplifiers),
-      ...billed(request, finish, layout, sheets, circuit, held),
+      ...billed(request, layout, sheets, circuit, held),
       ...accessoryRows(circuit),
       ...vehicleRows(circuit, sheathedTailM(request, circuit)),
       ...capacitorRows(current)

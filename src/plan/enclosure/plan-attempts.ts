@@ -1,12 +1,14 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
 
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { inDecimals } from '../../domain/digits.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
+import { toMm } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
-import { waitingFor } from '../request/part.ts'
+import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
+import type { BoxBrief } from '../request/box-brief.ts'
+import { refusalSaid, waitingFor } from '../request/part.ts'
 import { type BoxPart, type BoxWish, clears } from './parts/plan-box.ts'
-import { inPlanOrder, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
+import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
 import { type BuiltEnclosure, protectionFor } from './parts/plan-response.ts'
 import type { Setting } from './parts/setting.ts'
@@ -27,7 +29,7 @@ function leakQOf({ alignment, kind }: EnclosureCandidate, sizing: SizingPart): n
 }
 
 export function enclosureOf(
-  candidate: PlannedCandidate,
+  candidate: PlannedBox,
   box: BoxPart,
   port: PortPart | undefined,
   leakQ: number | undefined
@@ -43,42 +45,45 @@ export function enclosureOf(
 
 /** Sized twice: the high-pass that the first response asks for takes flow away below the tuning. */
 function sizedPort(setting: Setting, candidate: PlannedCandidate, wish: PortWish, leakQ: number | undefined): PortPart {
-  const { request, drivers, joined } = setting
   const { netVolumeM3, tuningHz } = candidate
   if (tuningHz === undefined) return waitingFor('a tuning')
   const question = { netVolumeM3, tuningHz, ...wish, ...present({ leakQ }) }
-  const first = planPort(request, drivers, joined, question)
+  const first = planPort(setting, question)
   if (!first.done) return first
   const highPassHz = protectionFor(setting, enclosureOf(candidate, waitingFor('a port'), first, leakQ))
-  return highPassHz === undefined ? first : planPort(request, drivers, joined, { ...question, highPassHz })
+  return highPassHz === undefined ? first : planPort(setting, { ...question, highPassHz })
 }
 
 /** What the box of an attempt is laid out for; none without the port it needs. */
-function boxWish(request: PlanRequest, { candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
+function boxWish(brief: BoxBrief, { candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
   if (candidate.kind === 'closed') {
     return { netVolumeM3: candidate.builtVolumeM3 ?? candidate.netVolumeM3, port: undefined }
   }
   if (!port?.done || wish === undefined) return undefined
-  return { netVolumeM3: candidate.netVolumeM3, port: boxPort(request, port.outcome.result.recommended, wish.form) }
+  return { netVolumeM3: candidate.netVolumeM3, port: boxPort(brief, port.outcome.result.recommended, wish.form) }
 }
 
-function complaint({ port, box }: Built): string | undefined {
-  if (port !== undefined && !port.done) return port.refusal.message
-  const unportable =
-    port?.done && !port.outcome.result.fits ? port.outcome.result.recommended.why.join('; ') : undefined
-  if (unportable !== undefined && portMiss(port) >= boxMiss(box)) return unportable
-  if (!box.done) return box.refusal.message
+function complaint({ port, box }: Built): Said | undefined {
+  if (port !== undefined && !port.done) return refusalSaid(port.refusal)
+  const unportable = port?.done && !port.outcome.result.fits ? port.outcome.result.recommended : undefined
+  if (unportable !== undefined && portMiss(port) >= boxMiss(box)) {
+    return say('answer.port-why', { reasons: listed(allSaidOf(unportable, 'why'), 'list.clauses') })
+  }
+  if (!box.done) return refusalSaid(box.refusal)
   if (clears(box)) return undefined
   const tight = box.outcome.result.clearances.filter(({ passes }) => !passes)
-  const rows = tight.map(
-    ({ between, availableM, neededM }) =>
-      `${between} (${inDecimals(availableM * 1e3, 1)} of ${inDecimals(neededM * 1e3, 1)} mm)`
+  const rows = tight.map(row =>
+    say('answer.tight', {
+      between: saidOf(row, 'between'),
+      availableMm: toMm(row.availableM, 1),
+      neededMm: toMm(row.neededM, 1)
+    })
   )
-  return `Too tight: ${rows.join(', ')}.`
+  return say('answer.too-tight', { rows: listed(rows) })
 }
 
-interface Sized {
-  readonly candidate: PlannedCandidate
+export interface Sized {
+  readonly candidate: PlannedBox
   readonly leakQ: number | undefined
   /** Absent for a closed box, as what it was sized for. */
   readonly port?: PortPart
@@ -86,7 +91,7 @@ interface Sized {
 }
 
 export interface Attempt extends Sized, Built {
-  readonly complaint: string | undefined
+  readonly complaint: Said | undefined
   /** By how much it does not fit. */
   readonly missShare: number
 }
@@ -98,33 +103,34 @@ const judged = (sized: Sized, box: BoxPart): Attempt => {
 }
 
 /** A box is laid out only round a port that fits. */
-function tried({ request }: Setting, sized: Sized): Attempt {
+export function tried({ brief }: Pick<Setting, 'brief'>, sized: Sized): Attempt {
   const { port } = sized
   if (port !== undefined && !(port.done && port.outcome.result.fits)) {
     return judged(sized, waitingFor('a port that fits'))
   }
-  const wish = boxWish(request, sized)
-  return judged(sized, wish === undefined ? waitingFor('a port') : laidOut(request, wish))
+  const wish = boxWish(brief, sized)
+  return judged(sized, wish === undefined ? waitingFor('a port') : laidOut(brief, wish))
 }
 
 /** The same attempt with its box laid out whatever its port, for showing what it lacks. */
-export function shown({ request }: Setting, attempt: Attempt): Attempt {
-  const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(request, attempt)
-  return wish === undefined ? attempt : judged(attempt, laidOut(request, wish))
+export function shown({ brief }: Pick<Setting, 'brief'>, attempt: Attempt): Attempt {
+  const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(brief, attempt)
+  return wish === undefined ? attempt : judged(attempt, laidOut(brief, wish))
 }
 
-/** A box that is only tight, in other proportions. */
-function regrownAttempt({ request }: Setting, attempt: Attempt): readonly Attempt[] {
-  const wish = attempt.box.done ? boxWish(request, attempt) : undefined
-  const box = wish === undefined ? undefined : regrown(request, wish)
-  return box === undefined ? [] : [judged(attempt, box)]
+/** Of boxes that are only tight the least tight one, in other proportions. */
+export function regrownAttempt({ brief }: Pick<Setting, 'brief'>, tight: readonly Attempt[]): readonly Attempt[] {
+  const [attempt] = tight.filter(({ box }) => box.done).toSorted((a, b) => a.missShare - b.missShare)
+  const wish = attempt === undefined ? undefined : boxWish(brief, attempt)
+  const box = wish === undefined ? undefined : regrown(brief, wish)
+  return attempt === undefined || box === undefined ? [] : [judged(attempt, box)]
 }
 
 function* sizedAttempts(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Sized> {
   const leakQ = leakQOf(candidate, sizing)
   if (candidate.kind === 'closed') yield { candidate, leakQ }
   else
-    for (const wish of portsTried(setting.request)) {
+    for (const wish of portsTried(setting.brief)) {
       yield { candidate, leakQ, wish, port: sizedPort(setting, candidate, wish, leakQ) }
     }
 }
@@ -137,8 +143,7 @@ export function* attemptsOf(setting: Setting, candidate: PlannedCandidate, sizin
     tight.push(made)
     yield made
   }
-  const [least] = tight.filter(({ box }) => box.done).toSorted((a, b) => a.missShare - b.missShare)
-  if (least !== undefined) yield* regrownAttempt(setting, least)
+  yield* regrownAttempt(setting, tight)
 }
 
 export function* attempts(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Attempt> {

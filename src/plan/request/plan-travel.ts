@@ -3,12 +3,9 @@ import type { PlanDriver } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { toDigits, toMm } from '../../domain/digits.ts'
-import { driverDefaults } from '../../domain/driver/sheet/defaults.ts'
 import { say } from '../../domain/say.ts'
+import { pistonDiameterM } from './plan-piston.ts'
 import { usual } from './plan-usual.ts'
-
-const circleDiameterM = (areaM2: number | undefined) =>
-  areaM2 === undefined ? undefined : Math.sqrt((4 * areaM2) / Math.PI)
 
 /**
  * x = d·share, d the diameter of the piston
@@ -18,10 +15,7 @@ const circleDiameterM = (areaM2: number | undefined) =>
  */
 export function withTravel(driver: PlanDriver, assumed: Assumptions): PlanDriver {
   const { sheet } = driver
-  const nominalM = sheet.nominalDiameterM
-  const pistonM =
-    circleDiameterM(sheet.sdM2) ??
-    (nominalM === undefined ? undefined : nominalM * driverDefaults.pistonDiameterShare.value)
+  const pistonM = pistonDiameterM(sheet)
   if (sheet.xmaxM !== undefined || pistonM === undefined) return driver
   const { value, why } = usual.travelShare
   const xmaxM = assumed.or(undefined, 'driver.sheet.xmaxM', toDigits(pistonM * value, 2), why)

@@ -14,9 +14,25 @@ export const usual = {
     value: 'everyday',
     why: `${goalMeanings.everyday}; another wish gives another box`
   },
+  workWay: {
+    value: 'saw-and-router',
+    why: 'a saw along a fence and a router; a cutting service, or jigsaw and drill, have steps of their own'
+  },
   travelShare: {
     value: 0.02,
     why: 'the sheet gives no Xmax: a fiftieth of the diameter of the piston, one way, is low for a bass driver and spares the cone'
+  },
+  portTravelShare: {
+    value: 0.05,
+    why: 'the leaflet gives no Xmax: for the port alone a twentieth of the diameter of the piston, one way, is high, so that its air stays slow'
+  },
+  ratingWPerM2: {
+    value: 5000,
+    why: 'the sheet gives no power rating: half a watt for each square centimetre of cone is low for a bass driver and spares the coil'
+  },
+  coilTimeS: {
+    value: 5e-4,
+    why: 'the sheet gives no Le: half a millihenry for each ohm of Re is usual; it moves the level at 80 Hz by a few tenths of a decibel'
   },
   airSpeedMPerS: {
     value: portSpeeds.flared,

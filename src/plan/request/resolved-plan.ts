@@ -3,12 +3,16 @@ import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contrac
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { withoutDraw } from './plan-amplifier.ts'
+import { crossoverFor } from './plan-crossover.ts'
 import { type Finish, resolvedFinish } from './plan-finish.ts'
 import { resolvedBoard } from './plan-imperial.ts'
+import { leafletBox } from './plan-leaflet.ts'
+import { withInductance, withRating } from './plan-ratings.ts'
 import type { PlanEnclosure } from './plan-request.ts'
 import { resolvedDriver, resolvedSpace } from './plan-space.ts'
 import { withTravel } from './plan-travel.ts'
 import { usual } from './plan-usual.ts'
+import { resolvedWorkshop, type Workshop } from './plan-workshop.ts'
 
 type Unresolved = Pick<PlanRequest, 'finish' | 'car' | 'supply' | 'signal'>
 
@@ -17,8 +21,10 @@ interface ResolvedFields {
   readonly car: PlanCar & { readonly speakerCableLengthM: number }
   readonly supply: PlanSupply
   readonly signal: PlanSignal & { readonly mainsLowHz: number }
+  /** Where the bass hands over to the front loudspeakers; box, response and signal take the same corner. */
+  readonly crossoverHz: number
 }
-export type ResolvedPlan = PlanRequest & ResolvedFields
+export type ResolvedPlan = PlanRequest & ResolvedFields & { readonly workshop: Workshop }
 
 /** A block, or a converter, stands before the amplifiers. */
 export const hasBranches = ({ otherAmplifiers, secondBattery, converter }: PlanSupply): boolean =>
@@ -44,23 +50,17 @@ export function resolvedFields(
 ): ResolvedFields {
   const { speakerCableM, mainsLowHz } = usual
   const finish = resolvedFinish(wish, assumed)
+  const space = resolvedSpace(car, finish, assumed)
+  const { value, why } = speakerCableM
+  const speakerCableLengthM = assumed.or(car.speakerCableLengthM, 'car.speakerCableLengthM', value, why)
+  const power = resolvedSupply(supply, assumed)
+  const lowHz = assumed.or(signal.mainsLowHz, 'signal.mainsLowHz', mainsLowHz.value, mainsLowHz.why)
   return {
     finish,
-    car: {
-      ...car,
-      space: resolvedSpace(car, finish, assumed),
-      speakerCableLengthM: assumed.or(
-        car.speakerCableLengthM,
-        'car.speakerCableLengthM',
-        speakerCableM.value,
-        speakerCableM.why
-      )
-    },
-    supply: resolvedSupply(supply, assumed),
-    signal: {
-      ...signal,
-      mainsLowHz: assumed.or(signal.mainsLowHz, 'signal.mainsLowHz', mainsLowHz.value, mainsLowHz.why)
-    }
+    car: { ...car, space, speakerCableLengthM },
+    supply: power,
+    signal: { ...signal, mainsLowHz: lowHz },
+    crossoverHz: crossoverFor(lowHz)
   }
 }
 
@@ -71,14 +71,21 @@ function resolvedEnclosure(enclosure: PlanEnclosure = {}, assumed: Assumptions):
   return { ...enclosure, goal: assumed.or<DesignGoal>(enclosure.goal, 'enclosure.goal', goal.value, goal.why) }
 }
 
+/** Ratings that the sheet leaves out; of a driver that nothing is known of no travel is guessed, for nothing rests on it. */
+function ratedDriver(request: PlanRequest, driver: PlanRequest['driver'], assumed: Assumptions): PlanRequest['driver'] {
+  const rated = withRating(driver, assumed)
+  return leafletBox(request) === undefined ? withTravel(withInductance(rated, assumed), assumed) : rated
+}
+
 export function resolvedPlan(request: PlanRequest, assumed: Assumptions): ResolvedPlan {
   const fields = resolvedFields(request, assumed)
   return {
     ...request,
-    driver: withTravel(resolvedDriver({ driver: request.driver, car: fields.car }, assumed), assumed),
+    driver: ratedDriver(request, resolvedDriver({ driver: request.driver, car: fields.car }, assumed), assumed),
     board: resolvedBoard(request, assumed),
     amplifier: withoutDraw(request.amplifier),
     enclosure: resolvedEnclosure(request.enclosure, assumed),
+    workshop: resolvedWorkshop(request.workshop, request.board.sheet?.kerfM, assumed),
     ...fields
   }
 }

@@ -32,7 +32,7 @@ const machines: readonly Hazard[] = [
     harm: 'injury',
     peculiar: true,
     when: ({ found }) => found.has('narrow-strip'),
-    steps: ['cut-panels'],
+    steps: ['cut-panels', 'order-panels'],
     barrier: say('danger.a-push-stick-or-the-strip'),
     proof: say('danger.no-hand-comes-nearer-than-150'),
     hands: 'maker',

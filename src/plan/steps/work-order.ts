@@ -1,6 +1,9 @@
 /** The order of work with its days. */
+import type { BuildWay } from '../../contract/systems/workshop.ts'
+import type { BuildFacts } from '../work/build-facts.ts'
 import { type BuildOrder, buildOrder, PRACTISED } from '../work/build-order.ts'
 import type { BuildNode } from '../work/build-step.ts'
+import { waysOfWorking } from './ways.ts'
 import { lastDay, latestBatteryOff, type WorkDay } from './work-days.ts'
 
 export interface WorkOrder extends BuildOrder {
@@ -10,9 +13,11 @@ export interface WorkOrder extends BuildOrder {
   readonly practisedDays: number
   /** The car has no battery from this day to the last. */
   readonly batteryOffDay: number
+  /** All of them, for comparison. */
+  readonly ways: readonly BuildWay[]
 }
 
-export function workOrder(nodes: readonly BuildNode[]): WorkOrder {
+export function workOrder(nodes: readonly BuildNode[], box: BuildFacts): WorkOrder {
   const order = buildOrder(nodes)
   const days = latestBatteryOff(order.steps)
   const practised = order.steps.map(step => ({ ...step, minutes: PRACTISED * step.minutes }))
@@ -20,6 +25,7 @@ export function workOrder(nodes: readonly BuildNode[]): WorkOrder {
     ...order,
     days,
     practisedDays: lastDay(latestBatteryOff(practised)),
-    batteryOffDay: days.find(({ steps }) => steps.includes('battery-off'))?.day ?? 1
+    batteryOffDay: days.find(({ steps }) => steps.includes('battery-off'))?.day ?? 1,
+    ways: waysOfWorking(box)
   }
 }

@@ -1,12 +1,17 @@
 /** Reads from a laid-out box what the order of work depends on. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
+import type { WorkWay } from '../../contract/systems/words.ts'
+import { jointScrewOf } from '../../domain/box/assembly/joint-screws.ts'
 import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
 import type { DriverFixing } from '../../domain/box/request/driver-fixing.ts'
+import { accuracyOf } from '../request/plan-workshop.ts'
 import { type AssemblyOrder, assemblyOrder } from './assembly-order.ts'
+import { type BoxError, boxError } from './box-error.ts'
 import { type ClosingPanel, closingPanel } from './closing-panel.ts'
 
 interface BuildChoice {
+  readonly way: WorkWay
   readonly sheetCount: number
   readonly lined: boolean
   readonly covered: boolean
@@ -14,6 +19,8 @@ interface BuildChoice {
   readonly driverMassKg?: number
   readonly fixing?: DriverFixing['kind']
   readonly innerWire: boolean
+  /** Smaller side of the mouth of a slot [m]. */
+  readonly slotHeightM?: number
 }
 
 const countOf = (panels: readonly Panel[], role: Panel['role']) =>
@@ -35,10 +42,15 @@ function roundingOf(panels: readonly Panel[]): number {
   return rounded.length === 0 ? 0 : Math.min(...rounded)
 }
 
-/** To half a degree, as a saw is set. */
-function bevelsOf(panels: readonly Panel[]): readonly number[] {
-  const tilts = panels.flatMap(({ edges }) => edges.map(({ tiltDeg }) => Math.round(2 * tiltDeg) / 2))
-  return [...new Set(tilts)].filter(angle => angle > 0).toSorted((a, b) => a - b)
+/** To half a degree, as a saw is set; which panels have edges at each. */
+function bevelsOf(panels: readonly Panel[]): readonly Bevel[] {
+  const at = new Map<number, Set<string>>()
+  for (const { name, edges } of panels)
+    for (const { tiltDeg } of edges) {
+      const angle = Math.round(2 * tiltDeg) / 2
+      if (angle > 0) at.set(angle, (at.get(angle) ?? new Set()).add(name))
+    }
+  return [...at].map(([angleDeg, names]) => ({ angleDeg, panels: [...names] })).sort((a, b) => a.angleDeg - b.angleDeg)
 }
 
 /** Without an order the front closes the box. */
@@ -47,18 +59,25 @@ function closingOf({ last }: AssemblyOrder, panels: readonly Panel[]): ClosingPa
   return board === undefined ? { name: 'front', openingM: 0, reachM: 0, reachable: false } : closingPanel(board)
 }
 
-export function buildFacts(layout: BoxLayout, choice: BuildChoice): BuildFacts {
+export function buildFacts(layout: BoxLayout, { slotHeightM, ...choice }: BuildChoice): BuildFacts {
   const { panels, massKg, boardMassKg } = layout
   const order = assemblyOrder(layout)
   const heavy = massKg > HEAVY_BOX_KG && boardMassKg < massKg
   return {
     ...choice,
+    errors: {
+      'saw-and-router': boxError(accuracyOf['saw-and-router'].cutM, layout, slotHeightM),
+      'cutting-service': boxError(accuracyOf['cutting-service'].cutM, layout, slotHeightM),
+      'jigsaw-and-drill': boxError(accuracyOf['jigsaw-and-drill'].cutM, layout, slotHeightM)
+    },
     panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
     cutOutCount: panels.reduce((sum, panel) => sum + panel.quantity * panel.cutOuts.length, 0),
+    jointPilotMm: jointScrewOf(panels).pilotMm,
     frontLayers: boardsOfFront(panels),
     port: portOf(panels),
     braceCount: countOf(panels, 'brace'),
-    bevelsDeg: bevelsOf(panels),
+    bevels: bevelsOf(panels),
+    rebated: panels.some(({ cutOuts }) => cutOuts.some(({ rebateDepthM }) => rebateDepthM !== undefined)),
     braceWindows: panels.some(
       ({ role, cutOuts }) => role === 'brace' && cutOuts.some(({ purpose }) => purpose === 'brace-window')
     ),
@@ -71,16 +90,29 @@ export function buildFacts(layout: BoxLayout, choice: BuildChoice): BuildFacts {
 }
 /** What the order of work depends on. */
 
+/** Edges that are sawn at one tilt. */
+export interface Bevel {
+  readonly angleDeg: number
+  /** Names of the panels that have such edges. */
+  readonly panels: readonly string[]
+}
+
 export interface BuildFacts {
   readonly panelCount: number
   readonly sheetCount: number
   readonly cutOutCount: number
+  /** Holes for the screws of the joints. */
+  readonly jointPilotMm: number
   /** Layers of the baffle. */
   readonly frontLayers: number
   readonly port: 'none' | 'round' | 'slot'
   readonly braceCount: number
-  /** Angles of the sloped edges, each once [°]. */
-  readonly bevelsDeg?: readonly number[]
+  readonly way: WorkWay
+  /** What the accuracy of each way does to this box. */
+  readonly errors: Readonly<Record<WorkWay, BoxError>>
+  readonly bevels: readonly Bevel[]
+  /** Whether a flange is let into its board. */
+  readonly rebated: boolean
   /** Braces with a window are frames; the others are plain battens. */
   readonly braceWindows: boolean
   /** Up to which outer edges may be rounded; 0: they stay sharp. */

@@ -29,7 +29,7 @@ const assembleShell = ({ order }: BuildFacts): BuildNode =>
       }),
       say('assembly.glue-one-edge-at-a-time')
     ],
-    needs: ['drill-pilots', 'laminate-baffle', 't-nuts'],
+    needs: ['drill-pilots', 'laminate-baffle', 'driver-fixings'],
     tools: [say('tool.drill'), say('tool.square'), say('tool.damp-cloth')],
     uses: ['cut-panel', 'glue', 'wood-screw'],
     makes: ['shell'],

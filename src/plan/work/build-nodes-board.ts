@@ -1,116 +1,103 @@
-/** Steps on flat board: cutting, holes, sub-assemblies that close nothing. */
+/** Steps on sawn panels: holes, sub-assemblies that close nothing. */
 
+import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
+import { inDecimals, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
+import { accuracyOf } from '../request/plan-workshop.ts'
 import type { BuildFacts } from './build-facts.ts'
+import { cutPanels, hasBevels, measureBoard, sawBevels } from './build-nodes-saw.ts'
 import { type BuildNode, step } from './build-step.ts'
-
-const measureBoard = step({
-  id: 'measure-board',
-  title: say('board.measure-the-board'),
-  actions: [say('board.measure-the-real-thickness-of-every'), say('board.if-it-differs-by-more-than')],
-  needs: ['set-up-bench'],
-  tools: [say('tool.calliper')],
-  uses: ['sheet'],
-  minutes: 10
-})
-
-const cutPanels = ({ panelCount, sheetCount }: BuildFacts): BuildNode =>
-  step({
-    id: 'cut-panels',
-    title: say('board.cut-the-panels'),
-    actions: [say('board.follow-the-cut-sheets-trim-first'), say('board.write-the-name-on-each-panel')],
-    needs: ['measure-board', 'check-parts'],
-    tools: [
-      say('tool.panel-saw-or-track-saw-or'),
-      say('tool.square'),
-      say('tool.tape-measure'),
-      say('tool.extractor-mask-ear-and-eye-protection')
-    ],
-    substitutes: [say('board.a-cutting-service-saws-from-the'), say('board.circular-saw-or-jigsaw-with-a')],
-    uses: ['sheet', 'panel'],
-    makes: ['cut-panel'],
-    minutes: 20 * sheetCount + 4 * panelCount,
-    checks: [say('board.equal-panels-are-equal-to-0'), say('board.both-diagonals-of-each-panel-agree')],
-    cautions: ['wood-dust', 'narrow-strip']
-  })
-
-/** Sloped edges come last of all cuts: the blade is tilted once for each angle. */
-const sawBevels = (angles: readonly number[]): BuildNode =>
-  step({
-    id: 'saw-bevels',
-    title: say('board.saw-the-sloped-edges'),
-    actions: [
-      say('board.tilt-the-blade-to-the-angle', { join: angles.map(angle => `${angle}°`).join(', ') }),
-      say('board.the-drawing-says-which-face-stays')
-    ],
-    needs: ['cut-panels'],
-    tools: [say('tool.saw-with-a-blade-that-tilts'), say('tool.bevel-gauge'), say('tool.clamps')],
-    substitutes: [say('board.circular-saw-with-a-tilting-shoe')],
-    uses: ['cut-panel'],
-    minutes: 10 + 5 * angles.length,
-    checks: [say('board.two-offcuts-of-one-angle-laid')],
-    cautions: ['wood-dust']
-  })
-
-const hasBevels = ({ bevelsDeg = [] }: BuildFacts) => bevelsDeg.length > 0
 
 const dryFit = (facts: BuildFacts): BuildNode =>
   step({
     id: 'dry-fit',
     title: say('board.put-the-box-together-dry'),
-    actions: [say('board.stand-the-panels-up-without-glue'), say('board.lay-driver-port-and-terminal-on')],
-    needs: hasBevels(facts) ? ['cut-panels', 'saw-bevels'] : ['cut-panels'],
+    actions: [
+      say('board.stand-the-panels-up-without-glue'),
+      say('board.lay-driver-port-and-terminal-on'),
+      ...(facts.way === 'jigsaw-and-drill' ? [say('board.plane-what-stands-proud-a-gap')] : [])
+    ],
+    needs: ['cut-panels', 'order-panels', 'saw-bevels'],
     tools: [say('tool.tape'), say('tool.square')],
     uses: ['cut-panel', 'driver'],
     minutes: 20,
-    checks: [say('board.no-gap-is-wider-than-0'), say('board.outer-size-both-diagonals-of-the')]
+    checks: [
+      say('board.no-gap-is-wider-than', { gap: inMm(accuracyOf[facts.way].cutM, 1) }),
+      say('board.outer-size-both-diagonals-of-the')
+    ]
   })
 
-const cutHoles = ({ cutOutCount, port }: BuildFacts): BuildNode =>
-  step({
-    id: 'cut-holes',
-    title: say('board.cut-holes-and-rebates-in-the'),
-    actions: [
-      say('board.mark-centres-from-the-drawings-and'),
-      ...(port === 'none' ? [] : [say('board.round-over-both-mouths-of-the')]),
-      say('board.try-the-driver-in-its-hole')
-    ],
-    needs: ['dry-fit'],
-    tools: [
-      say('tool.router-with-circle-jig'),
-      ...(port === 'none' ? [] : [say('tool.round-over-bit-12-7-mm')]),
-      say('tool.jigsaw')
-    ],
-    substitutes: [say('board.pilot-hole-jigsaw-on-the-waste')],
-    uses: ['cut-panel', 'driver'],
-    minutes: 15 * Math.max(1, cutOutCount)
-  })
-
-const drillPilots = step({
-  id: 'drill-pilots',
-  title: say('board.drill-clearance-and-pilot-holes'),
-  actions: [
-    say('board.through-the-outer-panel-clearance-holes'),
-    say('board.into-the-edge-behind-pilot-holes'),
-    say('board.the-screws-draw-each-joint-together')
+const routedHoles = ({ port }: BuildFacts) => ({
+  actions: port === 'none' ? [] : [say('board.round-over-both-mouths-of-the')],
+  tools: [
+    say('tool.router-with-circle-jig'),
+    ...(port === 'none' ? [] : [say('tool.round-over-bit-12-7-mm')]),
+    say('tool.jigsaw')
   ],
-  needs: ['dry-fit'],
-  tools: [say('tool.drill'), say('tool.pilot-and-countersink-bits'), say('tool.square')],
-  uses: ['cut-panel'],
-  minutes: 30
+  substitutes: [say('board.pilot-hole-jigsaw-on-the-waste')]
 })
 
-/** Machine screws turn in T-nuts; wood screws take the pilots as they are. */
-const driverFixings = ({ fixing }: BuildFacts): BuildNode =>
-  step({
-    id: 't-nuts',
-    title: say('board.fit-t-nuts-or-drill-pilot'),
-    actions: [say('board.machine-screws-open-the-pilot-holes'), say('board.wood-screws-take-the-pilots-as')],
-    needs: ['cut-holes'],
-    tools: [say('tool.drill'), say('tool.hammer')],
-    uses: ['cut-panel', ...(fixing === 'machine-screw' ? (['t-nut', 'glue'] as const) : [])],
-    minutes: 15
+/** Without a router: holes to the line by rasp, mouths by hand; a rebate cannot be had so. */
+const rasped = ({ port, rebated }: BuildFacts) => ({
+  actions: [
+    say('board.pilot-hole-jigsaw-on-the-waste'),
+    ...(port === 'none' ? [] : [say('board.round-both-mouths-by-hand')]),
+    ...(rebated ? [say('board.a-rebate-takes-a-router')] : [])
+  ],
+  tools: [
+    say('tool.jigsaw-with-a-fine-blade'),
+    say('tool.drill'),
+    say('tool.compass-or-string'),
+    say('tool.rasp'),
+    say('tool.abrasive-paper')
+  ],
+  substitutes: [say('board.a-router-on-a-circle-jig')]
+})
+
+const cutHoles = (facts: BuildFacts): BuildNode => {
+  const { actions, tools, substitutes } = facts.way === 'saw-and-router' ? routedHoles(facts) : rasped(facts)
+  return step({
+    id: 'cut-holes',
+    title: say('board.cut-holes-and-rebates-in-the'),
+    actions: [say('board.mark-centres-from-the-drawings-and'), ...actions, say('board.try-the-driver-in-its-hole')],
+    needs: ['dry-fit'],
+    tools,
+    substitutes,
+    uses: ['cut-panel', 'driver'],
+    minutes: (facts.way === 'saw-and-router' ? 15 : 25) * Math.max(1, facts.cutOutCount),
+    checks: [say('board.the-edge-of-each-hole-keeps', { off: inMm(accuracyOf[facts.way].holeM, 1) })]
   })
+}
+
+const drillPilots = ({ jointPilotMm }: BuildFacts): BuildNode =>
+  step({
+    id: 'drill-pilots',
+    title: say('board.drill-clearance-and-pilot-holes'),
+    actions: [
+      say('board.through-the-outer-panel-clearance-holes'),
+      say('board.into-the-edge-behind-pilot-holes', { pilot: `${inDecimals(jointPilotMm, 1)} mm` }),
+      say('board.the-screws-draw-each-joint-together')
+    ],
+    needs: ['dry-fit'],
+    tools: [say('tool.drill'), say('tool.pilot-and-countersink-bits'), say('tool.square')],
+    uses: ['cut-panel'],
+    minutes: 30
+  })
+
+/** Machine screws turn in T-nuts; wood screws take the pilots as they are. */
+function driverFixings({ driverMassKg, fixing }: BuildFacts): BuildNode {
+  const drilled = say('board.drill-the-circle-of-the-driver', { pilot: inMm(driverFixing(driverMassKg).pilotM, 1) })
+  const nuts = fixing === 'machine-screw'
+  return step({
+    id: 'driver-fixings',
+    title: nuts ? say('board.fit-t-nuts') : say('board.drill-for-the-driver'),
+    actions: nuts ? [drilled, say('board.open-them-to-the-barrel-of')] : [drilled],
+    needs: ['cut-holes'],
+    tools: [say('tool.drill'), ...(nuts ? [say('tool.hammer')] : [])],
+    uses: ['cut-panel', ...(nuts ? (['t-nut', 'glue'] as const) : [])],
+    minutes: nuts ? 15 : 10
+  })
+}
 
 const laminateBaffle = step({
   id: 'laminate-baffle',
@@ -150,7 +137,7 @@ const portTubes = step({
   checks: [say('board.length-from-the-outer-face-agrees')]
 })
 
-const braces = ({ braceCount, braceWindows }: BuildFacts): BuildNode =>
+const braces = ({ braceCount, braceWindows, way }: BuildFacts): BuildNode =>
   step({
     id: 'braces',
     title: say('board.prepare-the-braces'),
@@ -159,8 +146,8 @@ const braces = ({ braceCount, braceWindows }: BuildFacts): BuildNode =>
         more: braceWindows ? say('board.cut-their-windows-round-the-edges') : say('board.break-their-edges')
       })
     ],
-    needs: ['cut-panels'],
-    tools: [say('tool.jigsaw'), say('tool.router')],
+    needs: ['cut-panels', 'order-panels'],
+    tools: [say('tool.jigsaw'), way === 'saw-and-router' ? say('tool.router') : say('tool.rasp')],
     substitutes: [say('board.drill-the-corners-of-a-window')],
     uses: ['cut-panel'],
     makes: ['brace'],
@@ -170,12 +157,12 @@ const braces = ({ braceCount, braceWindows }: BuildFacts): BuildNode =>
 export function boardNodes(facts: BuildFacts): readonly BuildNode[] {
   const { frontLayers, port, braceCount } = facts
   return [
-    measureBoard,
+    measureBoard(facts),
     cutPanels(facts),
-    ...(hasBevels(facts) ? [sawBevels(facts.bevelsDeg ?? [])] : []),
+    ...(hasBevels(facts) ? [sawBevels(facts)] : []),
     dryFit(facts),
     cutHoles(facts),
-    drillPilots,
+    drillPilots(facts),
     driverFixings(facts),
     ...(frontLayers > 1 ? [laminateBaffle] : []),
     ...(port === 'slot' ? [portWalls] : []),

@@ -40,7 +40,7 @@ function edgeText(roundingRadiusM: number): Said {
     : say('finish.leave-the-outer-edges-sharp-a')
 }
 
-const sandFaces = ({ roundingRadiusM }: BuildFacts): BuildNode =>
+const sandFaces = ({ roundingRadiusM, way }: BuildFacts): BuildNode =>
   step({
     id: 'sand',
     title: roundingRadiusM > 0 ? say('finish.fill-round-over-and-sand') : say('finish.fill-and-sand'),
@@ -51,7 +51,9 @@ const sandFaces = ({ roundingRadiusM }: BuildFacts): BuildNode =>
     ],
     needs: ['leak-test'],
     tools: [
-      ...(roundingRadiusM > 0 ? [say('tool.router-with-round-over-bit')] : []),
+      ...(roundingRadiusM > 0
+        ? [say(way === 'saw-and-router' ? 'tool.router-with-round-over-bit' : 'tool.block-plane')]
+        : []),
       say('tool.sander'),
       say('tool.extractor-mask')
     ],
@@ -112,7 +114,7 @@ const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): Bu
       say('finish.lay-the-gasket-strip-connect-the', { driverMass: heavyLift(driverMassKg) }),
       say('finish.tighten-crosswise-in-two-rounds-by')
     ],
-    needs: ['terminals', 't-nuts', ...(heavy ? ['mount'] : [])],
+    needs: ['terminals', 'driver-fixings', ...(heavy ? ['mount'] : [])],
     tools: [say('tool.screwdriver-or-hex-key')],
     uses: [
       'closed-box',

@@ -14,5 +14,7 @@ export const driverMeanings = {
     'Der gedruckte Kennschalldruck weicht um mehr als 3 dB von dem ab, was die Parameter im Halbraum in 1 m ergeben.',
   'travel-assumed':
     'Das Datenblatt nennt keine lineare Auslenkung. Eine niedrige wurde angenommen, denn ohne sie hielte nichts die Membran: Filter und Pegel sind danach eingestellt. Vor lauterem Betrieb beim Hersteller nach Xmax fragen.',
+  'rating-assumed':
+    'Das Datenblatt nennt keine Dauerbelastbarkeit. Eine niedrige wurde aus der Fläche der Membran angenommen: der Pegel ist danach eingestellt. Vor lauterem Betrieb beim Hersteller nach der Dauerbelastbarkeit fragen; ein Spitzenwert ist keine.',
   'inductance-missing': 'Ohne die Induktivität der Spule wird das obere Bassband zu laut vorhergesagt.'
 } as const satisfies Record<keyof typeof driverCautions, string>

@@ -58,7 +58,9 @@ export function buy(plan: PlanPaper): Html | undefined {
       line: told(language, 'paper.buy.line')
     },
     html`${lists}`,
-    rows.length < bill.length ? html`<p class="quiet">${told(language, 'paper.cut-to-size')}</p>` : undefined,
+    bill.some(({ part }) => part === 'sheet')
+      ? html`<p class="quiet">${told(language, 'paper.cut-to-size')}</p>`
+      : undefined,
     fold(reasons, table(reasons, columns, why))
   )
 }

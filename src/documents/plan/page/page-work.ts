@@ -3,12 +3,13 @@ import { told } from '../../../domain/say.ts'
 import { findingChart } from '../../charts/finding-chart.ts'
 import { portAirChart, travelChart } from '../../charts/plan-charts.ts'
 import { type Html, html } from '../../draw/html.ts'
-import { durationText, opened } from '../../draw/number-text.ts'
+import { durationText, opened, type Reader } from '../../draw/number-text.ts'
 import { systemWiring } from '../../wiring/system-wiring.ts'
 import { wiringDiagram } from '../../wiring/wiring-diagram.ts'
 import { daysOf, stagesOf } from '../paper-steps.ts'
-import type { PlanPaper } from '../plan-paper.ts'
+import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
 import { conductorRows } from '../plan-rows.ts'
+import { waysTable } from '../ways-rows.ts'
 import { chapter, figureOf, fold, list, table } from './page-parts.ts'
 import { stretches } from './page-steps.ts'
 
@@ -33,16 +34,22 @@ function whatMoves({ headroom, whatIf: { headings, rows }, language }: PlanPaper
   return fold(told(language, 'paper.limits-and-moves'), cost, table(told(language, 'paper.what-if'), columns, rows))
 }
 
-export function build(plan: PlanPaper): Html | undefined {
+function otherWays(order: NonNullable<PlanPaper['buildOrder']>, paper: Reader): Html {
+  const { language } = paper
+  const { headings, rows } = waysTable(order, paper)
+  const columns = headings.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
+  const tools = order.ways.find(({ taken }) => taken)?.tools ?? []
+  const needed = html`<p>${told(language, 'paper.ways.tools', { all: tools.join(', ') })}</p>`
+  return fold(told(language, 'paper.ways.title'), table(told(language, 'paper.ways.caption'), columns, rows), needed)
+}
+
+export function build(plan: PlanPaper, { paper }: PaperOptions): Html | undefined {
   const { buildOrder, language } = plan
   if (buildOrder === undefined) return undefined
   const duration = durationText(buildOrder.workMinutes, plan)
   const line = told(language, 'paper.build.line', { duration, dayCount: buildOrder.days.length })
-  return chapter(
-    plan,
-    { id: 'build', title: told(language, 'paper.build'), line },
-    stretches(plan, daysOf(plan, ['table', 'bench']))
-  )
+  const days = stretches(plan, daysOf(plan, ['table', 'bench']))
+  return chapter(plan, { id: 'build', title: told(language, 'paper.build'), line }, otherWays(buildOrder, paper), days)
 }
 
 /** Picture, table and coils: what an electrician looks at before anything else. */

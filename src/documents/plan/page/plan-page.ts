@@ -14,7 +14,7 @@ export function planPage(plan: PlanPaper, options: PaperOptions): string {
     ['see', see(plan)],
     ['buy', buy(plan)],
     ['cut', cut(plan, options)],
-    ['build', build(plan)],
+    ['build', build(plan, options)],
     ['wire', wire(plan)],
     ['switch-on', switchOn(plan)],
     ['check', check(plan)]

@@ -56,10 +56,9 @@ function shop(plan: PlanPaper, { title, groups }: (typeof shops)[number]): Conte
 /** Three columns, one a shop. */
 export function pdfBuy(plan: PlanPaper): Content[] {
   if (plan.bill.length === 0) return []
-  const half =
-    shoppingRows(plan.bill).length < plan.bill.length
-      ? [{ text: told(plan.language, 'paper.cut-to-size'), fontSize: 8 }]
-      : []
+  const half = plan.bill.some(({ part }) => part === 'sheet')
+    ? [{ text: told(plan.language, 'paper.cut-to-size'), fontSize: 8 }]
+    : []
   return [
     heading(told(plan.language, 'paper.buy')),
     { columns: shops.map(each => shop(plan, each)), columnGap: 14 },

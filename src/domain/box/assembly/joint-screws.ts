@@ -1,4 +1,5 @@
 /** Screws that hold a glued joint until the glue has set: how many, where along it, and of which size. */
+import type { Panel } from '../../../contract/boxes/panel.ts'
 
 /** Distances from corners as a European MDF information site gives them (read), spacing common practice [m]. */
 export const screwRule = { fromCornerM: 0.07, spacingM: 0.15, shortJointM: 0.2, fewest: 2, sparePercent: 10 } as const
@@ -14,6 +15,12 @@ type ScrewSize = (typeof screwSizes)[number]
 
 export const screwSizeFor = (thicknessM: number): ScrewSize =>
   screwSizes.find(({ upToM }) => thicknessM <= upToM) ?? screwSizes[3]
+
+/** One size for a box: that of the first board that others stand against. */
+export function jointScrewOf(panels: readonly Panel[]): ScrewSize {
+  const [first] = panels.flatMap(({ copies = [] }) => copies.flatMap(({ marks }) => marks))
+  return screwSizeFor(first?.widthM ?? 0.018)
+}
 
 /**
  * Screws along a joint of length L.

@@ -85,6 +85,11 @@ export const changes: readonly VersionChanges[] = [
       },
       {
         operationId: 'planSystem',
+        figures: ['/parts/response/answer/result/curves'],
+        text: 'a sheet without `leMh` gets the usual inductance, half a millihenry for each ohm of Re, and it is in `assumed`; none before. Levels near 80 Hz fall by a few tenths of a decibel'
+      },
+      {
+        operationId: 'planSystem',
         figures: ['/parts/matching/answer/result/gain'],
         text: 'the gain that is set, as in `/parts/signal`; where a box holds less than the parts bear, the match still told the full one'
       }

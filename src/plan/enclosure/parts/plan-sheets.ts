@@ -8,6 +8,7 @@ import { boards } from '../../../domain/material/boards.ts'
 import { present } from '../../../domain/present.ts'
 import { nestPanels } from '../../../domain/sheet/nest-panels.ts'
 import { type Part, runPart } from '../../request/part.ts'
+import { accuracyOf } from '../../request/plan-workshop.ts'
 
 /** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
 const USUAL_SHEET_MM = [2440, 1220] as const
@@ -24,9 +25,13 @@ const sheetPanel = ({ name, quantity, lengthM, widthM, thicknessM, material, gra
   grain
 })
 
+type Cut = Pick<PlanRequest, 'board' | 'workshop'>
+
 /** One kind of sheet for each board the panels are of: the caller's size, else the usual one of that board. */
-export function sheetRequest({ board }: Pick<PlanRequest, 'board'>, panels: BoxLayout['panels']): SheetPlanRequest {
-  const { kerfM, ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> = board.sheet ?? {}
+export function sheetRequest({ board, workshop }: Cut, panels: BoxLayout['panels']): SheetPlanRequest {
+  const { way } = workshop ?? {}
+  const { kerfM = way && accuracyOf[way].kerfM, ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> =
+    board.sheet ?? {}
   const kinds = new Map(panels.map(panel => [`${panel.material} ${panel.thicknessM}`, panel]))
   return {
     panels: panels.map(sheetPanel),
@@ -47,5 +52,5 @@ export function sheetRequest({ board }: Pick<PlanRequest, 'board'>, panels: BoxL
   }
 }
 
-export const planSheets = (request: Pick<PlanRequest, 'board'>, { panels }: BoxLayout): SheetsPart =>
+export const planSheets = (request: Cut, { panels }: BoxLayout): SheetsPart =>
   runPart(sheetRequest(request, panels), nestPanels)

@@ -10,6 +10,8 @@ export const driverSentences = {
     'Re {reOhm} Ω is {ratio} of the rated {ratedImpedanceOhm} Ω, usually {lowRatio} to {highRatio}: perhaps {hint}.',
   'rated-impedance-odd.parallel': 'a rating in series beside the Re of coils in parallel or of one',
   'rated-impedance-odd.series': 'a rating per coil beside the Re of coils in series',
+  'rating-assumed':
+    'The sheet gives no power rating: {powerW} W are assumed from the size of the cone, a low guess that spares the coil. The gain is set by it; ask the maker before you play louder.',
   'travel-assumed':
     'The sheet gives no Xmax: {xmaxMm} mm one way is assumed, a low guess that spares the cone. Filter and gain are set by it; ask the maker before you play louder.',
   'sensitivity-disagrees':

@@ -18,5 +18,5 @@ export const partSentences = {
   'part.screw.wood': 'pan-head wood screw 4.5 × 30 mm',
   'part.second-battery': 'second battery',
   'part.second-battery-name': '{capacityAh} A·h, {chemistry}',
-  'part.trunk-fuse': 'trunk fuse'
+  'part.trunk-fuse': 'main fuse'
 } as const

@@ -79,7 +79,7 @@ export const wiringWords = {
   'wire.said.converter-branch': 'From the converter through {fuse} and {positive} to {name}, minus by {negative}.',
   'wire.said.unfused': 'no fuse',
   'wire.said.unrated': 'no rated fuse',
-  'wire.said.end-fuse': 'The same fuse again at the far end of the trunk.',
+  'wire.said.end-fuse': 'The same fuse again at the far end of the main cable.',
   'wire.said.before-block': 'Before the block: {link}.',
   'wire.said.second': 'Second battery {name}, plus through {fuse} and {positive} to the block, minus by {negative}.',
   'wire.said.capacitor': 'Capacitor {size}, {leads}.',

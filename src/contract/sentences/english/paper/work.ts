@@ -94,5 +94,17 @@ export const workWords = {
   'paper.joints': 'How the coils are joined, in words',
   'paper.supply-help': 'What would help the supply',
   'paper.supply-help-count': 'What would help the supply ({count})',
-  'paper.fused': 'fuse {fuse}'
+  'paper.fused': 'fuse {fuse}',
+  'paper.ways.caption':
+    'How far a length and the edge of a hole come out, with care; what such cuts move air and tuning by at most; work at the box',
+  'paper.ways.way': 'Way',
+  'paper.ways.cut': 'Cut',
+  'paper.ways.hole': 'Hole',
+  'paper.ways.air': 'Air',
+  'paper.ways.taken': '{way} (this plan)',
+  'paper.ways.saw-and-router': 'panel saw and router',
+  'paper.ways.cutting-service': 'cutting service, holes by jigsaw',
+  'paper.ways.jigsaw-and-drill': 'jigsaw and drill on a table',
+  'paper.ways.tools': 'Tools for the boards: {all}.',
+  'paper.ways.title': 'Other ways to work the boards, and the tools of this one'
 } as const

@@ -17,9 +17,9 @@ export const cableBillSentences = {
   'cable-bill.battery-return': ', battery return',
   'cable-bill.battery-tray-with-clamp-and-hose': 'battery tray with clamp, and hose from the vent to the outside',
   'cable-bill.beside-the-amplifier': 'beside the amplifier',
-  'cable-bill.between-trunk-and-block-draws-up': 'between trunk and block; draws up to {input} A',
+  'cable-bill.between-trunk-and-block-draws-up': 'between main cable and block; draws up to {input} A',
   'cable-bill.between-trunk-and-block-its-coil':
-    'between trunk and block; its coil on a feed that is live only while the engine runs',
+    'between main cable and block; its coil on a feed that is live only while the engine runs',
   'cable-bill.blade-fuse-1-a-in-a': 'blade fuse 1 A in a holder, coil of the isolating relay',
   'cable-bill.blade-fuse-a-feed-of-the': 'blade fuse {fuseA} A, feed of the turn-on relay',
   'cable-bill.body-both-sides-of-the-fuse': 'body, both sides of the fuse holder',

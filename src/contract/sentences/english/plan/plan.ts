@@ -10,6 +10,11 @@ export const planSentences = {
   'figure.qtc': '{value}',
   'figure.tuning': '{value} Hz',
   'figure.volume': '{value} l',
+  'leaflet-box':
+    'The box is built as the leaflet says, {box}, taken as air beside driver and port. Without fs, Q and Vas nothing can be said of its level, how low it plays, how far the cone moves or whether it suits the driver{port}. Ask the maker for them, or measure them, before you cut.',
+  'leaflet-box.closed': '{volume}',
+  'leaflet-box.port': '; the port is as large as a cone of this size may need',
+  'leaflet-box.vented': '{volume} tuned to {tuningHz} Hz',
   'list.and': '{first} and {rest}',
   'list.clauses': '{first}; {rest}',
   'list.commas': '{first}, {rest}',

@@ -84,7 +84,7 @@ export const readingSentences = {
   'reading.source-on': 'source on',
   'reading.stud-to-stud': 'stud to stud',
   'reading.the-branches-one-after-the-other': 'the branches, one after the other, added up',
-  'reading.the-cables-of-the-trunk-all': 'the cables of the trunk, all together',
+  'reading.the-cables-of-the-trunk-all': 'the main cables, all together',
   'reading.the-main-cable': 'the main cable',
   'reading.the-output-is-loaded-too-much': 'the output is loaded too much, or the relay does not close',
   'reading.the-second-battery-is-full-or': 'the second battery is full, or the ignition signal is missing',

@@ -38,6 +38,8 @@ export const refusalsPlanSentences = {
   'refused.no-such-amplifier': 'The search has no such amplifier.',
   'refused.no-such-caution': 'The part has no such caution.',
   'refused.no-box-fits': 'No box fits.',
+  'refused.leaflet-without-size':
+    'A port needs the size of the cone: give the nominal diameter, Sd, or the area of the port.',
   'refused.least': 'at least {bound} {unit}',
   'refused.missing-input': 'The inputs given do not determine what was asked for.',
   'refused.most': 'at most {bound} {unit}',

@@ -21,7 +21,7 @@ export const vehicleSentences = {
   'vehicle.beside-the-amplifier-terminals-covered-its':
     'Beside the amplifier, terminals covered, its cables not on yet. Tie the charging resistor up beside it.',
   'vehicle.beside-the-amplifier-upright-with-air':
-    'Beside the amplifier, upright, with air round its fins, {rated} A: its {input} V side to the trunk, its {nominal} V side to the amplifier. Mark both.',
+    'Beside the amplifier, upright, with air round its fins, {rated} A: its {input} V side to the main cable, its {nominal} V side to the amplifier. Mark both.',
   'vehicle.between-two-clips-nothing-moves-by':
     'Between two clips nothing moves by hand; pedals and seats go their whole way.',
   'vehicle.clear-of-pedals-steering-seat-rails':

@@ -14,6 +14,8 @@ export const germanDriver = translation<typeof driverSentences>()({
     'Re {reOhm} Ω ist das {ratio}-Fache der Nennimpedanz {ratedImpedanceOhm} Ω, üblich ist {lowRatio} bis {highRatio}: vielleicht {hint}.',
   'rated-impedance-odd.parallel': 'ein Nennwert in Reihe neben dem Re paralleler oder einer einzigen Spule',
   'rated-impedance-odd.series': 'ein Nennwert je Spule neben dem Re von Spulen in Reihe',
+  'rating-assumed':
+    'Das Datenblatt nennt keine Belastbarkeit: {powerW} W sind aus der Größe der Membran angenommen, niedrig geschätzt, um die Spule zu schonen. Der Pegel ist danach eingestellt; vor lauterem Betrieb den Hersteller fragen.',
   'travel-assumed':
     'Das Datenblatt nennt kein Xmax: {xmaxMm} mm in eine Richtung sind angenommen, niedrig geschätzt, um die Membran zu schonen. Filter und Pegel sind danach eingestellt; vor lauterem Betrieb den Hersteller fragen.',
   'sensitivity-disagrees':

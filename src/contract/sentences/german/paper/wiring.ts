@@ -82,7 +82,7 @@ export const germanWiringWords = translation<typeof wiringWords>()({
   'wire.said.converter-branch': 'Vom Wandler über {fuse} und {positive} zu {name}, Minus über {negative}.',
   'wire.said.unfused': 'keine Sicherung',
   'wire.said.unrated': 'keine bestimmte Sicherung',
-  'wire.said.end-fuse': 'Dieselbe Sicherung noch einmal am anderen Ende der Hauptleitung.',
+  'wire.said.end-fuse': 'Dieselbe Sicherung noch einmal am anderen Ende des Hauptkabels.',
   'wire.said.before-block': 'Vor dem Verteiler: {link}.',
   'wire.said.second': 'Zweite Batterie {name}, Plus über {fuse} und {positive} zum Verteiler, Minus über {negative}.',
   'wire.said.capacitor': 'Kondensator {size}, {leads}.',

@@ -98,5 +98,17 @@ export const germanWorkWords = translation<typeof workWords>()({
   'paper.joints': 'Wie die Spulen verbunden werden, in Worten',
   'paper.supply-help': 'Was der Versorgung helfen würde',
   'paper.supply-help-count': 'Was der Versorgung helfen würde ({count})',
-  'paper.fused': 'Sicherung {fuse}'
+  'paper.fused': 'Sicherung {fuse}',
+  'paper.ways.caption':
+    'Wie genau eine Länge und der Rand eines Lochs mit Sorgfalt werden; um wie viel solche Schnitte Luft und Abstimmung höchstens verschieben; Arbeit am Gehäuse',
+  'paper.ways.way': 'Weg',
+  'paper.ways.cut': 'Schnitt',
+  'paper.ways.hole': 'Loch',
+  'paper.ways.air': 'Luft',
+  'paper.ways.taken': '{way} (dieser Plan)',
+  'paper.ways.saw-and-router': 'Plattensäge und Oberfräse',
+  'paper.ways.cutting-service': 'Zuschnittdienst, Löcher mit der Stichsäge',
+  'paper.ways.jigsaw-and-drill': 'Stichsäge und Bohrmaschine am Tisch',
+  'paper.ways.tools': 'Werkzeug für die Platten: {all}.',
+  'paper.ways.title': 'Andere Wege, die Platten zu bearbeiten, und das Werkzeug für diesen'
 })

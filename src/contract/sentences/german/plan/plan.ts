@@ -13,6 +13,11 @@ export const germanPlan = translation<typeof planSentences>()({
   'figure.qtc': '{value}',
   'figure.tuning': '{value} Hz',
   'figure.volume': '{value} l',
+  'leaflet-box':
+    'Das Gehäuse wird gebaut, wie das Merkblatt sagt, {box}, verstanden als Luft neben Lautsprecher und Kanal. Ohne fs, Q und Vas lässt sich nichts über seinen Pegel sagen, wie tief es spielt, wie weit sich die Membran bewegt oder ob es zum Lautsprecher passt{port}. Vor dem Sägen den Hersteller danach fragen oder messen.',
+  'leaflet-box.closed': '{volume}',
+  'leaflet-box.port': '; der Kanal ist so groß, wie ihn eine Membran dieser Größe brauchen kann',
+  'leaflet-box.vented': '{volume}, abgestimmt auf {tuningHz} Hz',
   'list.and': '{first} und {rest}',
   'list.clauses': '{first}; {rest}',
   'list.commas': '{first}, {rest}',

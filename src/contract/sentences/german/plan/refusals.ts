@@ -46,6 +46,8 @@ export const germanRefusalsPlan = translation<typeof refusalsPlanSentences>()({
   'refused.no-such-amplifier': 'Die Suche hat keinen solchen Verstärker.',
   'refused.no-such-caution': 'Der Teil hat keinen solchen Hinweis.',
   'refused.no-box-fits': 'Kein Gehäuse passt.',
+  'refused.leaflet-without-size':
+    'Ein Kanal braucht die Größe der Membran: Nenndurchmesser, Sd oder die Fläche des Kanals angeben.',
   'refused.least': 'mindestens {bound} {unit}',
   'refused.missing-input': 'Die Angaben bestimmen nicht, wonach gefragt ist.',
   'refused.most': 'höchstens {bound} {unit}',

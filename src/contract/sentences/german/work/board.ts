@@ -3,72 +3,102 @@ import type { boardSentences } from '../../english/work/board.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanBoard = translation<typeof boardSentences>()({
+  'board.a-circular-saw-along-a-clamped': 'Eine Handkreissäge an einer geklemmten Leiste erspart das halbe Hobeln.',
   'board.a-cutting-service-saws-from-the': 'Ein Zuschnittdienst sägt nach der Zuschnittliste: die Maße dort prüfen.',
   'board.a-damp-cloth-over-a-flat':
     'Ein feuchter Lappen über einer flachen Leiste verteilt den Leim; schwere Bücher pressen.',
-  'board.both-diagonals-of-each-panel-agree': 'Beide Diagonalen jeder Platte stimmen auf 1 mm überein.',
+  'board.a-plane-alone-takes-a-bevel':
+    'Ein Hobel allein genügt: die Schräge auf beiden Seiten anreißen und bis zu den Rissen abnehmen.',
+  'board.a-rebate-takes-a-router':
+    'Ein Falz braucht eine Oberfräse: eine leihen, oder den Plan mit aufliegendem Korbrand neu anfordern.',
+  'board.a-router-on-a-circle-jig':
+    'Eine Oberfräse am Zirkel hinterlässt eine sauberere Kante; der Werkzeugverleih hat beides.',
+  'board.another-service-or-a-joiner': 'Eine Tischlerei sägt auch, und auch schräge Kanten.',
+  'board.ask-how-narrow-a-strip-they':
+    'Fragen, wie schmale Streifen gesägt werden: schmalere kommen als ein breites Stück und werden zu Hause gesägt.',
+  'board.at-this-angle-the-edges-of': '{angle}: {panels}.',
+  'board.both-diagonals-of-each-panel-agree': 'Beide Diagonalen jeder Platte stimmen auf {off} überein.',
   'board.break-their-edges': 'Die Kanten brechen',
   'board.circular-saw-or-jigsaw-with-a':
     'Hand- oder Stichsäge mit feinem Blatt an einer festgeklemmten Leiste: 0,5 mm länger sägen und auf den Riss hobeln.',
   'board.circular-saw-with-a-tilting-shoe':
     'Handkreissäge mit neigbarer Grundplatte an einer geklemmten Schiene; ein Hobel nimmt den Rest.',
+  'board.clamp-equal-panels-together': 'Gleiche Platten zusammenklemmen und gemeinsam hobeln.',
   'board.cut-and-glue-in-the-port': 'Die Kanalrohre ablängen und einleimen',
   'board.cut-each-tube-to-its-length': 'Jedes Rohr ablängen, entgraten und in seine Platte leimen.',
   'board.cut-holes-and-rebates-in-the': 'Löcher und Falze in die flachen Platten fräsen',
   'board.cut-the-panels': 'Die Platten zuschneiden',
   'board.cut-their-windows-round-the-edges': 'Die Fenster ausschneiden, Kanten abrunden',
+  'board.draw-the-panels-from-a-straight':
+    'Die Platten wie auf den Zuschnittplänen anreißen, von einer geraden Werkskante aus, zwischen den Rissen der Spalt für Säge und Hobel.',
   'board.drill-clearance-and-pilot-holes': 'Durchgangs- und Vorbohrungen',
+  'board.drill-for-the-driver': 'Schraubenlöcher des Lautsprechers bohren',
+  'board.drill-the-circle-of-the-driver':
+    'Die Schraubenlöcher des Lautsprechers bohren, {pilot}, wie die Zeichnung sie hat.',
   'board.drill-the-corners-of-a-window': 'Die Ecken eines Fensters bohren, dazwischen mit der Stichsäge.',
-  'board.equal-panels-are-equal-to-0': 'Gleiche Platten sind auf 0,5 mm gleich.',
-  'board.fit-t-nuts-or-drill-pilot': 'Einschlagmuttern (oder Vorbohrungen) für den Lautsprecher setzen',
+  'board.equal-panels-are-equal-to': 'Gleiche Platten sind auf {off} gleich.',
+  'board.fit-t-nuts': 'Einschlagmuttern für den Lautsprecher setzen',
   'board.follow-the-cut-sheets-trim-first':
     'Nach den Zuschnittplänen: erst besäumen, dann die Schnitte in der Reihenfolge ihrer Nummern.',
   'board.glue-the-layers-of-the-front': 'Die Lagen der Front verleimen',
   'board.glue-the-port-together': 'Den Kanal verleimen',
+  'board.have-the-panels-cut': 'Die Platten zuschneiden lassen',
   'board.if-it-differs-by-more-than':
     'Weicht sie um mehr als 0,3 mm vom Plan ab, den Plan mit der gemessenen Dicke neu anfordern.',
   'board.into-the-edge-behind-pilot-holes':
-    'In die Kante dahinter: Vorbohrungen in der Größe der Stückliste, 1 mm tiefer als die Schraube.',
+    'In die Kante dahinter: Vorbohrungen von {pilot}, 1 mm tiefer als die Schraube.',
   'board.join-the-port-walls-to-one':
     'Die Kanalwände mit Leim und Schrauben zu einem Teil verbinden, rechtwinklig zur Fläche.',
   'board.lay-driver-port-and-terminal-on': 'Lautsprecher, Kanal und Anschlussterminal an ihre Plätze legen.',
+  'board.lay-the-board-on-a-table':
+    'Die Platte auf einen Tisch mit Leisten beiderseits des Risses legen, eine gerade Leiste festklemmen, 1 mm neben dem Riss sägen und auf ihn hobeln.',
   'board.length-from-the-outer-face-agrees': 'Die Länge ab der Außenfläche stimmt auf 1 mm mit dem Plan überein.',
-  'board.machine-screws-open-the-pilot-holes':
-    'Maschinenschrauben: die Vorbohrungen der Zeichnung auf den Schaft der Einschlagmutter aufbohren, sie mit Leim von hinten ansetzen und mit Schraube und Scheibe einziehen.',
+  'board.open-them-to-the-barrel-of':
+    'Sie auf den Schaft der Einschlagmutter aufbohren, diese mit Leim von hinten ansetzen und mit Schraube und Scheibe einziehen.',
   'board.mark-centres-from-the-drawings-and':
     'Die Mitten nach den Zeichnungen anreißen und jedes Loch vor dem Leimen schneiden.',
   'board.mark-their-places-on-the-panels': '{more}, ihre Plätze auf den Platten anreißen.',
   'board.measure-the-board': 'Die Platte messen',
   'board.measure-the-real-thickness-of-every': 'Die wirkliche Dicke jeder Tafel an mehreren Stellen messen.',
-  'board.no-gap-is-wider-than-0': 'Kein Spalt ist breiter als 0,5 mm.',
+  'board.measure-what-you-get-before-you': 'Vor dem Bezahlen nachmessen, jede Platte beschriften.',
+  'board.no-gap-is-wider-than': 'Kein Spalt ist breiter als {gap}.',
   'board.outer-size-both-diagonals-of-the':
     'Außenmaß, beide Diagonalen der Öffnung und die Kofferraumöffnung stimmen mit dem Plan überein.',
   'board.pilot-hole-jigsaw-on-the-waste':
     'Loch vorbohren, mit der Stichsäge auf der Abfallseite des Risses, dann bis zum Riss raspeln; der Korbrand verdeckt 2 mm.',
+  'board.plane-what-stands-proud-a-gap':
+    'Was übersteht, abhobeln; ein Spalt nimmt Leim mit Holzstaub, der Dichtstoff innen macht ihn dicht.',
   'board.prepare-the-braces': 'Die Streben vorbereiten',
   'board.put-the-box-together-dry': 'Das Gehäuse trocken zusammenstellen',
+  'board.round-both-mouths-by-hand':
+    'Beide Mündungen des Kanals mit Raspel und Schleifpapier abrunden, auf etwa 10 mm.',
   'board.round-over-both-mouths-of-the': 'Beide Mündungen des Kanals abrunden.',
   'board.run-a-fillet-of-sealant-round': 'Innen rundum eine Kehle aus Dichtstoff legen.',
+  'board.saw-beside-the-line-and-plane': '1 mm neben dem Riss an einer geklemmten Leiste sägen und auf ihn hobeln.',
   'board.saw-the-sloped-edges': 'Die schrägen Kanten sägen',
   'board.seal-its-corners-from-the-side': 'Die Ecken von der Seite dichten, die der Kanal wird.',
+  'board.some-services-tilt-their-blade':
+    'Manche Dienste und jede Tischlerei neigen das Blatt: die schrägen Kanten gleich dort sägen lassen.',
   'board.spread-glue-over-the-whole-face':
     'Leim auf die ganze Fläche geben, die Löcher ausrichten, von hinten verschrauben.',
   'board.stand-the-panels-up-without-glue': 'Die Platten ohne Leim aufstellen und die Ecken mit Klebeband halten.',
+  'board.take-the-cut-list-along':
+    'Die Zuschnittliste mitnehmen: die dort gemessene Dicke, jedes Maß auf einen halben Millimeter, gleiche Platten mit einer Einstellung des Anschlags.',
   'board.take-the-screws-that-the-bill':
     'Die Schrauben nehmen, die die Stückliste für die Lagen nennt: jene der Verbindungen kämen vorn heraus.',
   'board.the-channel-has-the-height-of': 'Der Kanal hat an beiden Enden die Höhe des Plans, auf 0,5 mm.',
   'board.the-drawing-says-which-face-stays':
     'Die Zeichnung sagt, welche Seite die längere bleibt: diese Seite so legen, dass sich das Blatt über den Abfall neigt, und einen Anschlag klemmen.',
   'board.the-driver-still-drops-into-its': 'Der Lautsprecher fällt noch in sein Loch.',
+  'board.the-edge-of-each-hole-keeps': 'Der Rand jedes Lochs hält seinen Riss auf {off}.',
   'board.the-screws-draw-each-joint-together':
     'Die Schrauben ziehen jede Verbindung zusammen und ersetzen die Zwingen, bis der Leim abgebunden hat.',
   'board.through-the-outer-panel-clearance-holes':
     'Durch die äußere Platte: Durchgangslöcher mit kleiner Senkung entlang jeder Verbindung.',
   'board.tilt-the-blade-to-the-angle':
-    'Das Blatt auf den Winkel der Zeichnung neigen ({join}), alle Kanten eines Winkels in einem Zug, vorher an einem Reststück probieren.',
+    'Das Blatt auf den Winkel neigen, alle Kanten eines Winkels in einem Zug, vorher an einem Reststück probieren.',
   'board.try-the-driver-in-its-hole':
     'Den Lautsprecher in seinem Loch probieren: einsetzen, Schraubenlöcher anzeichnen, herausnehmen.',
   'board.two-offcuts-of-one-angle-laid': 'Zwei Reststücke eines Winkels ergeben aneinandergelegt den doppelten Winkel.',
-  'board.wood-screws-take-the-pilots-as': 'Holzschrauben nehmen die Vorbohrungen, wie sie sind.',
   'board.write-the-name-on-each-panel': 'Jede Platte gleich nach dem Schnitt beschriften.'
 })
