@@ -715,6 +715,10 @@ export interface components {
             options: components["schemas"]["MatchOption"][];
             wiring?: components["schemas"]["MatchWiring"];
         };
+        AmplifierPatch: {
+            channels: number;
+            minimumBridgedOhm: number;
+        };
         /** @description One published power of an amplifier. */
         AmplifierRating: {
             /** @description Rated with two channels bridged */
@@ -1474,6 +1478,8 @@ export interface components {
             /** @description Resistivity at 20 °C in place of the metal’s */
             resistivityOhmM?: number;
             return: components["schemas"]["ReturnPath"];
+            /** @description Equal cables side by side, each with a fuse of its own */
+            runs?: number;
             shortCircuit?: components["schemas"]["ShortCircuitRequest"];
             /** @description Sizes to choose from */
             sizes?: string[];
@@ -1738,6 +1744,8 @@ export interface components {
             dropOutV?: number;
             /** @description Output over input at rated output, from the data sheet */
             efficiency?: number;
+            /** @description RMS output its gain is set for, where that is less than it can give */
+            gainPowerW?: number;
             /** @description Name of this part, once in the circuit */
             id: string;
             /** @description Input current at rated output, from the data sheet */
@@ -2472,11 +2480,11 @@ export interface components {
             frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
         };
         DesignComparisonResult: {
+            comparedHz: number[];
             designs: components["schemas"]["DesignSideBySide"][];
             differences: components["schemas"]["DesignDifference"][];
             differing: ("levels" | "most-levels" | "half-power" | "tuning" | "qtc" | "net-volume" | "voltage" | "cone-excursion" | "port-air-speed" | "group-delay" | "impedance")[];
             frequencyHz: number[];
-            markHz: number[];
             /** @enum {string} */
             place: "seat" | "half-space";
         };
@@ -4572,8 +4580,8 @@ export interface components {
             cost: "reading" | "setting" | "cable" | "converter" | "battery" | "alternator" | "driver";
             cures: components["schemas"]["CautionCode"][];
             /** @enum {string} */
-            id: "converter" | "measure-body" | "lower-gain" | "other-insulation" | "next-size" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
-            patch?: components["schemas"]["RemedyPatch"];
+            id: "converter" | "measure-body" | "bridging" | "lower-gain" | "smaller-size" | "other-insulation" | "next-size" | "parallel-runs" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
+            patch: components["schemas"]["RemedyPatch"];
             text: string;
         };
         /** @description Data sheets, the car and its supply */
@@ -4748,6 +4756,8 @@ export interface components {
             /** @description Conductor length of the positive run */
             positiveLengthM: number;
             return: components["schemas"]["ReturnPath"];
+            /** @description Equal cables side by side, each with a fuse of its own */
+            runs?: number;
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
             /** @description Whether that stretch lies in a sheath all the way */
             sheathed?: boolean;
@@ -5147,9 +5157,12 @@ export interface components {
             cable?: string;
             fullSineV?: number;
             heavyV?: number;
+            powerW?: number;
         };
         RemedyPatch: {
+            amplifier?: components["schemas"]["AmplifierPatch"];
             driver?: components["schemas"]["CoilsPatch"];
+            signal?: components["schemas"]["SignalPatch"];
             supply?: components["schemas"]["SupplyPatch"];
         };
         ResistanceSpread: {
@@ -5737,6 +5750,9 @@ export interface components {
             sourceV: number;
             why: string;
         };
+        SignalPatch: {
+            gainPowerW: number;
+        };
         /** @description The way from the music source to one amplifier output. */
         SignalSetupRequest: {
             amplifier: components["schemas"]["SignalAmplifier"];
@@ -6173,7 +6189,9 @@ export interface components {
             };
             dropLimitPercent?: number;
             insulationC?: number;
+            insulationMaterial?: components["schemas"]["InsulationMaterial"];
             return?: components["schemas"]["ReturnPatch"];
+            runs?: number;
             secondBattery?: components["schemas"]["SecondBatteryPatch"];
         };
         SystemFigures: {
@@ -8272,6 +8290,7 @@ export interface operations {
                 "return.leadLengthM"?: number;
                 "return.lengthM"?: number;
                 "return.resistanceOhm"?: number;
+                runs?: number;
                 "shortCircuit.currentA"?: number;
                 "shortCircuit.durationS"?: number;
                 "shortCircuit.endC"?: number;

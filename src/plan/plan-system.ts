@@ -122,7 +122,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { runs, ...supply } = planSupply(power, joined)
   const signal = planSignal(power, resolved, joined, enclosure.response, box.leaflet)
   const { circuit, ...circuitSays } = planCircuit(power, wires, runs, resolved.signal, signal)
-  const graph = planGraph(power, supply.current, runs)
+  const graph = planGraph(power, supply.current, runs, joined)
   const { sheets, ...build } = planBuild(resolved, fits ? enclosure.box : undefined, circuit, supply, assumed)
   const parts: PlanParts = { matching, wiring, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
   const voltages = planVoltageCautions(power, supply.current)
@@ -177,7 +177,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       remedies: planRemedies(request, {
         supply: { ...supply, runs },
         circuit: graph.circuit,
-        joined: joined !== undefined
+        matching,
+        joined
       }),
       safety
     },
