@@ -104,7 +104,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const borneLoad = planLoad(resolved)
   const { joined: borne } = borneLoad
   const driver = planDrivers(resolved, borne)
-  const { tried, chosen, fits, misfit, goalMissed, wished, saving, ...planned } = planEnclosure(resolved, driver, borne)
+  const { tried, chosen, fits, misfit, goalMissed, strayed, wished, saving, ...planned } = planEnclosure(resolved, driver, borne)
   const { driven: joined = borne, ...enclosure } = planned
   const wires = loadAtGain(borneLoad, joined)
   const { matching, wiring } = wires
@@ -114,7 +114,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     figures && joined && enclosure.response.done
       ? planMargins(resolved, driver, { figures, joined, response: enclosure.response })
       : undefined
-  const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
+  const isAsTold = fits && strayed !== true
+  const waysOut = isAsTold || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
   const leaflet = leafletBox(resolved)
   const signal = planSignal(resolved, joined, enclosure.response, leaflet)

@@ -10,7 +10,7 @@ import { wishDesigner } from '../enclosure/goal-designs.ts'
 import { roomForAir } from '../enclosure/parts/plan-box.ts'
 import { planDrivers } from '../enclosure/parts/plan-drivers.ts'
 import { systemFigures } from '../enclosure/parts/system-figures.ts'
-import { planEnclosure } from '../enclosure/plan-enclosure.ts'
+import { planEnclosure, toldBox } from '../enclosure/plan-enclosure.ts'
 import { planLoad } from '../load/plan-load.ts'
 import { usual } from '../request/plan-usual.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
@@ -38,8 +38,9 @@ function plannedFigures(request: PlanRequest): SystemFigures | undefined {
     const designs = wishDesigner(resolved, drivers, joined, roomM3)
     return firstBuilt({ setting, goal, designs, roomM3 }, goal, MOST_ATTEMPTS)?.figures
   }
-  const { fits, box, response } = planEnclosure(resolved, drivers, joined)
-  return fits ? systemFigures(box, response, joined) : undefined
+  const { netVolumeM3 } = resolved.enclosure ?? {}
+  const found = netVolumeM3 === undefined ? planEnclosure(resolved, drivers, joined) : toldBox(setting, roomM3)
+  return found?.fits ? systemFigures(found.box, found.response, found.driven ?? joined) : undefined
 }
 
 /** What the box is, how loud, how large, and how fast the air in its port. */
