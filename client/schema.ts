@@ -715,6 +715,10 @@ export interface components {
             options: components["schemas"]["MatchOption"][];
             wiring?: components["schemas"]["MatchWiring"];
         };
+        AmplifierPatch: {
+            channels: number;
+            minimumBridgedOhm: number;
+        };
         /** @description One published power of an amplifier. */
         AmplifierRating: {
             /** @description Rated with two channels bridged */
@@ -941,6 +945,7 @@ export interface components {
             needed: boolean;
             part: components["schemas"]["BillPart"];
             quantity: number;
+            sold?: components["schemas"]["SoldAs"];
             sparePercent: number;
             specification?: components["schemas"]["BillSpecification"];
             unit: string;
@@ -1037,6 +1042,7 @@ export interface components {
             inches?: components["schemas"]["InchStyle"];
             /** @description Width of the saw cut */
             kerfMm?: number;
+            router?: components["schemas"]["RouterCut"];
             /** @description Sheets to cut from */
             sheets?: components["schemas"]["SheetStock"][];
             /**
@@ -1056,6 +1062,7 @@ export interface components {
             cutPlan?: components["schemas"]["SheetPlanResult"];
             drawings: components["schemas"]["BoxDrawing"][];
             inches: components["schemas"]["InchStyle"];
+            routing?: components["schemas"]["Routing"];
             title: string;
             units: components["schemas"]["PaperUnits"];
         };
@@ -1471,6 +1478,8 @@ export interface components {
             /** @description Resistivity at 20 °C in place of the metal’s */
             resistivityOhmM?: number;
             return: components["schemas"]["ReturnPath"];
+            /** @description Equal cables side by side, each with a fuse of its own */
+            runs?: number;
             shortCircuit?: components["schemas"]["ShortCircuitRequest"];
             /** @description Sizes to choose from */
             sizes?: string[];
@@ -1735,6 +1744,8 @@ export interface components {
             dropOutV?: number;
             /** @description Output over input at rated output, from the data sheet */
             efficiency?: number;
+            /** @description RMS output its gain is set for, where that is less than it can give */
+            gainPowerW?: number;
             /** @description Name of this part, once in the circuit */
             id: string;
             /** @description Input current at rated output, from the data sheet */
@@ -4569,8 +4580,8 @@ export interface components {
             cost: "reading" | "setting" | "cable" | "converter" | "battery" | "alternator" | "driver";
             cures: components["schemas"]["CautionCode"][];
             /** @enum {string} */
-            id: "converter" | "measure-body" | "lower-gain" | "other-insulation" | "next-size" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
-            patch?: components["schemas"]["RemedyPatch"];
+            id: "converter" | "measure-body" | "bridging" | "lower-gain" | "smaller-size" | "other-insulation" | "next-size" | "parallel-runs" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
+            patch: components["schemas"]["RemedyPatch"];
             text: string;
         };
         /** @description Data sheets, the car and its supply */
@@ -4745,6 +4756,8 @@ export interface components {
             /** @description Conductor length of the positive run */
             positiveLengthM: number;
             return: components["schemas"]["ReturnPath"];
+            /** @description Equal cables side by side, each with a fuse of its own */
+            runs?: number;
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
             /** @description Whether that stretch lies in a sheath all the way */
             sheathed?: boolean;
@@ -5144,9 +5157,12 @@ export interface components {
             cable?: string;
             fullSineV?: number;
             heavyV?: number;
+            powerW?: number;
         };
         RemedyPatch: {
+            amplifier?: components["schemas"]["AmplifierPatch"];
             driver?: components["schemas"]["CoilsPatch"];
+            signal?: components["schemas"]["SignalPatch"];
             supply?: components["schemas"]["SupplyPatch"];
         };
         ResistanceSpread: {
@@ -5312,6 +5328,20 @@ export interface components {
             kind: "round";
             /** @description Physical length, to learn the tuning of a port given whole */
             lengthMm?: number;
+        };
+        /** @description Writes the drawing exchange file for a router */
+        RouterCut: {
+            /** @description Diameter of the cutter */
+            cutterMm: number;
+            /** @description Whether inside corners are cut past their point, so that a square part goes in */
+            dogBones?: boolean;
+            /** @description Whether bridges that hold the parts in the sheet are marked */
+            tabs?: boolean;
+        };
+        Routing: {
+            dogBones: boolean;
+            radiusMm: number;
+            tabs: boolean;
         };
         /**
          * @description A space that a cable runs through.
@@ -5720,6 +5750,9 @@ export interface components {
             sourceV: number;
             why: string;
         };
+        SignalPatch: {
+            gainPowerW: number;
+        };
         /** @description The way from the music source to one amplifier output. */
         SignalSetupRequest: {
             amplifier: components["schemas"]["SignalAmplifier"];
@@ -5921,6 +5954,11 @@ export interface components {
          * @enum {string}
          */
         SlotWalls: "own" | "one-shared" | "full-width";
+        SoldAs: {
+            item?: string;
+            quantity: number;
+            unit: string;
+        };
         /** @description What feeds the drivers */
         Source: {
             /** @description Load at which the power is meant */
@@ -6151,7 +6189,9 @@ export interface components {
             };
             dropLimitPercent?: number;
             insulationC?: number;
+            insulationMaterial?: components["schemas"]["InsulationMaterial"];
             return?: components["schemas"]["ReturnPatch"];
+            runs?: number;
             secondBattery?: components["schemas"]["SecondBatteryPatch"];
         };
         SystemFigures: {
@@ -8250,6 +8290,7 @@ export interface operations {
                 "return.leadLengthM"?: number;
                 "return.lengthM"?: number;
                 "return.resistanceOhm"?: number;
+                runs?: number;
                 "shortCircuit.currentA"?: number;
                 "shortCircuit.durationS"?: number;
                 "shortCircuit.endC"?: number;

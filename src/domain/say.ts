@@ -83,6 +83,14 @@ export const saidOf = <Name extends string>(
 
 export type Item = string | Said
 
+/** The sentences behind a list of texts, as `saidOf` finds one. */
+export const allSaidOf = <Name extends string>(
+  object: Readonly<Record<Name, readonly string[]>> & {
+    readonly said?: Readonly<Partial<Record<Name, readonly Said[]>>>
+  },
+  name: Name
+): readonly Item[] => object.said?.[name] ?? object[name]
+
 /** One item after another, with commas; the empty list says nothing. */
 export function listed(
   items: readonly Item[],

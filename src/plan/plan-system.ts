@@ -28,6 +28,7 @@ import { planChoice } from './enclosure/alternatives.ts'
 import { leafletTravel } from './enclosure/leaflet-enclosure.ts'
 import { planDrivers } from './enclosure/parts/plan-drivers.ts'
 import { closedHighPass } from './enclosure/parts/plan-high-pass.ts'
+import { settingOf } from './enclosure/parts/setting.ts'
 import { systemFigures } from './enclosure/parts/system-figures.ts'
 import { planEnclosure } from './enclosure/plan-enclosure.ts'
 import { planMargins } from './enclosure/plan-margins.ts'
@@ -36,13 +37,15 @@ import { loadAtGain, planLoad } from './load/plan-load.ts'
 import { planWork } from './plan-work.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
+import { type BoxBrief, boxBrief } from './request/box-brief.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
-import { leafletBox, leafletCautions } from './request/plan-leaflet.ts'
+import { leafletCautions } from './request/plan-leaflet.ts'
 import { ratingCautions } from './request/plan-ratings.ts'
 import { travelCautions } from './request/plan-travel.ts'
 import { usual } from './request/plan-usual.ts'
-import { type ResolvedPlan, resolvedPlan } from './request/resolved-plan.ts'
+import { resolvedPlan } from './request/resolved-plan.ts'
+import { supplyBrief } from './request/supply-brief.ts'
 import type { WorkOrder } from './steps/work-order.ts'
 import { planWaysOut, withWayOut } from './ways-out/plan-ways-out.ts'
 import { buildCautions, buildSources } from './work/build-order.ts'
@@ -75,18 +78,17 @@ const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
   )
 
 /** Defaults that only show once the parts are there: the air of a port, and the corner no dial goes below. */
-function inParts(request: ResolvedPlan, { response, port }: PlanParts): readonly Assumption[] {
+function inParts(brief: BoxBrief, { response, port }: PlanParts): readonly Assumption[] {
   const { lowestCornerHz, airSpeedMPerS } = usual
-  const { enclosure = {} } = request
   const aired = response.done && response.request.limits?.airSpeedMPerS !== undefined
   const atLeast =
     response.done &&
     response.request.filters?.some(each => 'cornerHz' in each && each.cornerHz === lowestCornerHz.value)
   return [
-    ...(aired && enclosure.airSpeedMPerS === undefined
+    ...(aired && brief.enclosure.airSpeedMPerS === undefined
       ? [{ field: 'enclosure.airSpeedMPerS', value: airSpeedMPerS.value, why: airSpeedMPerS.why }]
       : []),
-    ...leafletTravel(request, port),
+    ...leafletTravel(brief, port),
     ...(atLeast
       ? [{ field: 'signal', value: lowestCornerHz.value, why: `high-pass in Hz: ${lowestCornerHz.why}` }]
       : [])
@@ -101,32 +103,37 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const assumed = assumptions()
   requireUsable(request)
   const resolved = resolvedPlan(request, assumed)
+  const box = boxBrief(resolved)
+  const power = supplyBrief(resolved)
   const borneLoad = planLoad(resolved)
   const { joined: borne } = borneLoad
   const driver = planDrivers(resolved, borne)
-  const { tried, chosen, fits, misfit, goalMissed, strayed, wished, saving, ...planned } = planEnclosure(resolved, driver, borne)
+  const { tried, chosen, fits, misfit, goalMissed, strayed, wished, saving, ...planned } = planEnclosure(
+    box,
+    driver,
+    borne
+  )
   const { driven: joined = borne, ...enclosure } = planned
   const wires = loadAtGain(borneLoad, joined)
   const { matching, wiring } = wires
   const figures = fits && joined ? systemFigures(enclosure.box, enclosure.response, joined) : undefined
   const choice = wished && figures && planChoice(wished, figures)
   const margins =
-    figures && joined && enclosure.response.done
-      ? planMargins(resolved, driver, { figures, joined, response: enclosure.response })
+    figures && joined && driver.done && enclosure.response.done
+      ? planMargins(settingOf(box, driver, joined), { figures, joined, response: enclosure.response })
       : undefined
   const isAsTold = fits && strayed !== true
   const waysOut = isAsTold || joined === undefined ? undefined : planWaysOut(request)
-  const { runs, ...supply } = planSupply(resolved, joined)
-  const leaflet = leafletBox(resolved)
-  const signal = planSignal(resolved, joined, enclosure.response, leaflet)
-  const { circuit, ...circuitSays } = planCircuit(resolved, wires, runs, signal)
-  const graph = planGraph(resolved, supply.current, runs)
+  const { runs, ...supply } = planSupply(power, joined)
+  const signal = planSignal(power, resolved, joined, enclosure.response, box.leaflet)
+  const { circuit, ...circuitSays } = planCircuit(power, wires, runs, resolved.signal, signal)
+  const graph = planGraph(power, supply.current, runs, joined)
   const { sheets, ...build } = planBuild(resolved, fits ? enclosure.box : undefined, circuit, supply, assumed)
   const parts: PlanParts = { matching, wiring, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
-  const voltages = planVoltageCautions(resolved, supply.current)
+  const voltages = planVoltageCautions(power, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = [
-    ...leafletCautions(fits ? leaflet : undefined),
+    ...leafletCautions(fits ? box.leaflet : undefined),
     ...notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) }),
     ...gainAbove(request.signal, joined)
   ]
@@ -149,7 +156,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const told = {
     joined,
     chosen,
-    leaflet: leaflet !== undefined,
+    leaflet: box.leaflet !== undefined,
     misfit: withWayOut(misfit, waysOut),
     unkept,
     cautions,
@@ -175,12 +182,13 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       remedies: planRemedies(request, {
         supply: { ...supply, runs },
         circuit: graph.circuit,
-        joined: joined !== undefined
+        matching,
+        joined
       }),
       safety
     },
     cautions,
-    assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(resolved, parts)],
+    assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(box, parts)],
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),

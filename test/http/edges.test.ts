@@ -136,6 +136,7 @@ describe('edges', () => {
     const { headers } = await send('POST')
     expect(headers.get('x-content-type-options')).toBe('nosniff')
     expect(headers.get('content-security-policy')).toContain("default-src 'none'")
+    expect(headers.get('x-frame-options')).toBe('DENY')
     expect(headers.get('set-cookie')).toBeNull()
     expect(headers.get('x-powered-by')).toBeNull()
   })

@@ -1,5 +1,7 @@
 /** A plan in German is German: no English sentence in what a person reads, the same figures, the same words for programs. */
 import { describe, expect, it } from 'vitest'
+import { layOutBox } from '../../src/http/operations/boxes/box-panels.ts'
+import { sizePort } from '../../src/http/operations/ports/port-sizing.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { randomPlan } from '../support/random-plans.ts'
@@ -9,7 +11,7 @@ type Plain = Readonly<Record<string, unknown>>
 /** Fields whose texts are sentences, by where they stand in a plan. */
 const read = {
   cover: ['sentence', 'finding', 'clause'],
-  summary: ['lines'],
+  summary: ['lines', 'detail'],
   headroom: ['text'],
   choice: ['gains', 'givesUp'],
   remedies: ['text'],
@@ -18,7 +20,11 @@ const read = {
   commissioning: ['title', 'text', 'passIf', 'tools'],
   readings: ['what', 'probes', 'when', 'below', 'above'],
   safety: ['barrier', 'proof'],
-  restraint: ['advice']
+  restraint: ['advice'],
+  parts: ['between', 'form'],
+  circuit: ['form'],
+  waysOut: ['change', 'builds'],
+  tried: ['name', 'why']
 } as const
 
 function textsIn(value: unknown, fields: readonly string[], place: string): readonly (readonly [string, string])[] {
@@ -35,6 +41,9 @@ function textsIn(value: unknown, fields: readonly string[], place: string): read
 const planIn = (request: unknown, language: 'en' | 'de'): Plain =>
   JSON.parse(planSystem.answerText(request, { digits: 'six', basis: false, language })).result
 
+const answerIn = (operation: Pick<typeof planSystem, 'answerText'>, request: unknown) =>
+  JSON.parse(operation.answerText(request, { digits: 'six', basis: false, language: 'de' }))
+
 const readIn = (plan: Plain) => Object.entries(read).flatMap(([part, fields]) => textsIn(plan[part], fields, part))
 
 /** What the caller named stays as it is named. */
@@ -46,7 +55,16 @@ const GERMAN = /\b(der|das|und|mit|nicht|wird|oder|auf|für|eine?n?|Gehäuse|Lau
 const figuresOf = (text: string) =>
   [...text.replace(/\bP100\b/g, '').matchAll(/\d+(?:[.,]\d+)?/g)].map(([figure]) => figure.replace(',', '.')).toSorted()
 
+/** A space that holds no box for the driver; what would do is told. */
+const tight = {
+  ...estatePlan,
+  driverCount: 2,
+  enclosure: { kind: 'vented', netVolumeL: 90, tuningHz: 22 },
+  car: { space: { widthMm: 600, heightMm: 400, depthMm: 300 } }
+}
+
 const requests = {
+  tight,
   estatePlan,
   hatchbackPlan,
   leaningPlan,
@@ -81,6 +99,29 @@ describe('a plan in German', () => {
       expect(pointed).toEqual([])
     })
   }
+
+  it('tells what stands too near in a box, and what would make a port fit', () => {
+    const small = { outer: { widthMm: 330, heightMm: 330, depthMm: 180 }, thicknessMm: 18 }
+    const driver = { cutOutDiameterMm: 282, flangeDiameterMm: 312, mountingDepthMm: 158, magnetDiameterMm: 150 }
+    const box = answerIn(layOutBox, { ...small, drivers: [driver] })
+    const port = answerIn(sizePort, {
+      netVolumeL: 40,
+      tuningHz: 30,
+      port: { kind: 'round' },
+      peakFlowM3PerS: 0.4,
+      space: { straightMm: 300 }
+    })
+    const told = [
+      ...box.cautions.map(({ message }: Plain) => message),
+      ...box.result.clearances.flatMap(({ between, why }: Plain) => [between, why]),
+      ...port.cautions.map(({ message }: Plain) => message),
+      ...port.result.recommended.why,
+      ...port.result.waysOut.map(({ detail }: Plain) => detail)
+    ]
+    expect(box.result.clearances.length).toBeGreaterThan(2)
+    expect(port.result.waysOut.length).toBeGreaterThan(2)
+    expect(told.filter(text => ENGLISH.test(text) || /\d\.\d/.test(text))).toEqual([])
+  })
 
   it('would notice an English sentence', () => {
     expect(ENGLISH.test('Glue and screw the last panel.')).toBe(true)

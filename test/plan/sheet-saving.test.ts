@@ -57,7 +57,7 @@ describe('a plan whose last sheet is nearly empty', () => {
       }
       const asked: Any = toSi({ ...wish, netVolumeL: 112 + 24 * uniform(), limits: space } as Any)
       const box = runPart(asked, layOutBox) as BoxPart
-      const { box: other, saving } = onFewerSheets(request, box)
+      const { box: other, saving } = onFewerSheets({ ...request, space: request.car.space }, box)
       if (!box.done || !other.done) continue
       if (saving === undefined) {
         expect(other).toBe(box)

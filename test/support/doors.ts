@@ -232,11 +232,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
   'plan/electric': [
-    'battery-sources',
-    'plan-branches',
     'part-words',
     'plan-circuit',
-    'plan-conductor',
     'plan-lead',
     'plan-run',
     'plan-signal',
@@ -251,6 +248,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/enclosure': [
     'alternatives',
     'attempt-response',
+    'driven-group',
     'goal-designs',
     'leaflet-enclosure',
     'plan-attempts',
@@ -261,10 +259,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'wished-attempts'
   ],
   'plan/enclosure/parts': [
-    'held-air-speed',
     'plan-box',
     'plan-candidates',
-    'plan-crossover',
     'plan-drivers',
     'plan-high-pass',
     'plan-port',
@@ -278,20 +274,22 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/readings': ['plan-readings'],
   'plan/remedies': ['plan-remedies'],
   'plan/request': [
+    'box-brief',
     'part',
     'plan-amplifier',
     'plan-conflicts',
+    'plan-crossover',
     'plan-finish',
     'plan-imperial',
     'plan-leaflet',
     'plan-piston',
     'plan-ratings',
     'plan-request',
-    'plan-space',
     'plan-travel',
     'plan-usual',
     'plan-workshop',
-    'resolved-plan'
+    'resolved-plan',
+    'supply-brief'
   ],
   'plan/safety': ['safety-case'],
   'plan/steps': ['vehicle-facts', 'work-nodes', 'work-order'],

@@ -17,6 +17,7 @@ import type { SystemPlan } from '../../src/plan/plan-system.ts'
 import { planReadings, readingsInOrder } from '../../src/plan/readings/plan-readings.ts'
 import { waitingFor } from '../../src/plan/request/part.ts'
 import { resolvedPlan } from '../../src/plan/request/resolved-plan.ts'
+import { supplyBrief } from '../../src/plan/request/supply-brief.ts'
 import { commissioning } from '../../src/plan/work/commissioning.ts'
 import { inventedBox } from './invented-box.ts'
 
@@ -25,12 +26,13 @@ const outcome = <Result>(result: Result) => ({ result, cautions: [], assumed: []
 /** @param wire  a plan as a caller sends it */
 export function electricalHalf(wire: unknown) {
   const request = resolvedPlan(toSi(wire) as PlanRequest, assumptions())
+  const power = supplyBrief(request)
   const { joined, ...load } = planLoad(request)
-  const { runs, ...supply } = planSupply(request, joined)
-  const signal = planSignal(request, joined, waitingFor('an enclosure'))
+  const { runs, ...supply } = planSupply(power, joined)
+  const signal = planSignal(power, request, joined, waitingFor('an enclosure'))
   const wires = joined === undefined ? load : { ...load, joined }
-  const { circuit, ...says } = planCircuit(request, wires, runs, signal)
-  const graph = planGraph(request, supply.current, runs)
+  const { circuit, ...says } = planCircuit(power, wires, runs, request.signal, signal)
+  const graph = planGraph(power, supply.current, runs, joined)
   const parts = { ...load, ...supply, circuit: graph.circuit, signal }
   const box = { done: true, request: {}, outcome: outcome(inventedBox) } as unknown as Parameters<typeof planBuild>[1]
   const { billOfMaterials } = planBuild(

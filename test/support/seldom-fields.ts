@@ -155,6 +155,7 @@ export const seldomFields: Readonly<Record<string, readonly unknown[]>> = {
           minus: 'ground',
           ratings: [{ loadOhm: 2, powerW: 900 }],
           loadOhm: 4,
+          gainPowerW: 300,
           class: 'AB'
         }
       ]

@@ -11,6 +11,7 @@ import { refusalsAcousticSentences } from './english/acoustic/refusals.ts'
 import { signalSentences } from './english/acoustic/signal.ts'
 import { boardMaterialSentences } from './english/box/board-material.ts'
 import { boxSentences } from './english/box/box.ts'
+import { clearanceSentences } from './english/box/clearance.ts'
 import { panelSentences } from './english/box/panel.ts'
 import { refusalsBoxSentences } from './english/box/refusals.ts'
 import { sheetSentences } from './english/box/sheet.ts'
@@ -29,6 +30,7 @@ import { cableBillSentences } from './english/plan/cable-bill.ts'
 import { planSentences } from './english/plan/plan.ts'
 import { readingSentences } from './english/plan/reading.ts'
 import { refusalsPlanSentences } from './english/plan/refusals.ts'
+import { wayOutSentences } from './english/plan/way-out.ts'
 import { assemblySentences } from './english/work/assembly.ts'
 import { boardSentences } from './english/work/board.ts'
 import { dangerSentences } from './english/work/danger.ts'
@@ -53,7 +55,9 @@ export const english = {
   ...cableBillSentences,
   ...billSentences,
   ...panelSentences,
+  ...clearanceSentences,
   ...vehicleSentences,
+  ...wayOutSentences,
   ...startSentences,
   ...readySentences,
   ...listenSentences,

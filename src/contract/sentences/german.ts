@@ -11,6 +11,7 @@ import { germanRefusalsAcoustic } from './german/acoustic/refusals.ts'
 import { germanSignal } from './german/acoustic/signal.ts'
 import { germanBoardMaterial } from './german/box/board-material.ts'
 import { germanBox } from './german/box/box.ts'
+import { germanClearance } from './german/box/clearance.ts'
 import { germanPanel } from './german/box/panel.ts'
 import { germanRefusalsBox } from './german/box/refusals.ts'
 import { germanSheet } from './german/box/sheet.ts'
@@ -29,6 +30,7 @@ import { germanCableBill } from './german/plan/cable-bill.ts'
 import { germanPlan } from './german/plan/plan.ts'
 import { germanReading } from './german/plan/reading.ts'
 import { germanRefusalsPlan } from './german/plan/refusals.ts'
+import { germanWayOut } from './german/plan/way-out.ts'
 import { germanAssembly } from './german/work/assembly.ts'
 import { germanBoard } from './german/work/board.ts'
 import { germanDanger } from './german/work/danger.ts'
@@ -65,7 +67,9 @@ export const german = {
   ...germanCableBill,
   ...germanBill,
   ...germanPanel,
+  ...germanClearance,
   ...germanVehicle,
+  ...germanWayOut,
   ...germanStart,
   ...germanReady,
   ...germanListen,

@@ -96,6 +96,12 @@ const CircuitAmplifier = component('CircuitAmplifier', 'An amplifier between two
   id,
   ...poles,
   ...amplifierOnSupply,
+  gainPowerW: Type.Optional(
+    quantity('W', 'RMS output its gain is set for, where that is less than it can give: what flows follows it', {
+      from: 0.1,
+      to: 100_000
+    })
+  ),
   dropOutV: Type.Optional(quantity('V', 'Voltage at which its converter stops', { from: 0, to: 60 }))
 })
 

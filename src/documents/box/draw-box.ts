@@ -1,4 +1,5 @@
 /** A box drawn: its panels and its cut sheets, from the request of a box. */
+import type { RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
 import type { BoxRequest } from '../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan, SheetStock } from '../../contract/boxes/box-sheets.ts'
@@ -14,6 +15,7 @@ import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { PaperUnits } from '../draw/number-text.ts'
 import { drawnApart } from '../panels/panel-copies.ts'
 import { a4Lying, type Drawing, panelDrawing } from '../panels/panel-drawing.ts'
+import { arcRadiusM } from '../panels/routed-contour.ts'
 import { assemblyDrawings } from './assembly-drawing.ts'
 import { cutSheet } from './cut-sheet.ts'
 import { holeTemplates } from './hole-template.ts'
@@ -27,6 +29,7 @@ interface BoxDrawingRequest {
   readonly sheets?: readonly SheetStock[]
   readonly kerfM?: number
   readonly trimM?: number
+  readonly router?: RouterCut
   readonly units?: PaperUnits['units']
   readonly inches?: PaperUnits['inches']
   readonly title?: string
@@ -38,6 +41,8 @@ export interface BoxDrawings {
   readonly inches: PaperUnits['inches']
   readonly box: BoxLayout
   readonly cutPlan?: SheetPlan
+  /** For a drawing exchange file that goes to a router. */
+  readonly routing?: Routing
   readonly drawings: readonly BoxDrawing[]
 }
 
@@ -77,6 +82,22 @@ export function usualSheets({ panels }: BoxLayout): readonly SheetStock[] {
   })
 }
 
+/** Between two parts there is room for the cutter and a little wood. Common practice, no source. */
+const ROUTED_WEB_M = 0.002
+
+const spacedFor = ({ cutterM }: RouterCut, assumed: Assumptions): number =>
+  assumed.or(undefined, 'kerfM', cutterM + ROUTED_WEB_M, 'm: the cutter passes between two parts and leaves 2 mm')
+
+function routingOf({ cutterM, dogBones, tabs }: RouterCut, assumed: Assumptions): Routing {
+  const square = 'a square part goes into a corner only where the cutter went past it'
+  const held = 'a part that is routed free moves into the cutter'
+  return {
+    radiusM: arcRadiusM(cutterM),
+    dogBones: assumed.or(dogBones, 'router.dogBones', true, square),
+    tabs: assumed.or(tabs, 'router.tabs', true, held)
+  }
+}
+
 function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumptions): Outcome<SheetPlan> {
   const sheets = request.sheets ?? usualSheets(box)
   if (request.sheets === undefined) {
@@ -88,7 +109,8 @@ function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumpti
       'the usual sheet of this board'
     )
   }
-  const { kerfM, trimM } = request
+  const { trimM, router } = request
+  const kerfM = request.kerfM ?? (router && spacedFor(router, assumed))
   return within(
     field => (field.startsWith('sheets') && request.sheets !== undefined ? field : 'box'),
     () =>
@@ -156,6 +178,7 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
       ...paper,
       box: layout,
       ...(cuts === undefined ? {} : { cutPlan: cuts.result }),
+      ...(request.router === undefined ? {} : { routing: routingOf(request.router, assumed) }),
       drawings
     },
     cautions: [...boxCautions, ...(cuts?.cautions ?? []).map(({ at: _, ...entry }) => entry)],

@@ -2,8 +2,8 @@
 import { createRequire } from 'node:module'
 import { present } from '../../domain/present.ts'
 
-/** Layer and colour number; a machine is set up by layer. What is never cut: SHEET, MARK, BEVEL, TEXT. */
-const layers = { SHEET: 8, CUT: 5, HOLES: 1, MARK: 4, TEXT: 7 } as const
+/** Layer and colour number; a machine is set up by layer. What is never cut: SHEET, MARK, TABS, BEVEL, TEXT. */
+const layers = { SHEET: 8, CUT: 5, HOLES: 1, MARK: 4, TABS: 30, TEXT: 7 } as const
 /** A layer for each depth, diameter or angle, in millimetres or degrees with one decimal. */
 const graded = { POCKET: 3, DRILL: 6, BEVEL: 2 } as const
 type DxfLayer = keyof typeof layers | `${keyof typeof graded}_${string}`

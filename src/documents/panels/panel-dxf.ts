@@ -1,49 +1,28 @@
 /** Panels and sheets as drawing exchange files for a router, a laser or a cutting service. */
+import type { Routing } from '../../contract/boxes/box-drawings.ts'
 import type { LaidPiece, SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { CutOut, Panel, PanelMark } from '../../contract/boxes/panel.ts'
 import { screwSizeFor } from '../../domain/box/assembly/joint-screws.ts'
 import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
 import { type DxfFile, type DxfPoint, dxfFile, gradedLayer } from '../draw/dxf.ts'
+import { holdingTabs, tabRule } from './holding-tabs.ts'
 import { isMirrored } from './mirrored.ts'
 import { drawnApart } from './panel-copies.ts'
 import { marksOn } from './panel-marks.ts'
+import { type Cutter, roundedRectangle, routedHole, routedOutline } from './routed-contour.ts'
 
 /** From the frame of a panel [m] to the file [mm]. */
 type Placed = (uM: number, vM: number) => DxfPoint
 
-const quarterBulge = Math.tan(Math.PI / 8)
+const cutterOf = ({ radiusM, dogBones }: Routing): Cutter => ({ radius: radiusM * 1000, dogBones })
 
-/** A rectangle about its centre, its corners rounded by arcs. Anticlockwise. */
-function roundedRectangle(x: number, y: number, width: number, height: number, radius: number): readonly DxfPoint[] {
-  const [w, h] = [width / 2, height / 2]
-  const r = Math.max(0, Math.min(radius, w, h))
-  if (r === 0)
-    return [
-      { x: x - w, y: y - h },
-      { x: x + w, y: y - h },
-      { x: x + w, y: y + h },
-      { x: x - w, y: y + h }
-    ]
-  const bulge = quarterBulge
-  return [
-    { x: x - w + r, y: y - h },
-    { x: x + w - r, y: y - h, bulge },
-    { x: x + w, y: y - h + r },
-    { x: x + w, y: y + h - r, bulge },
-    { x: x + w - r, y: y + h },
-    { x: x - w + r, y: y + h, bulge },
-    { x: x - w, y: y + h - r },
-    { x: x - w, y: y - h + r, bulge }
-  ]
-}
-
-function addHole(file: DxfFile, cutOut: CutOut, placed: Placed, quarterTurned: boolean): void {
-  const { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, cornerRadiusM = 0, rebateDepthM, screwCircle } = cutOut
+function addHole(file: DxfFile, cutOut: CutOut, placed: Placed, quarterTurned: boolean, cutter?: Cutter): void {
+  const { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, rebateDepthM, screwCircle } = cutOut
   const layer = rebateDepthM === undefined ? 'HOLES' : gradedLayer('POCKET', rebateDepthM * 1000)
   const { x, y } = placed(uM, vM)
   const [width, height] = quarterTurned ? [heightM, widthM] : [widthM, heightM]
   if (kind === 'circle') file.circle(layer, x, y, (diameterM / 2) * 1000)
-  else file.contour(layer, roundedRectangle(x, y, width * 1000, height * 1000, cornerRadiusM * 1000))
+  else file.contour(layer, routedHole({ x, y }, { width: width * 1000, height: height * 1000 }, cutOut, cutter))
   if (screwCircle === undefined) return
   for (let index = 0; index < screwCircle.count; index++) {
     const angle = ((screwCircle.startAngleDeg + (360 * index) / screwCircle.count) * Math.PI) / 180
@@ -63,17 +42,43 @@ const reachOf = ({ outline }: Panel) => ({
   v: Math.max(...outline.map(({ vM }) => vM))
 })
 
-function addPanel(file: DxfFile, panel: Panel, title: string, placed: Placed, quarterTurned: boolean): void {
+interface Laid {
+  readonly title: string
+  readonly placed: Placed
+  readonly quarterTurned: boolean
+}
+
+function addPanel(file: DxfFile, panel: Panel, { title, placed, quarterTurned }: Laid, routing?: Routing): void {
   // A notch is part of the outline, or its edge would be cut twice; tilts are said in words, the outline is the blank's.
-  const outline = notchedFace({ ...panel, edges: [] }, 'outer')
-  file.contour(
-    'CUT',
-    outline.map(({ x, y }) => placed(x, y))
-  )
+  const outline = anticlockwise(notchedFace({ ...panel, edges: [] }, 'outer').map(({ x, y }) => placed(x, y)))
+  const cutter = routing && cutterOf(routing)
+  file.contour('CUT', routedOutline(outline, cutter))
+  if (cutter !== undefined && routing?.tabs === true) addTabs(file, outline, cutter)
   const holes = panel.cutOuts.filter(cutOut => !isNotch(panel, cutOut))
-  for (const cutOut of holes) addHole(file, cutOut, placed, quarterTurned)
+  for (const cutOut of holes) addHole(file, cutOut, placed, quarterTurned, cutter)
   addEdges(file, panel, placed)
   addWords(file, [...tiltNotes(panel), title], panel, placed)
+}
+
+/** Mirrored twins run the other way round. */
+function anticlockwise(outline: readonly DxfPoint[]): readonly DxfPoint[] {
+  const twice = outline.reduce((sum, { x, y }, index) => {
+    const next = outline[(index + 1) % outline.length] ?? { x, y }
+    return sum + x * next.y - next.x * y
+  }, 0)
+  return twice < 0 ? outline.toReversed() : outline
+}
+
+/** A line across the way of the cutter for each bridge that is left. */
+function addTabs(file: DxfFile, outline: readonly DxfPoint[], { radius }: Cutter): void {
+  for (const { x, y, alongX, alongY } of holdingTabs(outline)) {
+    const reach = 2 * radius
+    file.line(
+      'TABS',
+      { x: x + alongY * reach, y: y - alongX * reach },
+      { x: x - alongY * reach, y: y + alongX * reach }
+    )
+  }
 }
 
 /** The edges that are sawn at a tilt, by their angle: a router cuts square, along the larger face. */
@@ -145,8 +150,11 @@ function tiltNotes({ edges, cutOuts }: Panel): readonly string[] {
 const titleOf = ({ name, lengthM, widthM, thicknessM }: Panel, copy: string) =>
   `${name}${copy} ${Math.round(lengthM * 1e4) / 10} x ${Math.round(widthM * 1e4) / 10} x ${Math.round(thicknessM * 1e4) / 10}`
 
+const wordsFor = (routing: Routing | undefined) =>
+  routing?.tabs === true ? `, tabs ${tabRule.long} x ${tabRule.high}` : ''
+
 /** Every kind of panel once, side by side, its outer face up, the number wanted in its text. */
-export function panelsDxf(panels: readonly Panel[]): string {
+export function panelsDxf(panels: readonly Panel[], routing?: Routing): string {
   const file = dxfFile()
   const gap = 60
   let left = 0
@@ -154,7 +162,7 @@ export function panelsDxf(panels: readonly Panel[]): string {
     const from = left
     const copies = panel.quantity === 1 ? '' : ` (${panel.quantity} off${isMirrored(panel) ? ', one mirrored' : ''})`
     const placed: Placed = (uM, vM) => ({ x: from + uM * 1000, y: vM * 1000 })
-    addPanel(file, panel, titleOf(panel, copies), placed, false)
+    addPanel(file, panel, { title: titleOf(panel, copies), placed, quarterTurned: false }, routing)
     addMarks(file, marksOn(panel), panel.thicknessM, placed)
     left += reachOf(panel).u * 1000 + gap
   }
@@ -175,19 +183,20 @@ function onSheet(panel: Panel, piece: LaidPiece, left: number) {
 }
 
 /** The sheets of a cut plan side by side, every panel with its holes where it lies, outer face up. */
-export function sheetsDxf(panels: readonly Panel[], { layouts }: SheetPlan): string {
+export function sheetsDxf(panels: readonly Panel[], { layouts }: SheetPlan, routing?: Routing): string {
   const file = dxfFile()
   const gap = 200
   let left = 0
   for (const layout of layouts) {
     const [width, height] = [layout.lengthM * 1000, layout.widthM * 1000]
     file.contour('SHEET', roundedRectangle(left + width / 2, height / 2, width, height, 0))
-    file.text(left, height + 20, 30, `sheet ${layout.number}: ${layout.sheet}`)
+    file.text(left, height + 20, 30, `sheet ${layout.number}: ${layout.sheet}${wordsFor(routing)}`)
     for (const piece of layout.pieces) {
       const panel = panels.find(({ name }) => name === piece.panel)
       if (panel === undefined) continue
       const { own, placed, quarterTurned } = onSheet(panel, piece, left)
-      addPanel(file, panel, titleOf(panel, panel.quantity > 1 ? ` ${piece.copy}` : ''), placed, quarterTurned)
+      const title = titleOf(panel, panel.quantity > 1 ? ` ${piece.copy}` : '')
+      addPanel(file, panel, { title, placed, quarterTurned }, routing)
       addMarks(file, panel.copies?.[piece.copy - 1]?.marks ?? [], panel.thicknessM, own)
     }
     left += width + gap

@@ -84,7 +84,7 @@ const conventions = html`
 const caching = html`
 <p>Every call is pure. Asking again is always safe; no idempotency key is needed.</p>
 <ul>
-<li><strong>Tables and catalogues</strong> under <code>/v1/reference</code>, <code>/v1/problems</code>, <code>/v1/cautions</code>, and this documentation, carry a strong <code>ETag</code> and <code>Cache-Control: public</code>. A CDN may keep them for an hour and must ask again then.</li>
+<li><strong>Tables and catalogues</strong> under <code>/v1/reference</code>, <code>/v1/problems</code>, <code>/v1/cautions</code>, the contract and its reference, carry a strong <code>ETag</code> and <code>Cache-Control: public</code>. A CDN may keep them for an hour and must ask again then.</li>
 <li><strong>The small calculators have a GET form</strong> with the same fields as query parameters; <code>a.b</code> is a field inside a field, <code>a.0.b</code> the first entry of a list. Same schema, same answer, and cacheable; <code>If-None-Match</code> is answered 304 without calculating:<br><a href="${firstQuery}"><code>${firstQuery}</code></a></li>
 <li><strong>POST answers</strong> are <code>no-store</code>.</li>
 <li>The tag changes with the version of the service. <code>calculation</code> of an answer holds that version and a digest of the question, on paper too; <a href="/v1/changes"><code>/v1/changes</code></a> says which figures each version moved. So an answer that was kept can be found again, and asked again where it matters.</li>

@@ -12,6 +12,7 @@ import { conductorLaw, conductorOhmPerM } from '../../domain/circuit/cable/condu
 import { iec60228Class5 } from '../../domain/circuit/cable/metric-resistance-tables.ts'
 import { saeJ1127Areas } from '../../domain/circuit/cable/sae-j1127-areas.ts'
 import { fuseFamilies } from '../../domain/circuit/fuse/fuse-families-iso-8820.ts'
+import { say, worded } from '../../domain/say.ts'
 
 const Ampacity = component('CableAmpacity', 'Allowable current of one insulation class, single conductor at 30 °C.', {
   insulationC: quantity('°C', 'Insulation class'),
@@ -67,6 +68,6 @@ export const fuseTable = {
     source: choice('Id of the source', Object.keys(sources) as readonly (keyof typeof sources)[]),
     status: Type.String({ description: 'What of it was read and what recalled' })
   }),
-  rows: fuseFamilies,
+  rows: fuseFamilies.map(family => ({ ...family, ...worded({ form: say(`fuse-form.${family.type}`) }) })),
   sources: [...new Set(fuseFamilies.map(({ source }) => source))]
 }

@@ -41,6 +41,8 @@ export async function registerSecurity(app: FastifyInstance, { corsOrigins }: Se
       useDefaults: false,
       directives: { defaultSrc: ["'none'"], frameAncestors: ["'none'"] }
     },
+    // Says to browsers that know no frame-ancestors what that says.
+    frameguard: { action: 'deny' },
     // Drawings are meant to be shown on a shop's own page.
     crossOriginResourcePolicy: { policy: 'cross-origin' },
     // The service speaks plain HTTP behind a gateway, which owns this header.

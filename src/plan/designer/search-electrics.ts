@@ -4,9 +4,12 @@ import { assumptions } from '../../domain/assume.ts'
 import { present } from '../../domain/present.ts'
 import { type CurrentPart, type PlannedSupply, planCurrent, planSupply } from '../electric/plan-supply.ts'
 import { type DriverPart, planDrivers } from '../enclosure/parts/plan-drivers.ts'
+import { type Setting, settingOf } from '../enclosure/parts/setting.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type PlannedLoad, planLoad } from '../load/plan-load.ts'
+import { boxBrief } from '../request/box-brief.ts'
 import { type ResolvedPlan, resolvedPlan } from '../request/resolved-plan.ts'
+import { type SupplyBrief, supplyBrief } from '../request/supply-brief.ts'
 import type { Combination } from './search-combinations.ts'
 import { hindered, type Rejection } from './search-rejection.ts'
 
@@ -15,8 +18,10 @@ export interface Joined {
   readonly load: PlannedLoad
   readonly drivers: DriverPart & { readonly done: true }
   readonly joined: JoinedDrivers
+  readonly setting: Setting
   /** Settled as a plan settles it, without the cabin, which no figure of the search needs. */
   readonly resolved: ResolvedPlan
+  readonly power: SupplyBrief
   readonly figures: {
     readonly price?: number
     readonly loadOhm: number
@@ -60,7 +65,9 @@ export function joinedWith({ plan, price }: Combination): Weighed<Joined> {
   if (!wiring.done) return { rejection: hindered('match', wiring.refusal.message) }
   const drivers = planDrivers(resolved, joined)
   if (!drivers.done) return { rejection: hindered('driver-data', drivers.refusal.message) }
-  const current = planCurrent(resolved, joined)
+  const setting = settingOf(boxBrief(resolved), drivers, joined)
+  const power = supplyBrief(resolved)
+  const current = planCurrent(power, joined)
   const rejection = currentHindrance(current)
   if (rejection !== undefined || !current.done) {
     return { rejection: rejection ?? hindered('supply', 'No current is known.') }
@@ -68,13 +75,16 @@ export function joinedWith({ plan, price }: Combination): Weighed<Joined> {
   const { fullSineA, averageA } = current.outcome.result.currents
   const { loadOhm, powerW } = joined
   return {
-    found: { load, drivers, joined, resolved, figures: { ...present({ price }), loadOhm, powerW, fullSineA, averageA } }
+    found: {
+      ...{ load, drivers, joined, setting, resolved, power },
+      figures: { ...present({ price }), loadOhm, powerW, fullSineA, averageA }
+    }
   }
 }
 
 /** With the cable and the fuse that carry it. */
 export function electrics(joined: Joined): Weighed<Electrics> {
-  const supply = planSupply(joined.resolved, joined.joined)
+  const supply = planSupply(joined.power, joined.joined)
   const refused = [supply.cable, supply.fuse].find(part => !part.done)
   if (refused !== undefined && !refused.done) return { rejection: hindered('supply', refused.refusal.message) }
   const { missing } = supply.runs

@@ -1,10 +1,10 @@
 /** What stands beside the amplifiers: second battery, capacitor, turn-on relay, as bill, picture and steps show them. */
 
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
 import { usual } from '../request/plan-usual.ts'
+import type { SupplyBrief } from '../request/supply-brief.ts'
 import { hasBlock } from './plan-run.ts'
 import type { SignalPart } from './plan-signal.ts'
 import type { PowerRuns } from './plan-supply.ts'
@@ -12,7 +12,7 @@ import { relayRating } from './second-battery.ts'
 
 type Accessories = Pick<PlanCircuit, 'secondBattery' | 'capacitor' | 'turnOnRelay'>
 
-function secondBatteryOf({ supply }: PlanRequest, runs: PowerRuns): PlanCircuit['secondBattery'] {
+function secondBatteryOf({ supply }: SupplyBrief, runs: PowerRuns): PlanCircuit['secondBattery'] {
   const { secondBattery } = supply
   const { link, charger, trunk, secondLead } = runs
   if (secondBattery === undefined || link === undefined) return undefined
@@ -26,7 +26,7 @@ function secondBatteryOf({ supply }: PlanRequest, runs: PowerRuns): PlanCircuit[
 }
 
 /** Its leads carry the ripple of the amplifiers: the size of the cable that ends beside it. */
-function capacitorOf({ supply }: PlanRequest, { trunk, branches, converter }: PowerRuns): PlanCircuit['capacitor'] {
+function capacitorOf({ supply }: SupplyBrief, { trunk, branches, converter }: PowerRuns): PlanCircuit['capacitor'] {
   const { capacitor } = supply
   const designation = branches[0]?.designation ?? trunk?.designation
   if (capacitor === undefined || designation === undefined) return undefined
@@ -35,17 +35,17 @@ function capacitorOf({ supply }: PlanRequest, { trunk, branches, converter }: Po
   return { capacitanceF, designation, lengthM: usual.capacitorLeadM.value, ...worded({ at }) }
 }
 
-function turnOnRelayOf({ supply }: PlanRequest, signal: SignalPart): PlanCircuit['turnOnRelay'] {
+function turnOnRelayOf({ supply }: SupplyBrief, signal: SignalPart): PlanCircuit['turnOnRelay'] {
   const relay = signal.done ? signal.outcome.result.turnOn?.relay : undefined
   if (relay === undefined) return undefined
   const { fuseA, coilCurrentA } = relay
   return { fuseA, coilCurrentA, wireM: supply.positiveLengthM }
 }
 
-export function accessories(request: PlanRequest, runs: PowerRuns, signal: SignalPart): Accessories {
+export function accessories(brief: SupplyBrief, runs: PowerRuns, signal: SignalPart): Accessories {
   return present({
-    secondBattery: secondBatteryOf(request, runs),
-    capacitor: capacitorOf(request, runs),
-    turnOnRelay: turnOnRelayOf(request, signal)
+    secondBattery: secondBatteryOf(brief, runs),
+    capacitor: capacitorOf(brief, runs),
+    turnOnRelay: turnOnRelayOf(brief, signal)
   })
 }

@@ -1,5 +1,5 @@
 /** What the first battery may drive into a dead short at the distribution block, over the trunk. */
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+
 import { assumptions } from '../../domain/assume.ts'
 import { cableSize } from '../../domain/circuit/cable/cable-size.ts'
 import { conductorLaw, conductorOhmPerM } from '../../domain/circuit/cable/conductor-resistance.ts'
@@ -9,28 +9,27 @@ import {
   coldFuseOhm,
   strongestSource
 } from '../../domain/circuit/fuse/battery-source.ts'
-import { starterSource } from './battery-sources.ts'
-import { conductorOf } from './plan-conductor.ts'
+import type { SupplyBrief } from '../request/supply-brief.ts'
 import type { PowerRun } from './plan-run.ts'
 
 /** Cold, and nothing counted of its way back: the side that lets most through. */
-function trunkOhm(request: PlanRequest, { designation, runs, positiveLengthM, fuse }: PowerRun): number {
+function trunkOhm({ onTheWay }: SupplyBrief, { designation, runs, positiveLengthM, fuse }: PowerRun): number {
   // their defaults are told by the trunk itself
   const ohmPerM = conductorOhmPerM(
     cableSize(designation, undefined, 'designation'),
-    conductorLaw(conductorOf(request), assumptions()),
+    conductorLaw(onTheWay, assumptions()),
     20
   )
   return (positiveLengthM * ohmPerM + (fuse === undefined ? 0 : coldFuseOhm(fuse.ratingA))) / runs
 }
 
-const atBlock = (request: PlanRequest, trunk: PowerRun): Breaking =>
-  strongestSource(starterSource(request.supply), request.supply.systemVoltageV, trunkOhm(request, trunk), assumptions())
+const atBlock = (brief: SupplyBrief, trunk: PowerRun): Breaking =>
+  strongestSource(brief.starter, brief.supply.systemVoltageV, trunkOhm(brief, trunk), assumptions())
 
 /** Whether the usual families do not break it, where the battery is described and nothing else stands at the block. */
-export function tooStrongAtBlock(request: PlanRequest, trunk: PowerRun, { fuse }: Pick<PowerRun, 'fuse'>): boolean {
-  const { secondBattery, converter } = request.supply
+export function tooStrongAtBlock(brief: SupplyBrief, trunk: PowerRun, { fuse }: Pick<PowerRun, 'fuse'>): boolean {
+  const { secondBattery, converter } = brief.supply
   if (fuse === undefined || secondBattery !== undefined || converter !== undefined) return false
-  const fault = atBlock(request, trunk)
+  const fault = atBlock(brief, trunk)
   return fault.described && breakingCurrent(fault, fuse.ratingA) > fuse.breakingA
 }

@@ -1,9 +1,9 @@
 /** What belongs to the system and is not planned: said, so that nobody takes bill and picture for the whole. */
 import type { CautionLevel } from '../../contract/cautions/entry.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { say, worded } from '../../domain/say.ts'
+import type { SupplyBrief } from '../request/supply-brief.ts'
 import type { PowerRuns } from './plan-supply.ts'
 
 interface NotPlanned {
@@ -31,7 +31,7 @@ function others(amplifiers: readonly string[]): NotPlanned {
 
 /** @param amplifiers  names of all on the run, the bass amplifier first */
 export function notPlanned(
-  { supply }: PlanRequest,
+  { supply }: SupplyBrief,
   amplifiers: readonly string[],
   { secondLead }: PowerRuns
 ): readonly NotPlanned[] {

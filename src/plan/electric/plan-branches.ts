@@ -3,23 +3,17 @@ import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { ChosenFuse } from '../../contract/supply/fuse.ts'
 import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply, SupplyCurrent } from '../../contract/supply/supply-current.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { resaid } from '../../domain/caution.ts'
-import { cableJudgement } from '../../domain/circuit/cable/cable-judgement.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { voltageClass } from '../../domain/circuit/fuse/fuse-families-iso-8820.ts'
 import { fuseJudgement } from '../../domain/circuit/fuse/fuse-judgement.ts'
-import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
-import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
 import { type Part, runPart } from '../request/part.ts'
-import { usual } from '../request/plan-usual.ts'
-import { secondSource, starterSource } from './battery-sources.ts'
+import type { SupplyBrief } from '../request/supply-brief.ts'
 import { tooStrongAtBlock } from './fault-at-block.ts'
-import { conductorOf } from './plan-conductor.ts'
 import { type BranchRun, type PowerRun, sizeOf } from './plan-run.ts'
 
 export interface Branches {
@@ -39,33 +33,8 @@ export function namesOf(amplifiers: readonly AmplifierOnSupply[]): readonly stri
   })
 }
 
-type OnSupply = Pick<PlanRequest, 'supply'>
-
-export const branchLengthM = ({ supply }: OnSupply): number => supply.branchLengthM ?? usual.branchM.value
-
-/** A ground lead of its own, or the way back to the block of the returns. */
-export function branchReturnM({ supply }: OnSupply): number {
-  return supply.return.kind === 'chassis'
-    ? (supply.return.leadLengthM ?? usual.groundLeadM.value)
-    : branchLengthM({ supply })
-}
-
-/** Drop allowed over trunk and branch together [V]. */
-export function dropAllowedV({ supply }: OnSupply): number {
-  const percent = supply.dropLimitPercent ?? supplyJudgement.dropLimitPercent.value
-  return (percent / 100) * amplifierVoltage(supply.systemVoltageV, supply.converter)
-}
-
-/** The boot, unless the caller knows the run to be cooler than that. */
-export function bootSurroundings(request: PlanRequest) {
-  const { ambientC, spaces: _, ...rest } = conductorOf(request)
-  return ambientC !== undefined && ambientC < cableJudgement.ambientCabinC.value
-    ? { ...rest, ambientC }
-    : { ...rest, spaces: ['boot'] as const }
-}
-
 /** What its maker says of the bass amplifier; of the others only their own fuses are known. */
-function sheetOf({ supply: { makerFuseA, terminalAreaM2 } }: PlanRequest, amplifier: AmplifierOnSupply, index: number) {
+function sheetOf({ supply: { makerFuseA, terminalAreaM2 } }: SupplyBrief, amplifier: AmplifierOnSupply, index: number) {
   const { onboardFusesA } = amplifier
   return {
     ...present({ onboardFusesA }),
@@ -78,36 +47,35 @@ function sheetOf({ supply: { makerFuseA, terminalAreaM2 } }: PlanRequest, amplif
  * What its fuse may have to break: of a second battery right beside the block all of it; of the first what the trunk leaves,
  * which the usual families mostly break; of a converter nothing much.
  */
-function faultOf({ supply }: PlanRequest, strong: boolean): Pick<CableChoiceRequest, 'source' | 'fuseTypes'> {
-  const { secondBattery, systemVoltageV, converter, source } = supply
-  const second = secondBattery === undefined ? {} : secondSource({ secondBattery })
+function faultOf(brief: SupplyBrief, strong: boolean): Pick<CableChoiceRequest, 'source' | 'fuseTypes'> {
+  const { second, starter, amplifierV, supply } = brief
+  const { converter, source } = supply
   if (Object.keys(second).length > 0) return { source: second }
-  if (strong) return { source: starterSource(supply) }
-  const usualTypes = fuseJudgement.usualTypes[voltageClass(amplifierVoltage(systemVoltageV, converter))]
+  if (strong) return { source: starter }
+  const usualTypes = fuseJudgement.usualTypes[voltageClass(amplifierV)]
   return { fuseTypes: [...usualTypes], ...(converter === undefined ? present({ source }) : {}) }
 }
 
 function branchRequest(
-  request: PlanRequest,
+  brief: SupplyBrief,
   amplifier: AmplifierOnSupply,
   index: number,
   sizing: SupplyCurrent['sizing'],
   dropLimitV: number,
   strong: boolean
 ): CableChoiceRequest {
-  const { gaugeSystem, insulationMaterial, converter } = request.supply
-  const systemVoltageV = amplifierVoltage(request.supply.systemVoltageV, converter)
-  const path: ReturnPath = { kind: 'cable', lengthM: branchReturnM(request) }
+  const { gaugeSystem, insulationMaterial } = brief.supply
+  const path: ReturnPath = { kind: 'cable', lengthM: brief.branchReturnM }
   return {
     currentA: sizing.fullSineA,
     heavyCurrentA: sizing.heavyA,
-    systemVoltageV,
-    positiveLengthM: branchLengthM(request),
+    systemVoltageV: brief.amplifierV,
+    positiveLengthM: brief.branchM,
     return: path,
     dropLimitV,
-    ...bootSurroundings(request),
-    ...sheetOf(request, amplifier, index),
-    ...faultOf(request, strong),
+    ...brief.inTheBoot,
+    ...sheetOf(brief, amplifier, index),
+    ...faultOf(brief, strong),
     ...present({ gaugeSystem, insulationMaterial })
   }
 }
@@ -143,19 +111,19 @@ function branchPart(task: (strong: boolean) => CableChoiceRequest, tooStrong: (f
  * @param dropLimitV  what the trunk leaves of the drop allowed [V]
  */
 export function planBranches(
-  request: PlanRequest,
+  brief: SupplyBrief,
   amplifiers: readonly AmplifierOnSupply[],
   current: SupplyCurrent,
   trunk: PowerRun | undefined,
   dropLimitV: number
 ): Branches {
-  const returnBy = request.supply.return.kind === 'chassis' ? ('body' as const) : ('cable' as const)
+  const { branchM: positiveLengthM, branchReturnM: returnLengthM, returnBy } = brief
   const names = namesOf(amplifiers)
   const planned = amplifiers.map((amplifier, index) => {
     const sizing = current.amplifiers[index]?.sizing ?? current.sizing
     const part = branchPart(
-      strong => branchRequest(request, amplifier, index, sizing, dropLimitV, strong),
-      fuse => trunk !== undefined && tooStrongAtBlock(request, trunk, { fuse })
+      strong => branchRequest(brief, amplifier, index, sizing, dropLimitV, strong),
+      fuse => trunk !== undefined && tooStrongAtBlock(brief, trunk, { fuse })
     )
     const name = names[index] ?? ''
     const size = part.done ? sizeOf(part.outcome.result) : undefined
@@ -166,9 +134,9 @@ export function planBranches(
         : {
             ...size,
             amplifier: name,
-            positiveLengthM: branchLengthM(request),
+            positiveLengthM,
             returnBy,
-            returnLengthM: branchReturnM(request),
+            returnLengthM,
             ...present({ fuse })
           }
     return { name, run, cautions: cautionsOf(part, `Branch to ${name}`) }

@@ -1,7 +1,8 @@
 /** The lead from source to amplifier: screened for a line level, a twisted pair a channel for a loudspeaker level. */
 import type { Said } from '../../contract/sentences/form/template.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { PlanSignal } from '../../contract/systems/plan-request.ts'
 import { say, worded } from '../../domain/say.ts'
+import type { SupplyBrief } from '../request/supply-brief.ts'
 import type { SignalPart } from './plan-signal.ts'
 
 /**
@@ -30,7 +31,7 @@ const CHANNELS = 2
 export const CONVERTER_TAIL_M = 0.5
 
 /** The signal leads take the way of the power cable, on the other side of the car. */
-export function planLead({ signal, supply }: PlanRequest, part: SignalPart): SignalLead {
+export function planLead({ supply }: SupplyBrief, signal: PlanSignal, part: SignalPart): SignalLead {
   const lengthM = supply.positiveLengthM
   const turnOnLengthM = signal.turnOn?.remoteOutput === true ? lengthM : 0
   if (signal.source?.kind !== 'speaker-level') {

@@ -1,7 +1,6 @@
 /** Amperes: what all amplifiers draw, the cable that carries it, the fuse that guards the cable. */
 import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../contract/supply/supply-current.ts'
-import type { PlanAmplifier, PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { rateFuse } from '../../domain/circuit/fuse/rate-fuse.ts'
@@ -10,9 +9,9 @@ import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
-import { drawSheet } from '../request/plan-amplifier.ts'
+import type { SupplyBrief } from '../request/supply-brief.ts'
 import { converterOf, type PlannedConverter } from './converter.ts'
-import { type Branches, dropAllowedV, namesOf, planBranches } from './plan-branches.ts'
+import { type Branches, namesOf, planBranches } from './plan-branches.ts'
 import { type BranchRun, dropOf, type PowerRun, sizeOf } from './plan-run.ts'
 import { dropAssumed, type FusePart, trunkCable, trunkFuse, trunkRun } from './plan-trunk.ts'
 import { type Charger, chargerOf, type SecondLink, secondLead, secondLink } from './second-battery.ts'
@@ -47,47 +46,45 @@ export interface PowerRuns {
 }
 
 /** Sized for the most the amplifier may draw at the wired load, not for where the gain is left. */
-function bassAmplifier(amplifier: PlanAmplifier, { supplyPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
-  const { name } = amplifier
-  return { ...present({ name }), ...drawSheet(amplifier), powerW: supplyPowerW, loadOhm }
+function bassAmplifier({ bass }: SupplyBrief, { supplyPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
+  return { ...bass, powerW: supplyPowerW, loadOhm }
 }
 
-function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedDrivers): CurrentRequest {
-  const { systemVoltageV, charging, battery, secondBattery, capacitor, converter, otherAmplifiers = [] } = supply
+function currentRequest(brief: SupplyBrief, joined: JoinedDrivers): CurrentRequest {
+  const { systemVoltageV, charging, battery, secondBattery, capacitor, converter, otherAmplifiers = [] } = brief.supply
   return {
-    amplifiers: [bassAmplifier(amplifier, joined), ...otherAmplifiers],
+    amplifiers: [bassAmplifier(brief, joined), ...otherAmplifiers],
     systemVoltageV,
-    ...present({ drive: car.drive, converter, charging, battery, secondBattery, capacitor })
+    ...present({ drive: brief.drive, converter, charging, battery, secondBattery, capacitor })
   }
 }
 
 /** What all amplifiers of the run draw. */
-export const planCurrent = (request: PlanRequest, joined: JoinedDrivers): CurrentPart =>
-  runPart(currentRequest(request, joined), supplyCurrent)
+export const planCurrent = (brief: SupplyBrief, joined: JoinedDrivers): CurrentPart =>
+  runPart(currentRequest(brief, joined), supplyCurrent)
 
 const NO_BRANCHES: Branches = { runs: [], cautions: [] }
 const NO_RUNS = { branches: [], cautions: [], assumed: [] } as const
 
 const undone = (names: readonly string[]) => ({ ...NO_RUNS, amplifiers: names })
 
-function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: true }) {
+function laidOut(brief: SupplyBrief, current: CurrentPart & { readonly done: true }) {
   const drawn = current.outcome.result
   const { amplifiers } = current.request
   const names = namesOf(amplifiers)
-  const link = secondLink(request, drawn)
+  const link = secondLink(brief, drawn)
   const shared = amplifiers.length > 1 || link !== undefined || drawn.converter !== undefined
   const task = { current: drawn, shared, ...present({ link }) }
-  const cable = runPart(trunkCable(request, task), chooseCable)
+  const cable = runPart(trunkCable(brief, task), chooseCable)
   if (!cable.done) return { parts: { current, cable, fuse: waitingFor('a cable') }, runs: undone(names) }
   const size = sizeOf(cable.outcome.result)
-  const fuse =
-    size === undefined ? waitingFor('a cable that passes') : runPart(trunkFuse(request, task, size), rateFuse)
-  const trunk = size === undefined ? undefined : trunkRun(request, size, fuse, task)
+  const fuse = size === undefined ? waitingFor('a cable that passes') : runPart(trunkFuse(brief, task, size), rateFuse)
+  const trunk = size === undefined ? undefined : trunkRun(brief, size, fuse, task)
   // behind a charger or a converter the trunk takes nothing of the drop
   const apart = link?.kind === 'charger' || drawn.converter !== undefined
-  const leftV = dropAllowedV(request) - (apart ? 0 : dropOf(cable.outcome.result))
-  const branches = task.shared ? planBranches(request, amplifiers, drawn, trunk, leftV) : NO_BRANCHES
-  const second = link === undefined ? undefined : secondLead(request, drawn)
+  const leftV = brief.dropAllowedV - (apart ? 0 : dropOf(cable.outcome.result))
+  const branches = task.shared ? planBranches(brief, amplifiers, drawn, trunk, leftV) : NO_BRANCHES
+  const second = link === undefined ? undefined : secondLead(brief, drawn)
   return {
     parts: { current, cable, fuse },
     runs: {
@@ -96,19 +93,19 @@ function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: t
         missing: branches.missing,
         link,
         secondLead: second?.run,
-        charger: chargerOf(request, link),
-        converter: converterOf(request, drawn, branches.runs)
+        charger: chargerOf(brief, link),
+        converter: converterOf(brief, drawn, branches.runs)
       }),
       branches: branches.runs,
       amplifiers: names,
       cautions: [...branches.cautions, ...(second?.cautions ?? [])],
-      assumed: [...dropAssumed(request, task.shared), ...(second?.assumed ?? [])]
+      assumed: [...dropAssumed(brief, task.shared), ...(second?.assumed ?? [])]
     }
   }
 }
 
 export function planSupply(
-  request: PlanRequest,
+  brief: SupplyBrief,
   joined: JoinedDrivers | undefined
 ): PlannedSupply & { readonly runs: PowerRuns } {
   if (joined === undefined) {
@@ -118,7 +115,7 @@ export function planSupply(
       runs: { ...NO_RUNS, amplifiers: [] }
     }
   }
-  const current = planCurrent(request, joined)
+  const current = planCurrent(brief, joined)
   if (!current.done) {
     const part = waitingFor('the current')
     return {
@@ -127,6 +124,6 @@ export function planSupply(
       runs: { ...NO_RUNS, amplifiers: [] }
     }
   }
-  const { parts, runs } = laidOut(request, current)
+  const { parts, runs } = laidOut(brief, current)
   return { ...parts, runs }
 }

@@ -2,16 +2,12 @@
 import type { CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { FuseAnswer, FuseRequest } from '../../contract/supply/supply-fuses.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import type { Part } from '../request/part.ts'
-import { drawSheet } from '../request/plan-amplifier.ts'
-import { starterSource } from './battery-sources.ts'
-import { branchLengthM, branchReturnM, dropAllowedV } from './plan-branches.ts'
-import { conductorOf } from './plan-conductor.ts'
+import type { SupplyBrief } from '../request/supply-brief.ts'
 import type { PowerRun } from './plan-run.ts'
 import { chargerInputA, type SecondLink } from './second-battery.ts'
 
@@ -37,19 +33,19 @@ function trunkReturn(path: ReturnPath, shared: boolean): ReturnPath {
 }
 
 /** Of the drop allowed, the trunk's share by its length; with one amplifier all of it. */
-function trunkDrop(request: PlanRequest, shared: boolean): Pick<CableChoiceRequest, 'dropLimitPercent' | 'dropLimitV'> {
-  const { dropLimitPercent, positiveLengthM, return: path, converter } = request.supply
+function trunkDrop(brief: SupplyBrief, shared: boolean): Pick<CableChoiceRequest, 'dropLimitPercent' | 'dropLimitV'> {
+  const { dropLimitPercent, positiveLengthM, return: path, converter } = brief.supply
   // a converter holds its output, whatever the trunk loses
   if (!shared || converter !== undefined) return dropLimitPercent === undefined ? {} : { dropLimitPercent }
   const trunkM = positiveLengthM + (path.kind === 'cable' ? path.lengthM : 0)
-  return { dropLimitV: (dropAllowedV(request) * trunkM) / (trunkM + branchLengthM(request) + branchReturnM(request)) }
+  return { dropLimitV: (brief.dropAllowedV * trunkM) / (trunkM + brief.branchM + brief.branchReturnM) }
 }
 
 /** Terminal and fuses of the amplifier judge the trunk only where the trunk ends in it. */
-function trunkEnd({ supply, amplifier }: PlanRequest, shared: boolean) {
+function trunkEnd({ supply, bass }: SupplyBrief, shared: boolean) {
   if (shared) return {}
   const { makerFuseA, terminalAreaM2 } = supply
-  const { onboardFusesA } = drawSheet(amplifier)
+  const { onboardFusesA } = bass
   return present({ makerFuseA, terminalAreaM2, onboardFusesA })
 }
 
@@ -60,13 +56,11 @@ function trunkLoad({ current: { sizing, converter }, link }: TrunkTask) {
   return { currentA: inputA ?? sizing.fullSineA, heavyCurrentA: inputA ?? sizing.heavyA }
 }
 
-function sourceOf({ supply }: PlanRequest): Pick<CableChoiceRequest, 'source'> {
-  const source = starterSource(supply)
-  return Object.keys(source).length === 0 ? {} : { source }
-}
+const sourceOf = ({ starter }: SupplyBrief): Pick<CableChoiceRequest, 'source'> =>
+  Object.keys(starter).length === 0 ? {} : { source: starter }
 
-export function trunkCable(request: PlanRequest, task: TrunkTask): CableChoiceRequest {
-  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem } = request.supply
+export function trunkCable(brief: SupplyBrief, task: TrunkTask): CableChoiceRequest {
+  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem, runs } = brief.supply
   const { current, shared } = task
   const sourceVoltageV = current.converter === undefined ? sizedAtV(current, systemVoltageV) : systemVoltageV
   return {
@@ -74,37 +68,37 @@ export function trunkCable(request: PlanRequest, task: TrunkTask): CableChoiceRe
     ...(sourceVoltageV === systemVoltageV ? {} : { sourceVoltageV }),
     positiveLengthM,
     return: trunkReturn(path, shared),
-    ...conductorOf(request),
-    ...present({ gaugeSystem }),
-    ...sourceOf(request),
-    ...trunkDrop(request, shared),
-    ...trunkEnd(request, shared),
+    ...brief.onTheWay,
+    ...present({ gaugeSystem, runs }),
+    ...sourceOf(brief),
+    ...trunkDrop(brief, shared),
+    ...trunkEnd(brief, shared),
     ...trunkLoad(task)
   }
 }
 
 /** The fuse of each run of the trunk. */
 export function trunkFuse(
-  request: PlanRequest,
+  brief: SupplyBrief,
   task: TrunkTask,
   { designation, runs }: { readonly designation: string; readonly runs: number }
 ): FuseRequest {
-  const { systemVoltageV, makerFuseA, fuseDistanceM, sheathed } = request.supply
+  const { systemVoltageV, makerFuseA, fuseDistanceM, sheathed } = brief.supply
   const { currentA, heavyCurrentA } = trunkLoad(task)
   return {
     currentA: currentA / runs,
     heavyCurrentA: heavyCurrentA / runs,
     systemVoltageV,
-    cable: { designation, ...conductorOf(request) },
+    cable: { designation, ...brief.onTheWay },
     ...(makerFuseA === undefined || task.shared || runs > 1 ? {} : { makerFuseA }),
     ...(task.link !== undefined && task.link.kind !== 'charger' ? { linksTwoBatteries: true } : {}),
-    ...sourceOf(request),
+    ...sourceOf(brief),
     ...present({ distanceM: fuseDistanceM, sheathed })
   }
 }
 
 export function trunkRun(
-  { supply }: PlanRequest,
+  { supply, returnBy }: SupplyBrief,
   size: { readonly designation: string; readonly runs: number },
   part: FusePart,
   { shared, link }: TrunkTask
@@ -115,7 +109,7 @@ export function trunkRun(
   return {
     ...size,
     positiveLengthM,
-    returnBy: path.kind === 'chassis' ? 'body' : 'cable',
+    returnBy,
     returnLengthM: path.kind === 'cable' ? path.lengthM : leadM,
     ...present({ fuse }),
     // the far end is fed by the second battery: a source as well
@@ -124,7 +118,7 @@ export function trunkRun(
 }
 
 /** The share of trunk and branch rests on a default of the plan: the parts only see the result. */
-export function dropAssumed({ supply }: PlanRequest, shared: boolean): readonly Assumption[] {
+export function dropAssumed({ supply }: SupplyBrief, shared: boolean): readonly Assumption[] {
   if (!shared || supply.dropLimitPercent !== undefined) return []
   const { value, why } = supplyJudgement.dropLimitPercent
   return [{ field: 'supply.dropLimitPercent', value, why: `${why}; main cable and branch share it by their lengths` }]

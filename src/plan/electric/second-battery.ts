@@ -1,19 +1,15 @@
 /** A second battery at the amplifiers: how it is tied to the first, its own fuse, cable and ground. */
-import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
-import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { converterJudgement } from '../../domain/circuit/load/converter-judgement.ts'
 import type { BatteryRequest } from '../../domain/circuit/source/engine-off.ts'
 import { unlike } from '../../domain/circuit/source/unlike-batteries.ts'
 import type { Assumption } from '../../domain/outcome.ts'
-import { present } from '../../domain/present.ts'
-import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
-import { secondSource } from './battery-sources.ts'
-import { bootSurroundings, cautionsOf, dropAllowedV } from './plan-branches.ts'
-import { type PowerRun, sizeOf } from './plan-run.ts'
+import type { SupplyBrief } from '../request/supply-brief.ts'
+import { cautionsOf } from './plan-branches.ts'
+import type { PowerRun } from './plan-run.ts'
+import { shortLead } from './short-lead.ts'
 
 /** `relay` closes while the engine runs; `charger` raises or lowers the voltage for a battery of another kind; `joined` for good. */
 export type SecondLink =
@@ -44,7 +40,7 @@ export const chargerInputA = (ratedA: number): number =>
   (ratedA * CHARGER_OVER_NOMINAL) / converterJudgement.efficiency.value
 
 /** Ordinary music decides, since that is what it replaces on the whole. */
-export function secondLink({ supply }: PlanRequest, { currents }: SupplyCurrent): SecondLink | undefined {
+export function secondLink({ supply }: SupplyBrief, { currents }: SupplyCurrent): SecondLink | undefined {
   const { secondBattery, battery, source } = supply
   if (secondBattery === undefined) return undefined
   if (secondBattery.arrangement === 'parallel') return { kind: 'joined' }
@@ -59,32 +55,9 @@ export function relayRating({ runs, fuse }: PowerRun): number {
   return relaysA.find(ratedA => ratedA >= throughA) ?? Math.ceil(throughA / 100) * 100
 }
 
-/** What its leads have in common: the boot, the second battery as the source of a fault. */
-function leadBasis(request: PlanRequest) {
-  const { systemVoltageV, gaugeSystem, insulationMaterial } = request.supply
-  return {
-    systemVoltageV,
-    dropLimitV: dropAllowedV(request),
-    source: secondSource(request.supply),
-    ...bootSurroundings(request),
-    ...present({ gaugeSystem, insulationMaterial })
-  }
-}
-
-function leadRequest(request: PlanRequest, { sizing }: SupplyCurrent): CableChoiceRequest {
-  const lengthM = usual.secondLeadM.value
-  return {
-    ...leadBasis(request),
-    currentA: sizing.fullSineA,
-    heavyCurrentA: sizing.heavyA,
-    positiveLengthM: lengthM,
-    return: { kind: 'cable', lengthM }
-  }
-}
-
 interface SecondLead {
   /** From the second battery to the block; absent where no single size passes. */
-  readonly run?: PowerRun
+  readonly run: PowerRun | undefined
   readonly cautions: readonly Caution[]
   readonly assumed: readonly Assumption[]
 }
@@ -96,34 +69,24 @@ export interface Charger {
   readonly lead: PowerRun
 }
 
-export function chargerOf(request: PlanRequest, link: SecondLink | undefined): Charger | undefined {
+export function chargerOf(brief: SupplyBrief, link: SecondLink | undefined): Charger | undefined {
   if (link?.kind !== 'charger') return undefined
   const { ratedA } = link
-  const lengthM = usual.secondLeadM.value
-  const asked = { ...leadBasis(request), currentA: ratedA, heavyCurrentA: ratedA, positiveLengthM: lengthM }
-  const part = runPart({ ...asked, return: { kind: 'cable' as const, lengthM } }, chooseCable)
-  const size = part.done ? sizeOf(part.outcome.result) : undefined
-  if (size === undefined || !part.done) return undefined
-  const { fuse } = part.outcome.result
-  const returnBy = request.supply.return.kind === 'chassis' ? 'body' : 'cable'
-  return {
-    ratedA,
-    inputA: chargerInputA(ratedA),
-    lead: { ...size, positiveLengthM: lengthM, returnBy, returnLengthM: lengthM, ...present({ fuse }) }
-  }
+  const { supply, second: source } = brief
+  const carried = { currentA: ratedA, heavyCurrentA: ratedA, systemVoltageV: supply.systemVoltageV, source }
+  const { run: lead } = shortLead(brief, carried, usual.secondLeadM.value)
+  return lead && { ratedA, inputA: chargerInputA(ratedA), lead }
 }
 
 /** With the engine off it feeds all amplifiers alone. */
-export function secondLead(request: PlanRequest, current: SupplyCurrent): SecondLead {
-  const part: Part<CableChoiceRequest, CableChoice> = runPart(leadRequest(request, current), chooseCable)
-  const size = part.done ? sizeOf(part.outcome.result) : undefined
-  const fuse = part.done ? part.outcome.result.fuse : undefined
+export function secondLead(brief: SupplyBrief, { sizing }: SupplyCurrent): SecondLead {
   const { value, why } = usual.secondLeadM
-  const returnBy = request.supply.return.kind === 'chassis' ? 'body' : 'cable'
+  const { supply, second: source } = brief
+  const { systemVoltageV } = supply
+  const carried = { currentA: sizing.fullSineA, heavyCurrentA: sizing.heavyA, systemVoltageV, source }
+  const { run, part } = shortLead(brief, carried, value)
   return {
-    ...(size === undefined || size.runs > 1
-      ? {}
-      : { run: { ...size, positiveLengthM: value, returnBy, returnLengthM: value, ...present({ fuse }) } }),
+    run,
     cautions: cautionsOf(part, 'Lead of the second battery'),
     assumed: [{ field: 'supply.secondBattery', value, why }]
   }

@@ -115,7 +115,7 @@ export function firstBuilt({ setting, designs, roomM3 }: Wished, goal: DesignGoa
     if (attempt.complaint !== undefined) continue
     const { box, response } = attemptResponse(told, attempt, COMPARED_HZ)
     const figures = systemFigures(box, response, told.joined)
-    if (figures !== undefined) return { enclosure, figures, ...present({ gainPowerW: told.request.signal.gainPowerW }) }
+    if (figures !== undefined) return { enclosure, figures, ...present({ gainPowerW: told.brief.gainPowerW }) }
   }
   return undefined
 }

@@ -17,8 +17,8 @@ export interface AttemptResponse {
 function finishedBox(setting: Setting, { candidate, port, box, leakQ }: Attempt): BoxPart {
   const pressurePa = box.done ? pressureIn(setting, enclosureOf(candidate, box, port, leakQ)) : undefined
   if (!box.done || pressurePa === undefined) return box
-  const braced = bracedBox(setting.request, box, pressurePa)
-  const isAsked = setting.request.board.bracing !== undefined && braced.done
+  const braced = bracedBox(setting.brief, box, pressurePa)
+  const isAsked = setting.brief.board.bracing !== undefined && braced.done
   return isAsked || clears(braced) ? braced : box
 }
 
@@ -27,7 +27,7 @@ export function attemptResponse(
   made: Attempt,
   frequenciesHz?: NonNullable<ResponseRequest['frequenciesHz']>
 ): AttemptResponse {
-  const { box, saving } = onFewerSheets(setting.request, finishedBox(setting, made))
+  const { box, saving } = onFewerSheets(setting.brief, finishedBox(setting, made))
   const { candidate, port, leakQ } = made
   const response = planResponse(setting, enclosureOf(candidate, box, port, leakQ), frequenciesHz)
   return { box, response, ...present({ saving }) }

@@ -1,14 +1,14 @@
 /** The drivers of the plan as one group, and what may not be passed while they play: for the closed forms of the designer. */
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { airOf } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { type Driver, driverOf } from '../../domain/driver/driver.ts'
 import { SWEPT_VOLUMES } from '../../domain/enclosure/model/air-spring.ts'
+import { plateauPressurePa } from '../../domain/enclosure/model/plateau.ts'
 import { present } from '../../domain/present.ts'
 import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
-import { acousticDriver, type DriverPart } from './parts/plan-drivers.ts'
+import type { Setting } from './parts/setting.ts'
 
 /** Music heats with less than a quarter of a full sine: usual 0.13 to 0.2 (common practice, no source), so on the safe side. */
 const MUSIC_DUTY = 0.25
@@ -35,18 +35,20 @@ interface DrivenGroup {
   readonly leastM3: number
 }
 
-export function drivenGroup(
-  request: PlanRequest,
-  drivers: DriverPart & { readonly done: true },
-  joined: JoinedDrivers
-): DrivenGroup {
-  const { driverCount: count } = request
-  const air = airOf(request.air, assumptions())
-  const driver = driverOf(acousticDriver(drivers.outcome.result), air)
+export function drivenGroup({ brief, driver: sheet, drivers, joined }: Setting): DrivenGroup {
+  const { count } = drivers
+  const air = airOf(brief.air, assumptions())
+  const driver = driverOf(sheet, air)
   const swept = SWEPT_VOLUMES * count * driver.sdM2 * (driver.xmaxM ?? 0)
   return {
     wish: { driver, count, inSeries: joined.driversInSeries, seriesOhm: joined.seriesOhm, air },
     limits: limitsOf(driver, count, joined),
     leastM3: Math.max(swept, LEAST_M3 * count)
   }
+}
+
+/** Pressure at 1 m far above the resonance, for one volt at an output [Pa]. */
+export function plateauAtOneVolt({ driver, count, inSeries, seriesOhm, air }: DriverWish): number {
+  const wiring = { faces: count, voltageV: 1 / inSeries, seriesOhm: (seriesOhm * count) / inSeries ** 2 }
+  return plateauPressurePa({ ...driver, reOhm: driver.coil.reOhm }, { ...wiring, densityKgPerM3: air.densityKgPerM3 })
 }

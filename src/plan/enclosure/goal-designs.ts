@@ -1,5 +1,4 @@
 /** The boxes worth trying first for a wish in plain words: searched in closed form, then sized, ported and laid out like any other. */
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Air } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
@@ -15,16 +14,13 @@ import { boxRoom, type PlacedBox } from '../designer/room/box-room.ts'
 import type { DesignProblem, FoundDesign, Room } from '../designer/search/design-problem.ts'
 import { goalFor, goals } from '../designer/search/goals.ts'
 import { searchBoxes } from '../designer/search/search-boxes.ts'
-import type { JoinedDrivers } from '../load/joined-drivers.ts'
+import type { BoxBrief } from '../request/box-brief.ts'
 import { ventedOnly } from '../request/plan-conflicts.ts'
+import { CROSSOVER_ORDER } from '../request/plan-crossover.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
-import { portFace } from '../request/plan-space.ts'
 import { drivenGroup } from './driven-group.ts'
-import { heldAirSpeed } from './parts/held-air-speed.ts'
-import { CROSSOVER_ORDER, crossoverHz } from './parts/plan-crossover.ts'
-import type { DriverPart } from './parts/plan-drivers.ts'
-import { shapesTried } from './parts/plan-port.ts'
 import { spaceQuestion } from './parts/plan-shell.ts'
+import type { Setting } from './parts/setting.ts'
 
 /** Bass below this is rare and falls 12 dB an octave. Ours. */
 const MUSIC = { fromHz: 20, slopeOrder: 2 } as const
@@ -38,12 +34,12 @@ const APART = { volume: 1.12, tuning: 1.06 } as const
 const MOST_OF_A_VOLUME = 2
 
 /** What stands in the space, up to the largest box that the layout has found there. */
-function roomOf(request: PlanRequest, largestM3: number, leastM3: number, { soundSpeedMPerS }: Air): Room<PlacedBox> {
-  const facts = boxFacts(spaceQuestion(request), request.car.space.strategy)
-  const longestM = soundSpeedMPerS / (2 * portSizingDefaults.resonanceClose.value * crossoverHz(request))
+function roomOf(brief: BoxBrief, largestM3: number, leastM3: number, { soundSpeedMPerS }: Air): Room<PlacedBox> {
+  const facts = boxFacts(spaceQuestion(brief), brief.space.strategy)
+  const longestM = soundSpeedMPerS / (2 * portSizingDefaults.resonanceClose.value * brief.crossoverHz)
   return boxRoom(facts, {
-    shapes: shapesTried(request),
-    portFace: portFace(request),
+    shapes: brief.portShapes,
+    portFace: brief.portFace,
     fromM3: leastM3,
     toM3: largestM3 / BRACED,
     longestM
@@ -55,26 +51,22 @@ export const wantedKind = ({ kind, ...enclosure }: PlanEnclosure) =>
   ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
 
 /** The question of the search, with what the caller has fixed. */
-export function wishProblem(
-  request: PlanRequest,
-  drivers: DriverPart & { readonly done: true },
-  joined: JoinedDrivers,
-  largestM3: number
-): Omit<DesignProblem<PlacedBox>, 'goal'> {
-  const { enclosure = {}, car } = request
-  const { wish, limits, leastM3 } = drivenGroup(request, drivers, joined)
+export function wishProblem(setting: Setting, largestM3: number): Omit<DesignProblem<PlacedBox>, 'goal'> {
+  const { brief, joined } = setting
+  const { enclosure, cabin, airSpeedMPerS, crossoverHz } = brief
+  const { wish, limits, leastM3 } = drivenGroup(setting)
   const { air } = wish
-  const seat = car.cabin && cabinGain(car.cabin, air.soundSpeedMPerS, designGridHz, assumptions()).gainDb
+  const seat = cabin && cabinGain(cabin, air.soundSpeedMPerS, designGridHz, assumptions()).gainDb
   return {
     tables: driverTables(wish, designGridHz),
     limits,
-    airSpeedMPerS: heldAirSpeed(request),
+    airSpeedMPerS,
     leakQ: enclosureDefaults.openedLeakQ.value,
-    programme: programme(designGridHz, { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER }, MUSIC),
+    programme: programme(designGridHz, { cornerHz: crossoverHz, order: CROSSOVER_ORDER }, MUSIC),
     highestV: joined.targetVoltageV,
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
-    room: roomOf(request, largestM3, leastM3, air),
+    room: roomOf(brief, largestM3, leastM3, air),
     ...present({
       kind: wantedKind(enclosure),
       netVolumeM3: enclosure.netVolumeM3,
@@ -100,12 +92,10 @@ function isWorthALayout(design: FoundDesign<PlacedBox>, before: readonly FoundDe
 
 /** Gives for a wish the best boxes first, each other than those before it; what several wishes ask is worked out once. */
 export function wishDesigner(
-  request: PlanRequest,
-  drivers: DriverPart & { readonly done: true },
-  joined: JoinedDrivers,
+  setting: Setting,
   largestM3: number
 ): (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[] {
-  const problem = wishProblem(request, drivers, joined, largestM3)
+  const problem = wishProblem(setting, largestM3)
   const { qts } = problem.tables
   const known = new Map<DesignGoal, readonly FoundDesign<PlacedBox>[]>()
   const found = (wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {

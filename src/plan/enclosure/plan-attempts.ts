@@ -1,10 +1,12 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
 
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { inDecimals } from '../../domain/digits.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
+import { toMm } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
-import { waitingFor } from '../request/part.ts'
+import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
+import type { BoxBrief } from '../request/box-brief.ts'
+import { refusalSaid, waitingFor } from '../request/part.ts'
 import { type BoxPart, type BoxWish, clears } from './parts/plan-box.ts'
 import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
@@ -43,38 +45,41 @@ export function enclosureOf(
 
 /** Sized twice: the high-pass that the first response asks for takes flow away below the tuning. */
 function sizedPort(setting: Setting, candidate: PlannedCandidate, wish: PortWish, leakQ: number | undefined): PortPart {
-  const { request, drivers, joined } = setting
   const { netVolumeM3, tuningHz } = candidate
   if (tuningHz === undefined) return waitingFor('a tuning')
   const question = { netVolumeM3, tuningHz, ...wish, ...present({ leakQ }) }
-  const first = planPort(request, drivers, joined, question)
+  const first = planPort(setting, question)
   if (!first.done) return first
   const highPassHz = protectionFor(setting, enclosureOf(candidate, waitingFor('a port'), first, leakQ))
-  return highPassHz === undefined ? first : planPort(request, drivers, joined, { ...question, highPassHz })
+  return highPassHz === undefined ? first : planPort(setting, { ...question, highPassHz })
 }
 
 /** What the box of an attempt is laid out for; none without the port it needs. */
-function boxWish(request: PlanRequest, { candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
+function boxWish(brief: BoxBrief, { candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
   if (candidate.kind === 'closed') {
     return { netVolumeM3: candidate.builtVolumeM3 ?? candidate.netVolumeM3, port: undefined }
   }
   if (!port?.done || wish === undefined) return undefined
-  return { netVolumeM3: candidate.netVolumeM3, port: boxPort(request, port.outcome.result.recommended, wish.form) }
+  return { netVolumeM3: candidate.netVolumeM3, port: boxPort(brief, port.outcome.result.recommended, wish.form) }
 }
 
-function complaint({ port, box }: Built): string | undefined {
-  if (port !== undefined && !port.done) return port.refusal.message
-  const unportable =
-    port?.done && !port.outcome.result.fits ? port.outcome.result.recommended.why.join('; ') : undefined
-  if (unportable !== undefined && portMiss(port) >= boxMiss(box)) return unportable
-  if (!box.done) return box.refusal.message
+function complaint({ port, box }: Built): Said | undefined {
+  if (port !== undefined && !port.done) return refusalSaid(port.refusal)
+  const unportable = port?.done && !port.outcome.result.fits ? port.outcome.result.recommended : undefined
+  if (unportable !== undefined && portMiss(port) >= boxMiss(box)) {
+    return say('answer.port-why', { reasons: listed(allSaidOf(unportable, 'why'), 'list.clauses') })
+  }
+  if (!box.done) return refusalSaid(box.refusal)
   if (clears(box)) return undefined
   const tight = box.outcome.result.clearances.filter(({ passes }) => !passes)
-  const rows = tight.map(
-    ({ between, availableM, neededM }) =>
-      `${between} (${inDecimals(availableM * 1e3, 1)} of ${inDecimals(neededM * 1e3, 1)} mm)`
+  const rows = tight.map(row =>
+    say('answer.tight', {
+      between: saidOf(row, 'between'),
+      availableMm: toMm(row.availableM, 1),
+      neededMm: toMm(row.neededM, 1)
+    })
   )
-  return `Too tight: ${rows.join(', ')}.`
+  return say('answer.too-tight', { rows: listed(rows) })
 }
 
 export interface Sized {
@@ -86,7 +91,7 @@ export interface Sized {
 }
 
 export interface Attempt extends Sized, Built {
-  readonly complaint: string | undefined
+  readonly complaint: Said | undefined
   /** By how much it does not fit. */
   readonly missShare: number
 }
@@ -98,26 +103,26 @@ const judged = (sized: Sized, box: BoxPart): Attempt => {
 }
 
 /** A box is laid out only round a port that fits. */
-export function tried({ request }: Pick<Setting, 'request'>, sized: Sized): Attempt {
+export function tried({ brief }: Pick<Setting, 'brief'>, sized: Sized): Attempt {
   const { port } = sized
   if (port !== undefined && !(port.done && port.outcome.result.fits)) {
     return judged(sized, waitingFor('a port that fits'))
   }
-  const wish = boxWish(request, sized)
-  return judged(sized, wish === undefined ? waitingFor('a port') : laidOut(request, wish))
+  const wish = boxWish(brief, sized)
+  return judged(sized, wish === undefined ? waitingFor('a port') : laidOut(brief, wish))
 }
 
 /** The same attempt with its box laid out whatever its port, for showing what it lacks. */
-export function shown({ request }: Pick<Setting, 'request'>, attempt: Attempt): Attempt {
-  const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(request, attempt)
-  return wish === undefined ? attempt : judged(attempt, laidOut(request, wish))
+export function shown({ brief }: Pick<Setting, 'brief'>, attempt: Attempt): Attempt {
+  const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(brief, attempt)
+  return wish === undefined ? attempt : judged(attempt, laidOut(brief, wish))
 }
 
 /** Of boxes that are only tight the least tight one, in other proportions. */
-export function regrownAttempt({ request }: Pick<Setting, 'request'>, tight: readonly Attempt[]): readonly Attempt[] {
+export function regrownAttempt({ brief }: Pick<Setting, 'brief'>, tight: readonly Attempt[]): readonly Attempt[] {
   const [attempt] = tight.filter(({ box }) => box.done).toSorted((a, b) => a.missShare - b.missShare)
-  const wish = attempt === undefined ? undefined : boxWish(request, attempt)
-  const box = wish === undefined ? undefined : regrown(request, wish)
+  const wish = attempt === undefined ? undefined : boxWish(brief, attempt)
+  const box = wish === undefined ? undefined : regrown(brief, wish)
   return attempt === undefined || box === undefined ? [] : [judged(attempt, box)]
 }
 
@@ -125,7 +130,7 @@ function* sizedAttempts(setting: Setting, candidate: PlannedCandidate, sizing: S
   const leakQ = leakQOf(candidate, sizing)
   if (candidate.kind === 'closed') yield { candidate, leakQ }
   else
-    for (const wish of portsTried(setting.request)) {
+    for (const wish of portsTried(setting.brief)) {
       yield { candidate, leakQ, wish, port: sizedPort(setting, candidate, wish, leakQ) }
     }
 }
@@ -154,7 +159,7 @@ export function* askedAttempts(setting: Setting, sizing: SizedBoxes): Generator<
 
 /** The textbook's alignments; of a volume that was asked for not that volume again. */
 export function* attempts(setting: Setting, sizing: SizedBoxes): Generator<Attempt> {
-  const isTried = setting.request.enclosure?.netVolumeM3 !== undefined
+  const isTried = setting.brief.enclosure.netVolumeM3 !== undefined
   for (const candidate of inPlanOrder(sizing.outcome.result.candidates)) {
     if (!(isTried && isAsked(candidate))) yield* attemptsOf(setting, candidate, sizing)
   }

@@ -1,11 +1,10 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
 
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
+import type { BoxBrief } from '../request/box-brief.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
-import { leafletBox } from '../request/plan-leaflet.ts'
 import { usual } from '../request/plan-usual.ts'
 import { attemptResponse } from './attempt-response.ts'
 import { wishDesigner } from './goal-designs.ts'
@@ -13,14 +12,14 @@ import { leafletEnclosure } from './leaflet-enclosure.ts'
 import { type BoxPart, roomForAir } from './parts/plan-box.ts'
 import { planSizing, type SizingPart } from './parts/plan-candidates.ts'
 import type { DriverPart } from './parts/plan-drivers.ts'
-import type { Setting } from './parts/setting.ts'
+import { type Setting, settingOf } from './parts/setting.ts'
 import { type Attempt, askedAttempts, attempts } from './plan-attempts.ts'
 import { type PlannedEnclosure, triedRows, unfitting } from './planned-enclosure.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
 /** The first candidate that fits; where none does, the nearest one, with its refusals in their places. */
 export function planEnclosure(
-  request: PlanRequest,
+  brief: BoxBrief,
   drivers: DriverPart,
   joined: JoinedDrivers | undefined
 ): PlannedEnclosure {
@@ -28,17 +27,16 @@ export function planEnclosure(
     const part = waitingFor(what)
     return { sizing: part, box: part, response: part, fits: false, tried: [] }
   }
-  const leaflet = leafletBox(request)
-  if (leaflet !== undefined) return leafletEnclosure(request, leaflet)
+  if (brief.leaflet !== undefined) return leafletEnclosure(brief, brief.leaflet)
   if (!drivers.done) return missing('the complete data of the driver')
   if (joined === undefined) return missing('a load that the amplifier can drive')
-  const setting = { request, drivers, joined }
-  const roomM3 = roomForAir(request)
+  const setting = settingOf(brief, drivers, joined)
+  const roomM3 = roomForAir(brief)
   const passed: Attempt[] = []
   const told = toldBox(setting, roomM3, passed)
   if (told !== undefined) return told
-  const { goal, netVolumeM3 } = request.enclosure ?? {}
-  const sizing = planSizing(request, drivers, joined, roomM3)
+  const { goal, netVolumeM3 } = brief.enclosure
+  const sizing = planSizing(setting, roomM3)
   if (!sizing.done) return { ...missing('an enclosure'), sizing }
   for (const attempted of attempts(setting, sizing)) {
     if (attempted.complaint === undefined) {
@@ -57,7 +55,7 @@ export function toldBox(
   roomM3: number | undefined,
   passed: Attempt[] = []
 ): PlannedEnclosure | undefined {
-  const { goal, netVolumeM3 } = setting.request.enclosure ?? {}
+  const { goal, netVolumeM3 } = setting.brief.enclosure
   if (roomM3 === undefined) return undefined
   if (goal !== undefined) return forWish(setting, goal, roomM3, passed)
   return netVolumeM3 === undefined ? undefined : ofVolume(setting, roomM3, passed)
@@ -65,7 +63,7 @@ export function toldBox(
 
 /** The volume as asked, at full power; where no port bears that, with the gain, filter and port of a search in which it is fixed. */
 function ofVolume(setting: Setting, roomM3: number, passed: Attempt[]): PlannedEnclosure | undefined {
-  const sizing = planSizing(setting.request, setting.drivers, setting.joined, roomM3)
+  const sizing = planSizing(setting, roomM3)
   if (!sizing.done) return undefined
   for (const attempt of askedAttempts(setting, sizing)) {
     if (attempt.complaint === undefined) return { ...finished(setting, sizing, attempt, passed), fits: true }
@@ -79,8 +77,7 @@ function ofVolume(setting: Setting, roomM3: number, passed: Attempt[]): PlannedE
 
 /** The first box of those searched for the wish that can be built. */
 function forWish(setting: Setting, goal: DesignGoal, roomM3: number, passed: Attempt[]): PlannedEnclosure | undefined {
-  const { request, drivers, joined } = setting
-  const designs = wishDesigner(request, drivers, joined, roomM3)
+  const designs = wishDesigner(setting, roomM3)
   for (const { setting: told, sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
     if (attempt.complaint !== undefined) {
       passed.push(attempt)

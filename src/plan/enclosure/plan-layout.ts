@@ -1,6 +1,6 @@
 /** One box around one volume and port: a hair smaller where only that is missing, and in other proportions where it is tight. */
 import { strategies } from '../../contract/boxes/words.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { BoxBrief } from '../request/box-brief.ts'
 import { type BoxPart, type BoxWish, clears, planBox } from './parts/plan-box.ts'
 import { missOf } from './plan-miss.ts'
 
@@ -17,23 +17,23 @@ function sparedVolume(part: BoxPart, netVolumeM3: number): number | undefined {
 }
 
 /** Grown as the caller wants, else balanced. */
-export function laidOut(request: PlanRequest, wish: Omit<BoxWish, 'strategy'>): BoxPart {
-  const { strategy } = request.car.space
-  const first = planBox(request, { ...wish, strategy })
+export function laidOut(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): BoxPart {
+  const { strategy } = brief.space
+  const first = planBox(brief, { ...wish, strategy })
   const spared = sparedVolume(first, wish.netVolumeM3)
   if (spared === undefined) return first
-  const smaller = planBox(request, { ...wish, strategy, netVolumeM3: spared })
+  const smaller = planBox(brief, { ...wish, strategy, netVolumeM3: spared })
   return smaller.done ? smaller : first
 }
 
 const otherWays = strategies.filter(strategy => strategy !== 'balanced')
 
 /** @returns the first other way of growing in which everything clears, else the one that comes nearest to it; none where the caller wants one */
-export function regrown(request: PlanRequest, wish: Omit<BoxWish, 'strategy'>): BoxPart | undefined {
-  if (request.car.space.strategy !== undefined) return undefined
+export function regrown(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): BoxPart | undefined {
+  if (brief.space.strategy !== undefined) return undefined
   let nearest: BoxPart | undefined
   for (const strategy of otherWays) {
-    const next = planBox(request, { ...wish, strategy })
+    const next = planBox(brief, { ...wish, strategy })
     if (nearest === undefined || missOf({ box: next }) < missOf({ box: nearest })) nearest = next
     if (clears(nearest)) return nearest
   }

@@ -2,12 +2,10 @@
 
 import type { SystemFigures } from '../../contract/systems/plan-choice.ts'
 import type { PlanHeadroom, PlanWhatIf } from '../../contract/systems/plan-margins.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
 import { COMPARED_HZ } from '../../domain/enclosure/comparison/defaults.ts'
 import { limitDefaults } from '../../domain/enclosure/limits/defaults.ts'
-import { plateauPressurePa } from '../../domain/enclosure/model/plateau.ts'
 import { present } from '../../domain/present.ts'
 import { worded } from '../../domain/say.ts'
 import { mean } from '../../numeric/mean.ts'
@@ -18,12 +16,12 @@ import { heardChanges } from '../designer/around/what-if.ts'
 import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
-import { drivenGroup } from './driven-group.ts'
+import type { BoxBrief } from '../request/box-brief.ts'
+import { CROSSOVER_ORDER } from '../request/plan-crossover.ts'
+import { drivenGroup, plateauAtOneVolt } from './driven-group.ts'
 import { headroomText } from './headroom-text.ts'
-import { heldAirSpeed } from './parts/held-air-speed.ts'
-import { CROSSOVER_ORDER, crossoverHz } from './parts/plan-crossover.ts'
-import type { DriverPart } from './parts/plan-drivers.ts'
 import { protectiveCornerHz, type ResponsePart } from './parts/plan-response.ts'
+import type { Setting } from './parts/setting.ts'
 
 type Done<Part> = Part & { readonly done: true }
 
@@ -50,11 +48,6 @@ function spotOf({ request }: Done<ResponsePart>): Spot | undefined {
   return { netVolumeM3, port: { count, areaM2, lengthM, endFactor }, ...present({ leakQ: lossQ(leakQ, port.lossQ) }) }
 }
 
-function plateauOf({ driver, count, inSeries, seriesOhm, air }: DriverWish): number {
-  const wiring = { faces: count, voltageV: 1 / inSeries, seriesOhm: (seriesOhm * count) / inSeries ** 2 }
-  return plateauPressurePa({ ...driver, reOhm: driver.coil.reOhm }, { ...wiring, densityKgPerM3: air.densityKgPerM3 })
-}
-
 /** What holds the levels of the response back. */
 function shownLimits({ request }: Done<ResponsePart>, limits: DriveLimits): EarLimits {
   const { ratedV, duty } = limits
@@ -63,21 +56,21 @@ function shownLimits({ request }: Done<ResponsePart>, limits: DriveLimits): EarL
   return { drive: { ...limits, duty: limitDefaults.dutyFactor.value, ...present({ ratedV: sineV }) }, airSpeedMPerS }
 }
 
-function earOf(request: PlanRequest, wish: DriverWish, limits: DriveLimits, response: Done<ResponsePart>): SpotEar {
-  const { cabin } = request.car
+function earOf(brief: BoxBrief, wish: DriverWish, limits: DriveLimits, response: Done<ResponsePart>): SpotEar {
+  const { cabin, airSpeedMPerS, crossoverHz } = brief
   const { soundSpeedMPerS } = wish.air
   return spotEar({
     wish,
     limits,
-    airSpeedMPerS: heldAirSpeed(request),
+    airSpeedMPerS,
     shown: shownLimits(response, limits),
-    lowPass: { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER },
+    lowPass: { cornerHz: crossoverHz, order: CROSSOVER_ORDER },
     musicFromHz: limitDefaults.programmeFromHz.value,
     seatGainDb: frequenciesHz =>
       cabin === undefined
         ? new Float64Array(frequenciesHz.length)
         : Float64Array.from(cabinGain(cabin, soundSpeedMPerS, frequenciesHz, assumptions()).gainDb),
-    plateauPa: plateauOf(wish),
+    plateauPa: plateauAtOneVolt(wish),
     comparedHz: COMPARED_HZ
   })
 }
@@ -132,17 +125,18 @@ function wayOf({ way, spot, drive, levelDb, againstPlanDb }: CostedWay, planned:
 }
 
 /** @returns none where the box is of another kind than the closed forms know */
-export function planMargins(request: PlanRequest, drivers: DriverPart, told: Told): Margins | undefined {
-  const { joined, response } = told
+export function planMargins(setting: Setting, told: Told): Margins | undefined {
+  const { response } = told
+  const { brief, joined } = setting
   const spot = spotOf(response)
-  if (spot === undefined || !drivers.done) return undefined
-  const { wish, limits: held, leastM3 } = drivenGroup(request, drivers, joined)
+  if (spot === undefined) return undefined
+  const { wish, limits: held, leastM3 } = drivenGroup(setting)
   const { springShare: _, ...limits } = held
-  const ear = earOf(request, wish, limits, response)
+  const ear = earOf(brief, wish, limits, response)
   const highPassHz = protectiveCornerHz(response.outcome.result, response.request)
   const drive = { voltageV: joined.targetVoltageV, ...present({ highPassHz }) }
   const borneV = joined.targetVoltageV * Math.sqrt(joined.bornePowerW / joined.powerW)
-  const problem = { ear, spot, drive, borneV, airSpeedMPerS: heldAirSpeed(request), leastM3 }
+  const problem = { ear, spot, drive, borneV, airSpeedMPerS: brief.airSpeedMPerS, leastM3 }
   const costed = costedWays(problem)
   const ways = costed.map(each => wayOf(each, costed[0] as CostedWay, told))
   const limitsReached = reachedLimits(problem).map(({ limit, voltageV, atHz }) => ({

@@ -51,7 +51,7 @@ export interface PlannedEnclosure {
 const triedRow = ({ candidate, complaint }: Attempt): Tried => ({
   ...worded({
     name: say('sentences', { all: saidOf(candidate, 'name') }),
-    why: complaint === undefined ? say('answer.fits') : say('sentences', { all: complaint })
+    why: complaint ?? say('answer.fits')
   }),
   netVolumeM3: candidate.netVolumeM3,
   ...present({ tuningHz: candidate.tuningHz })
@@ -64,7 +64,7 @@ const byMiss = (a: Attempt, b: Attempt) => a.missShare - b.missShare
 
 /** The nearest miss; its port is shown only where the port is what does not fit. */
 export function unfitting(
-  setting: Pick<Setting, 'request'>,
+  setting: Pick<Setting, 'brief'>,
   sizing: SizingPart,
   passed: readonly Attempt[]
 ): PlannedEnclosure {
@@ -90,13 +90,13 @@ export const triedRows = (passed: readonly Attempt[]): readonly Tried[] => [
   ...new Map(passed.map(row => [`${row.candidate.name} ${row.candidate.netVolumeM3}`, triedRow(row)])).values()
 ]
 
-function misfitText({ candidate, complaint = '' }: Attempt): Said {
+function misfitText({ candidate, complaint = say('answer.fits') }: Attempt): Said {
   const { netVolumeM3, tuningHz } = candidate
   const tuned = tuningHz === undefined ? '' : say('answer.tuned-at', { tuningHz: toDigits(tuningHz) })
   return say('answer.misfit', {
     name: saidOf(candidate, 'name'),
     volume: inLitres(netVolumeM3),
     tuned,
-    complaint: complaint.replace(/\.$/, '')
+    complaint
   })
 }

@@ -2,9 +2,9 @@
 import type { BoxRequest } from '../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
 import { type QuickCount, quickSheetCount } from '../../domain/sheet/quick-count.ts'
+import type { BoxBrief } from '../request/box-brief.ts'
 import { runPart } from '../request/part.ts'
 import { onSawStep } from '../request/plan-imperial.ts'
 import { type BoxPart, clears } from './parts/plan-box.ts'
@@ -42,6 +42,8 @@ const WAYS = [
 /** Boxes laid out for one saving before it is given up. */
 const MOST_LAID_OUT = 4
 
+type SheetBrief = Pick<BoxBrief, 'space' | 'board' | 'sawStepM'>
+
 interface Move {
   readonly widthM: number
   readonly heightM: number
@@ -68,8 +70,8 @@ function movedPanel(panel: Panel, { widthM, heightM, depthM }: Move): Panel {
 const worthTrying = ({ sheetCount, leastUsedShare, areaSheets }: QuickCount) =>
   sheetCount > 1 && leastUsedShare < NEARLY_EMPTY_SHARE && areaSheets <= FULLEST_SHARE * (sheetCount - 1)
 
-function fitsSpace({ car }: PlanRequest, { outer }: BoxLayout, move: Move): boolean {
-  const { coveringM = 0, clearanceM = 0, ...space } = car.space
+function fitsSpace({ space: asked }: Pick<BoxBrief, 'space'>, { outer }: BoxLayout, move: Move): boolean {
+  const { coveringM = 0, clearanceM = 0, ...space } = asked
   return (['widthM', 'heightM', 'depthM'] as const).every(size => {
     const most = space[size]
     return most === undefined || outer[size] + move[size] + 2 * (coveringM + clearanceM) <= most + 1e-9
@@ -77,14 +79,14 @@ function fitsSpace({ car }: PlanRequest, { outer }: BoxLayout, move: Move): bool
 }
 
 /** Moves after which the panels, as far as can be told without laying the box out, come from fewer sheets. */
-function* likelyMoves(request: PlanRequest, layout: BoxLayout, sheetCount: number): Generator<Move> {
-  const rings = request.car.space.strategy === undefined ? RINGS_M : NARROW_RINGS_M
-  for (const ringM of rings.map(each => onSawStep(request, each))) {
+function* likelyMoves(brief: SheetBrief, layout: BoxLayout, sheetCount: number): Generator<Move> {
+  const rings = brief.space.strategy === undefined ? RINGS_M : NARROW_RINGS_M
+  for (const ringM of rings.map(each => onSawStep(brief, each))) {
     for (const [across, up] of WAYS) {
       const move = moveOf(layout, across * ringM, up * ringM)
-      if (!fitsSpace(request, layout, move)) continue
+      if (!fitsSpace(brief, layout, move)) continue
       const panels = layout.panels.map(panel => movedPanel(panel, move))
-      if (quickSheetCount(sheetRequest(request, panels)).sheetCount < sheetCount) yield move
+      if (quickSheetCount(sheetRequest(brief, panels)).sheetCount < sheetCount) yield move
     }
   }
 }
@@ -115,23 +117,23 @@ interface BoxOnSheets {
   readonly saving?: SheetSaving
 }
 
-const sheetsOf = (request: PlanRequest, { outcome }: Done): number | undefined => {
-  const cut = planSheets(request, outcome.result)
+const sheetsOf = (brief: SheetBrief, { outcome }: Done): number | undefined => {
+  const cut = planSheets(brief, outcome.result)
   return cut.done ? cut.outcome.result.total.sheetCount : undefined
 }
 
 /** The box itself, or one of other proportions that is no worse and needs a sheet less. */
-export function onFewerSheets(request: PlanRequest, box: BoxPart): BoxOnSheets {
+export function onFewerSheets(brief: SheetBrief, box: BoxPart): BoxOnSheets {
   if (!box.done) return { box }
   const layout = box.outcome.result
-  const quick = quickSheetCount(sheetRequest(request, layout.panels))
+  const quick = quickSheetCount(sheetRequest(brief, layout.panels))
   if (!worthTrying(quick)) return { box }
   let laidOut = 0
-  for (const move of likelyMoves(request, layout, quick.sheetCount)) {
+  for (const move of likelyMoves(brief, layout, quick.sheetCount)) {
     if (laidOut++ >= MOST_LAID_OUT) break
     const other = remade(box, move)
     if (!other.done || !isNoWorse(other, box)) continue
-    const [sheets, sheetsInstead] = [sheetsOf(request, other), sheetsOf(request, box)]
+    const [sheets, sheetsInstead] = [sheetsOf(brief, other), sheetsOf(brief, box)]
     if (sheets === undefined || sheetsInstead === undefined || sheets >= sheetsInstead) return { box }
     return { box: other, saving: { instead: layout.outer, sheets, sheetsInstead } }
   }

@@ -5,6 +5,7 @@ import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { gainPowerAt, withGainFor } from '../load/set-gain.ts'
+import { withEnclosure } from '../request/box-brief.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 import { inPlanOrder, planSizing, type SizingPart } from './parts/plan-candidates.ts'
 import type { Setting } from './parts/setting.ts'
@@ -24,21 +25,21 @@ interface WishedAttempt {
 
 /** Of the searched figures those that a plan takes, at the digits it shows. */
 function given(
-  { request }: Setting,
+  { brief }: Setting,
   { kind, netVolumeM3, tuningHz, areaM2, place }: FoundDesign<PlacedBox>
 ): GivenEnclosure {
-  const { goal: _, qtc: _qtc, ...fixed } = request.enclosure ?? {}
+  const { goal: _, qtc: _qtc, ...fixed } = brief.enclosure
   const port = { portShape: place.portShape, portAreaM2: areaM2 }
   return sixDigitsThroughout({ ...fixed, ...present({ kind, netVolumeM3, tuningHz, ...port }) })
 }
 
 /** The box as given, at the gain that the search held it to. */
 function toldOf(setting: Setting, enclosure: GivenEnclosure, { held }: FoundDesign<PlacedBox>): Setting {
-  const { request, joined } = setting
+  const { joined } = setting
+  const brief = withEnclosure(setting.brief, enclosure)
   const gainPowerW = gainPowerAt(joined, held.voltageV)
-  if (gainPowerW === undefined) return { ...setting, request: { ...request, enclosure } }
-  const signal = { ...request.signal, gainPowerW }
-  return { ...setting, request: { ...request, enclosure, signal }, joined: withGainFor(joined, gainPowerW) }
+  if (gainPowerW === undefined) return { ...setting, brief }
+  return { ...setting, brief: { ...brief, gainPowerW }, joined: withGainFor(joined, gainPowerW) }
 }
 
 /** What is tried for a wish, the best first; nothing where the box is given or the space unknown. */
@@ -48,11 +49,10 @@ export function* wishedAttempts(
   designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[],
   roomM3: number
 ): Generator<WishedAttempt> {
-  const { drivers } = setting
   for (const design of designs(wish)) {
     const enclosure = given(setting, design)
     const asGiven = toldOf(setting, enclosure, design)
-    const sizing = planSizing(asGiven.request, drivers, asGiven.joined, roomM3)
+    const sizing = planSizing(asGiven, roomM3)
     if (!sizing.done) continue
     const asked = inPlanOrder(sizing.outcome.result.candidates).find(({ alignment }) => alignment === 'as-asked')
     if (asked === undefined) continue

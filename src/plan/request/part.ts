@@ -23,6 +23,10 @@ export type Part<Request, Result> =
   | { readonly done: true; readonly request: Request; readonly outcome: Outcome<Result> }
   | { readonly done: false; readonly request?: Request; readonly refusal: Refusal }
 
+/** What a refusal says, as sentences; two fields may share one. */
+export const refusalSaid = ({ faults }: Refusal): Said =>
+  say('sentences', { all: [...new Map(faults.map(({ detail, said }) => [detail, said.detail])).values()] })
+
 type Memory = Map<unknown, Map<string, Part<unknown, unknown>>>
 let memory: Memory | undefined
 

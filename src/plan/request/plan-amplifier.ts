@@ -5,7 +5,7 @@ import type { PlanAmplifier } from '../../contract/systems/plan-request.ts'
 import type { FoundFault } from '../../domain/design-error.ts'
 import { say } from '../../domain/say.ts'
 
-type DrawSheet = Omit<AmplifierOnSupply, 'name' | 'powerW' | 'ratings' | 'loadOhm' | 'ratedAs'>
+export type DrawSheet = Omit<AmplifierOnSupply, 'name' | 'powerW' | 'ratings' | 'loadOhm' | 'ratedAs'>
 
 const forBoth = [
   'class',

@@ -13,13 +13,16 @@ const SAME_M = 5e-5
 const isInSixteenths = ({ paper }: Pick<PlanRequest, 'paper'>) =>
   paper?.units === 'imperial' && (paper.inches ?? 'sixteenths') === 'sixteenths'
 
-/** What the saw is set by; the millimetre of the layout where it is absent. */
-export const sawStep = (request: Pick<PlanRequest, 'paper'>): { sawStepM?: number } =>
+interface Saw {
+  /** What it is set by; the millimetre of the layout where it is absent. */
+  readonly sawStepM?: number
+}
+
+export const sawStep = (request: Pick<PlanRequest, 'paper'>): Saw =>
   isInSixteenths(request) ? { sawStepM: SIXTEENTH_M } : {}
 
 /** To the step of the saw. */
-export function onSawStep(request: Pick<PlanRequest, 'paper'>, lengthM: number): number {
-  const stepM = sawStep(request).sawStepM ?? 1e-3
+export function onSawStep({ sawStepM: stepM = 1e-3 }: Saw, lengthM: number): number {
   return Math.round(Math.round(lengthM / stepM) * stepM * 1e9) / 1e9
 }
 

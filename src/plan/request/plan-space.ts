@@ -23,21 +23,14 @@ export function resolvedSpace({ space }: PlanRequest['car'], { covered }: Finish
   return { ...space, shape, ...(covered && space.coveringM === undefined ? { coveringM: COVERING_M } : {}) }
 }
 
-type Faces = Pick<PlanRequest, 'driver' | 'enclosure' | 'car'>
+type Faces = Pick<PlanRequest, 'driver' | 'car'>
 
 /** Face of the drivers: a stave of a round well is narrower than any driver. */
-export const driverFace = ({ driver, car }: Pick<Faces, 'driver' | 'car'>) =>
+export const driverFace = ({ driver, car }: Faces) =>
   driver.mounting?.face ?? (car.space.shape === 'round' ? 'top' : 'front')
 
-/** Face of the tubes: in a round well nothing else is left than that of the drivers. */
-export const portFace = (request: Faces) =>
-  request.enclosure?.portFace ?? (request.car.space.shape === 'round' ? driverFace(request) : 'front')
-
 /** Drivers of a round well, each with the face that nobody named. */
-export function resolvedDriver(
-  { driver, car }: Pick<Faces, 'driver' | 'car'>,
-  assumed: Assumptions
-): PlanRequest['driver'] {
+export function resolvedDriver({ driver, car }: Faces, assumed: Assumptions): PlanRequest['driver'] {
   if (car.space.shape !== 'round' || driver.mounting === undefined) return driver
   const face = assumed.or(
     driver.mounting.face,

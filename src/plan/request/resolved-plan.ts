@@ -3,6 +3,7 @@ import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contrac
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { withoutDraw } from './plan-amplifier.ts'
+import { crossoverFor } from './plan-crossover.ts'
 import { type Finish, resolvedFinish } from './plan-finish.ts'
 import { resolvedBoard } from './plan-imperial.ts'
 import { leafletBox } from './plan-leaflet.ts'
@@ -20,6 +21,8 @@ interface ResolvedFields {
   readonly car: PlanCar & { readonly speakerCableLengthM: number }
   readonly supply: PlanSupply
   readonly signal: PlanSignal & { readonly mainsLowHz: number }
+  /** Where the bass hands over to the front loudspeakers; box, response and signal take the same corner. */
+  readonly crossoverHz: number
 }
 export type ResolvedPlan = PlanRequest & ResolvedFields & { readonly workshop: Workshop }
 
@@ -47,23 +50,17 @@ export function resolvedFields(
 ): ResolvedFields {
   const { speakerCableM, mainsLowHz } = usual
   const finish = resolvedFinish(wish, assumed)
+  const space = resolvedSpace(car, finish, assumed)
+  const { value, why } = speakerCableM
+  const speakerCableLengthM = assumed.or(car.speakerCableLengthM, 'car.speakerCableLengthM', value, why)
+  const power = resolvedSupply(supply, assumed)
+  const lowHz = assumed.or(signal.mainsLowHz, 'signal.mainsLowHz', mainsLowHz.value, mainsLowHz.why)
   return {
     finish,
-    car: {
-      ...car,
-      space: resolvedSpace(car, finish, assumed),
-      speakerCableLengthM: assumed.or(
-        car.speakerCableLengthM,
-        'car.speakerCableLengthM',
-        speakerCableM.value,
-        speakerCableM.why
-      )
-    },
-    supply: resolvedSupply(supply, assumed),
-    signal: {
-      ...signal,
-      mainsLowHz: assumed.or(signal.mainsLowHz, 'signal.mainsLowHz', mainsLowHz.value, mainsLowHz.why)
-    }
+    car: { ...car, space, speakerCableLengthM },
+    supply: power,
+    signal: { ...signal, mainsLowHz: lowHz },
+    crossoverHz: crossoverFor(lowHz)
   }
 }
 

@@ -3,7 +3,7 @@ import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanWaysOut } from '../../contract/systems/plan-choice.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { present } from '../../domain/present.ts'
-import { say } from '../../domain/say.ts'
+import { saidOf, say } from '../../domain/say.ts'
 import { fewer, frontwards, opened } from './changes.ts'
 import { largestDriver } from './largest-driver.ts'
 import { roomier, sides } from './roomier.ts'
@@ -17,7 +17,7 @@ function withRoom(from: Change): ReturnType<typeof wayOut> {
 
 /** @param request  as the caller gave it */
 export function planWaysOut(request: PlanRequest): PlanWaysOut {
-  const asked: Change = { text: '', request, patch: {} }
+  const asked: Change = { texts: [], request, patch: {} }
   const within = [...opened(asked), ...frontwards(asked), ...fewer(asked)]
   const single = [...within.flatMap(wayOut), ...withRoom(asked)]
   const ways = single.length > 0 ? single : [...frontwards(asked), ...fewer(asked)].flatMap(withRoom)
@@ -29,5 +29,8 @@ export function withWayOut(misfit: Said | undefined, waysOut: PlanWaysOut | unde
   const [least] = waysOut?.changes ?? []
   return misfit === undefined || least === undefined
     ? misfit
-    : say('answer.with-way-out', { misfit, change: `${least.change} ${least.builds}.` })
+    : say('answer.with-way-out', {
+        misfit,
+        change: say('way-out.change-and-box', { change: saidOf(least, 'change'), builds: saidOf(least, 'builds') })
+      })
 }

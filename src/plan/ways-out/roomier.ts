@@ -1,10 +1,11 @@
 /** The least by which sides of the space must grow, asked of the closed question and then planned. */
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { inDigits } from '../../domain/digits.ts'
+import { toDigits } from '../../domain/digits.ts'
+import { listed, say } from '../../domain/say.ts'
 import { standsIn } from './stands-in.ts'
 import { type Change, wayOut } from './way-out.ts'
 
-const grows = { heightM: 'higher', depthM: 'deeper', widthM: 'wider' } as const
+const grows = { heightM: 'way-out.room-height', depthM: 'way-out.room-depth', widthM: 'way-out.room-width' } as const
 type Side = keyof typeof grows
 export const sides = ['heightM', 'depthM', 'widthM'] as const satisfies readonly Side[]
 
@@ -31,7 +32,7 @@ function canGrow({ car: { space }, driver }: PlanRequest, along: readonly Side[]
   return along.every(side => space[side] !== undefined) && (driver.mounting?.face ?? 'front') === 'front'
 }
 
-export function roomier({ text, request, patch }: Change, along: readonly Side[]): ReturnType<typeof wayOut> {
+export function roomier({ texts, request, patch }: Change, along: readonly Side[]): ReturnType<typeof wayOut> {
   const stands = (steps: number) => standsIn(grown(request, grownSizes(request, along, steps)))
   if (!canGrow(request, along) || !stands(MOST_STEPS)) return []
   let [low, high] = [0, MOST_STEPS]
@@ -43,8 +44,9 @@ export function roomier({ text, request, patch }: Change, along: readonly Side[]
   for (const further of FURTHER) {
     const steps = high + further
     const space = grownSizes(request, along, steps)
-    const by = along.map(side => `${inDigits(steps * STEP_M * 1e3)} mm ${grows[side]}`).join(' and ')
-    const change = { text: `${text} Make the room ${by}.`.trim(), request: grown(request, space) }
+    const by = along.map(side => say(grows[side], { byMm: toDigits(steps * STEP_M * 1e3) }))
+    const larger = say('way-out.room', { by: listed(by, 'list.and') })
+    const change = { texts: [...texts, larger], request: grown(request, space) }
     const found = wayOut({ ...change, patch: { ...patch, car: { space } } })
     if (found.length > 0) return found
   }

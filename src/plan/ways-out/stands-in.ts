@@ -4,12 +4,12 @@ import { assumptions } from '../../domain/assume.ts'
 import { standsAny } from '../designer/room/stands-any.ts'
 import { wantedKind } from '../enclosure/goal-designs.ts'
 import { spaceQuestion } from '../enclosure/parts/plan-shell.ts'
+import { boxBrief } from '../request/box-brief.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
 
 export function standsIn(request: PlanRequest): boolean {
-  const resolved = resolvedPlan(request, assumptions())
-  const { strategy } = resolved.car.space
-  const { enclosure = {} } = resolved
-  const asked = { strategy, kind: wantedKind(enclosure), ...enclosure }
-  return standsAny(spaceQuestion(resolved), asked)
+  const brief = boxBrief(resolvedPlan(request, assumptions()))
+  const { enclosure, space } = brief
+  const asked = { strategy: space.strategy, kind: wantedKind(enclosure), ...enclosure }
+  return standsAny(spaceQuestion(brief), asked)
 }

@@ -4,12 +4,12 @@ import { chamberAt } from '../shell/divider.ts'
 import { moved, profilePoint } from '../shell/face.ts'
 import type { Body } from '../solids/bodies.ts'
 import { wallBodies } from '../solids/bodies.ts'
-import { pairClearances } from '../solids/body-pairs.ts'
-import { type Clearance, clearanceRows } from '../solids/clearances.ts'
+import { pairGaps } from '../solids/body-pairs.ts'
+import { faceGaps, type Gap } from '../solids/clearances.ts'
 import type { Mounted } from '../solids/mounting.ts'
-import { slotClearances } from '../solids/slot-clearances.ts'
-import { cupClearances } from '../solids/terminal-hole.ts'
-import { elbowClearances } from '../solids/tube-elbow.ts'
+import { slotGaps } from '../solids/slot-clearances.ts'
+import { cupGaps } from '../solids/terminal-hole.ts'
+import { elbowGaps } from '../solids/tube-elbow.ts'
 import { braceBodies } from '../stiffness/brace-parts.ts'
 import type { BoxContents } from './box-contents.ts'
 import type { BuiltBox } from './build-box.ts'
@@ -26,29 +26,30 @@ const chamberOf =
 const ALIKE_M = 1e-3
 
 /** Said of a pair already by rows with a better name, and no milder. */
-function isSaid(row: Clearance, rows: readonly Clearance[]): boolean {
-  const [one = '', other = ''] = row.between.split(' and ').map(name => name.split(',')[0])
-  const about = (each: Clearance, name: string) =>
-    each.between.startsWith(`${name}:`) && !each.passes && each.availableM < row.availableM + ALIKE_M
-  const isWall = (name: string) => wallNames.some(wall => name.startsWith(wall))
-  if (isWall(other) || other === 'divider') return rows.some(each => about(each, one) && each.between.includes('wall'))
-  return other === 'port' && rows.some(each => about(each, one) && each.between.includes('plates of the slot'))
+function isSaid({ thing, other = thing, availableM }: Gap, rows: readonly Gap[]): boolean {
+  const isTold = (what: RegExp) =>
+    rows.some(
+      row =>
+        what.test(row.what) &&
+        row.thing.name === thing.name &&
+        row.other === undefined &&
+        !row.passes &&
+        row.availableM < availableM + ALIKE_M
+    )
+  const isWall = wallNames.some(wall => other.name.startsWith(wall))
+  if (isWall || other.name === 'divider') return isTold(/-to-walls?$/)
+  return other.name === 'port' && isTold(/-to-slot$/)
 }
 const wallNames = ['front', 'back', 'top', 'bottom', 'left', 'right', 'wall ']
 
 /** Things on faces against walls, a slot and their holes. */
-function faceClearances(built: BuiltBox, { standing }: BoxContents): readonly Clearance[] {
+function faceClearances(built: BuiltBox, { standing }: BoxContents): readonly Gap[] {
   const { mounted } = built
   const chamber = chamberOf(built)
   const bends = mounted.flatMap(each =>
-    each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(chamber(each), each) : []
+    each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowGaps(chamber(each), each) : []
   )
-  return [
-    ...clearanceRows(chamber, mounted),
-    ...slotClearances(standing.bodies),
-    ...bends,
-    ...cupClearances(standing.cup)
-  ]
+  return [...faceGaps(chamber, mounted), ...slotGaps(standing.bodies), ...bends, ...cupGaps(standing.cup)]
 }
 
 /** Every two bodies, but for what the rows of the faces say already. */
@@ -56,27 +57,27 @@ function otherClearances(
   built: BuiltBox,
   resolved: BoxTask,
   { standing, braces }: BoxContents,
-  onFaces: readonly Clearance[]
-): readonly Clearance[] {
+  onFaces: readonly Gap[]
+): readonly Gap[] {
   const bodies: readonly Body[] = [
     ...standing.bodies,
     ...braceBodies(braces, built.inside, resolved),
     ...wallBodies(built)
   ]
-  return pairClearances(bodies).filter(row => !isSaid(row, onFaces))
+  return pairGaps(bodies).filter(row => !isSaid(row, onFaces))
 }
 
 /** What meets no wall ahead lies outside the box: the row of its hole says so, and this one has no figure. */
-const hasFigure = ({ availableM }: Clearance) => Number.isFinite(availableM)
+const hasFigure = ({ availableM }: Gap) => Number.isFinite(availableM)
 
-export function boxClearances(built: BuiltBox, resolved: BoxTask, contents: BoxContents): readonly Clearance[] {
+export function boxClearances(built: BuiltBox, resolved: BoxTask, contents: BoxContents): readonly Gap[] {
   const onFaces = faceClearances(built, contents)
   return [...onFaces, ...otherClearances(built, resolved, contents, onFaces)].filter(hasFigure)
 }
 
 /** Whether any row that fails has less than so much room: the bodies are compared only where the faces do not tell. */
 export function isTouched(built: BuiltBox, resolved: BoxTask, contents: BoxContents, lessM: number): boolean {
-  const touches = (row: Clearance) => hasFigure(row) && !row.passes && row.availableM < lessM
+  const touches = (row: Gap) => hasFigure(row) && !row.passes && row.availableM < lessM
   const onFaces = faceClearances(built, contents)
   return onFaces.some(touches) || otherClearances(built, resolved, contents, onFaces).some(touches)
 }

@@ -13,6 +13,7 @@ import { outerSize } from '../shell/outer-size.ts'
 import { clearLength } from '../shell/shell.ts'
 import { portLayout } from '../slot/port-layout.ts'
 import type { Body } from '../solids/bodies.ts'
+import { toldGap } from '../solids/clearances.ts'
 import { blankArea, gathered } from '../solids/finish-panels.ts'
 import { boxVibration } from '../stiffness/box-vibration.ts'
 import { standingWaves } from '../stiffness/standing-waves.ts'
@@ -75,7 +76,7 @@ function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
     volume: volumeBalance(built, request.netVolumeM3),
     panels,
     boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
-    clearances: boxClearances(built, resolved, contents),
+    clearances: boxClearances(built, resolved, contents).map(toldGap),
     ...(built.port === undefined
       ? {}
       : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { resolved }) }),

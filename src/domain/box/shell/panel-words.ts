@@ -1,8 +1,8 @@
-/** What a board is called, from the name by which the layout knows it. */
+/** What a board, or a thing in a box, is called, from the name by which the layout knows it. */
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import { listed, say } from '../../say.ts'
 
-/** The words that names of boards are made of. */
+/** The words that such names are made of; what a caller named stays as it is. */
 const words = [
   'top',
   'bottom',
@@ -26,12 +26,21 @@ const words = [
   'front-innermost',
   'front-chamber',
   'rear-chamber',
-  'port'
+  'port',
+  'driver',
+  'passive-radiator',
+  'terminal-cup',
+  'amplifier-inside',
+  'basket',
+  'motor',
+  'flange'
 ] as const
 
 const known: ReadonlyMap<string, (typeof words)[number]> = new Map(words.map(word => [word.replace('-', ' '), word]))
 
 function wordSaid(text: string): Said {
+  const [, face] = /^on the (\w+)$/.exec(text) ?? []
+  if (face !== undefined) return say('panel.on', { face: wordSaid(face) })
   const [, plain = text, number] = /^(.+?)(?: (\d+))?$/.exec(text) ?? []
   const word = known.get(plain)
   if (word === undefined) return say('panel.named', { name: text })

@@ -1,7 +1,8 @@
 /** Every two bodies of a box against each other: how far apart, or how deep in each other. */
 import { type Convex, convexDistance, overlapDepth, wayOutByAxes } from '../../../numeric/geometry/convex-distance.ts'
+import { present } from '../../present.ts'
 import type { Body } from './bodies.ts'
-import { type Clearance, clearanceRow, clearanceRules, passes } from './clearances.ts'
+import { clearanceRules, type Gap, gap, type Named, passes, type RoomRule } from './clearances.ts'
 
 /** A depth up to which glued or leaning bodies only touch [m]. */
 const CONTACT_M = 1e-5
@@ -25,14 +26,10 @@ function gapOf(a: Convex, b: Convex, withinM: number): number {
   return depth > CONTACT_M ? -depth : 0
 }
 
-interface Rule {
-  readonly needM: number
-  readonly why: string
-}
-const apart: Rule = { needM: 0, why: 'two things cannot stand in one place' }
-const motors: Rule = { needM: 20e-3, why: 'motor to motor, so that both breathe (common practice)' }
+const apart: RoomRule = { needM: 0, why: 'room.one-place' }
+const motors: RoomRule = { needM: 20e-3, why: 'room.motor-to-motor' }
 
-function ruleFor(a: Body, b: Body, motorMotor: boolean): Rule {
+function ruleFor(a: Body, b: Body, motorMotor: boolean): RoomRule {
   const kinds = [a.kind, b.kind]
   if (kinds.includes('driver') && kinds.includes('tube')) return clearanceRules.motorToTube
   return motorMotor ? motors : apart
@@ -43,7 +40,7 @@ type Piece = Body['pieces'][number]
 interface PairGap {
   /** Negative: how deep they stand in each other. */
   readonly gapM: number
-  readonly rule: Rule
+  readonly rule: RoomRule
   readonly one: Piece
   readonly other: Piece
 }
@@ -82,17 +79,17 @@ export function overlaps(a: Body, b: Body): boolean {
 export const bodyGap = (a: Body, b: Body, withinM: number): number =>
   Math.min(...a.pieces.flatMap(one => b.pieces.map(other => gapOf(one.solid, other.solid, withinM))))
 
-const named = ({ name }: Body, { what }: Piece) => (what === undefined ? name : `${name}, ${what}`)
+const named = ({ name }: Body, { what }: Piece): Named => ({ name, ...present({ part: what }) })
 
 /** A row for each pair that comes closer than it may; boards of the shell are made for each other and not compared. */
-export function pairClearances(bodies: readonly Body[]): readonly Clearance[] {
+export function pairGaps(bodies: readonly Body[]): readonly Gap[] {
   return bodies.flatMap((a, i) =>
     bodies.slice(i + 1).flatMap(b => {
       if (a.kind === 'wall' && b.kind === 'wall') return []
       const worst = worstPair(a, b)
       if (worst === undefined || passes(worst.gapM, worst.rule.needM)) return []
       const { gapM, rule, one, other } = worst
-      return [clearanceRow(`${named(a, one)} and ${named(b, other)}`, gapM, rule)]
+      return [gap('clearance.pair', [named(a, one), named(b, other)], gapM, rule)]
     })
   )
 }

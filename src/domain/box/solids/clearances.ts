@@ -1,48 +1,79 @@
 /** What comes too close to what: motors to walls, flanges to edges, mouths to what they face. */
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
+import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Point3 } from '../../../contract/boxes/panel.ts'
+import type { clearanceSentences } from '../../../contract/sentences/english/box/clearance.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toMm } from '../../digits.ts'
-import { say } from '../../say.ts'
+import { saidOf, say, worded } from '../../say.ts'
+import type { RoundPort } from '../request/box-request.ts'
 import { type Inside, moved, onFace, roomAhead, roomForHole } from '../shell/face.ts'
+import { panelSaid } from '../shell/panel-words.ts'
 import { frontGaps } from './front-gaps.ts'
 import type { Mounted, MountedDriver, MountedTube } from './mounting.ts'
 
-export interface Clearance {
-  /** What is measured, e.g. `driver 1 magnet to back`. */
-  readonly between: string
+type Sentence = keyof typeof clearanceSentences
+type Why = Extract<Sentence, `room.${string}`>
+type What = Exclude<Sentence, Why | 'clearance.part'>
+
+/** Room that is wanted somewhere, and why. */
+export interface RoomRule {
+  readonly needM: number
+  readonly why: Why
+}
+
+/** A thing that has a name, or one part of its body. */
+export interface Named {
+  readonly name: string
+  readonly part?: string
+}
+
+/** A distance as it was measured; it is put into words where a box is told, not for each box that is tried. */
+export interface Gap {
+  readonly what: What
+  readonly thing: Named
+  readonly other: Named | undefined
   readonly availableM: number
   readonly neededM: number
   readonly passes: boolean
-  readonly why: string
+  readonly why: Why
 }
+
+type Clearance = BoxLayout['clearances'][number]
 
 /** Distances that are judged by habit, not by a standard [m]. */
 export const clearanceRules = {
-  behindMotor: { needM: 20e-3, why: 'room behind the motor for air and wire (common practice)' },
-  motorToSide: { needM: 20e-3, why: 'motor to a wall beside it (common practice)' },
-  basketToWall: { needM: 15e-3, why: 'the basket has to pass the walls (common practice)' },
-  flangeToEdge: { needM: frontGaps.toEdgeM, why: 'flange to the edge of the free baffle (common practice)' },
-  flangeToFlange: { needM: frontGaps.toFlangeM, why: 'flange to flange (common practice)' },
-  web: { needM: 40e-3, why: 'wood between two holes (common practice)' },
-  tubeToWall: { needM: 0, why: 'the tube has to pass the walls' },
-  motorToTube: { needM: 20e-3, why: 'motor to the wall of a port (common practice)' }
-} as const
+  behindMotor: { needM: 20e-3, why: 'room.behind-motor' },
+  motorToSide: { needM: 20e-3, why: 'room.motor-to-side' },
+  basketToWall: { needM: 15e-3, why: 'room.basket' },
+  flangeToEdge: { needM: frontGaps.toEdgeM, why: 'room.flange-to-edge' },
+  flangeToFlange: { needM: frontGaps.toFlangeM, why: 'room.flange-to-flange' },
+  web: { needM: 40e-3, why: 'room.web' },
+  tubeToWall: { needM: 0, why: 'room.tube' },
+  motorToTube: { needM: 20e-3, why: 'room.motor-to-tube' }
+} as const satisfies Readonly<Record<string, RoomRule>>
 
 export const passes = (availableM: number, neededM: number): boolean => availableM >= neededM - 1e-9
 
-export const clearanceRow = (
-  between: string,
+export const gap = (
+  what: What,
+  [thing, other]: readonly [Named, Named?],
   availableM: number,
-  { needM, why }: { needM: number; why: string }
-): Clearance => ({
-  between,
-  availableM,
-  neededM: needM,
-  passes: passes(availableM, needM),
-  why
-})
+  { needM, why }: RoomRule
+): Gap => ({ what, thing, other, availableM, neededM: needM, passes: passes(availableM, needM), why })
+
+function nameSaid({ name, part }: Named): Said {
+  const thing = panelSaid(name)
+  return part === undefined ? thing : say('clearance.part', { thing, part: panelSaid(part) })
+}
+
+/** In words. */
+export function toldGap({ what, thing, other = thing, why, availableM, neededM, passes: clear }: Gap): Clearance {
+  const between = say(what, { thing: nameSaid(thing), other: nameSaid(other) })
+  return { ...worded({ between, why: say(why) }), availableM, neededM, passes: clear }
+}
 
 /** Points round the rim of a circle parallel to a face, at a depth behind its outer side. */
 function rim({ face, centre }: Mounted, radiusM: number, depthM: number): readonly Point3[] {
@@ -54,29 +85,25 @@ function rim({ face, centre }: Mounted, radiusM: number, depthM: number): readon
 }
 
 /** Room that a driver wants behind itself; a cone without a motor comes back with all that hangs on it. */
-export function roomBehind({ kind, ventDiameterM = 0, xmaxM = 0 }: BoxDriver): { needM: number; why: string } {
+export function roomBehind({ kind, ventDiameterM = 0, xmaxM = 0 }: BoxDriver): RoomRule {
   const { needM, why } = clearanceRules.behindMotor
   if (kind === 'passive-radiator') {
-    return xmaxM > needM
-      ? { needM: xmaxM, why: 'a passive radiator comes back by its travel' }
-      : { needM, why: 'room behind a passive radiator, that it strikes nothing (common practice)' }
+    return xmaxM > needM ? { needM: xmaxM, why: 'room.passive-travel' } : { needM, why: 'room.behind-passive' }
   }
   const vent = ventDiameterM / 4
-  return vent > needM
-    ? { needM: vent, why: 'a ring as wide as a quarter of the vent has the area of the vent' }
-    : { needM, why }
+  return vent > needM ? { needM: vent, why: 'room.vent-ring' } : { needM, why }
 }
 
-function behindMotor(inside: Inside, mounted: MountedDriver): readonly Clearance[] {
+function behindMotor(inside: Inside, mounted: MountedDriver): readonly Gap[] {
   const { driver, face, label } = mounted
   const { mountingDepthM: depth, magnetDiameterM = 0, rebateDepthM = 0 } = driver
   if (depth === undefined || driver.mount === 'reversed') return []
   const ahead = rim(mounted, magnetDiameterM / 2, face.thicknessM).map(
     point => roomAhead(inside, point, face.inwards) + face.thicknessM
   )
-  const what = driver.kind === 'passive-radiator' ? 'cone' : 'motor'
+  const what = driver.kind === 'passive-radiator' ? 'clearance.cone-to-wall' : 'clearance.motor-to-wall'
   const roomM = Math.min(...ahead) - depth - rebateDepthM
-  return [clearanceRow(`${label}: ${what} to the wall behind it`, roomM, roomBehind(driver))]
+  return [gap(what, [{ name: label }], roomM, roomBehind(driver))]
 }
 
 /** From the axis of a driver at a depth square outwards to the first wall; its own board is none. */
@@ -89,11 +116,11 @@ function roomRound(inside: Inside, mounted: MountedDriver, depthM: number): numb
 /** Unit vector from a point to one a metre away. */
 const toward = (from: Point3, to: Point3) => ({ x: to.xM - from.xM, y: to.yM - from.yM, z: to.zM - from.zM })
 
-function besideMotor(inside: Inside, mounted: MountedDriver): readonly Clearance[] {
+function besideMotor(inside: Inside, mounted: MountedDriver): readonly Gap[] {
   const { driver, face, label } = mounted
   const { mountingDepthM: depth, magnetDiameterM, magnetHeightM = 0, cutOutDiameterM = 0 } = driver
   const hole = roomForHole(face, mounted.centre) - cutOutDiameterM / 2
-  const basket = clearanceRow(`${label}: hole to the walls behind the panel`, hole, clearanceRules.basketToWall)
+  const basket = gap('clearance.hole-to-walls', [{ name: label }], hole, clearanceRules.basketToWall)
   if (depth === undefined || magnetDiameterM === undefined || driver.mount === 'reversed') return [basket]
   const { rebateDepthM = 0 } = driver
   const rear = depth + rebateDepthM
@@ -101,59 +128,52 @@ function besideMotor(inside: Inside, mounted: MountedDriver): readonly Clearance
   const room = Math.min(...[front, Math.max(front, rear)].map(each => roomRound(inside, mounted, each)))
   return [
     basket,
-    clearanceRow(`${label}: motor to the walls beside it`, room - magnetDiameterM / 2, clearanceRules.motorToSide)
+    gap('clearance.motor-to-walls', [{ name: label }], room - magnetDiameterM / 2, clearanceRules.motorToSide)
   ]
 }
 
-function onThePanel(mounted: Mounted): readonly Clearance[] {
+function onThePanel(mounted: Mounted): readonly Gap[] {
   if (mounted.kind === 'tube') return []
   const { flangeDiameterM } = mounted.driver
   if (flangeDiameterM === undefined) return []
   const edge = insideDistance(mounted.face.clear, { x: mounted.centre.uM, y: mounted.centre.vM }) - flangeDiameterM / 2
-  return [clearanceRow(`${mounted.label}: flange to the edge of the free panel`, edge, clearanceRules.flangeToEdge)]
+  return [gap('clearance.flange-to-edge', [{ name: mounted.label }], edge, clearanceRules.flangeToEdge)]
 }
 
 const holeRadius = (m: Mounted) => (m.kind === 'tube' ? m.outerDiameterM : (m.driver.cutOutDiameterM ?? 0)) / 2
 
-function betweenTwo(a: Mounted, b: Mounted): readonly Clearance[] {
+function betweenTwo(a: Mounted, b: Mounted): readonly Gap[] {
   if (a.face.name !== b.face.name) return []
   const apart = Math.hypot(a.centre.uM - b.centre.uM, a.centre.vM - b.centre.vM)
-  const web = Math.max(clearanceRules.web.needM, 0)
-  const rows = [
-    clearanceRow(`${a.label} and ${b.label}: wood between the holes`, apart - holeRadius(a) - holeRadius(b), {
-      ...clearanceRules.web,
-      needM: web
-    })
-  ]
+  const both = [{ name: a.label }, { name: b.label }] as const
+  const rows = [gap('clearance.web', both, apart - holeRadius(a) - holeRadius(b), clearanceRules.web)]
   if (a.kind === 'driver' && b.kind === 'driver' && a.driver.flangeDiameterM && b.driver.flangeDiameterM) {
     const flanges = apart - (a.driver.flangeDiameterM + b.driver.flangeDiameterM) / 2
-    rows.push(clearanceRow(`${a.label} and ${b.label}: flange to flange`, flanges, clearanceRules.flangeToFlange))
+    rows.push(gap('clearance.flanges', both, flanges, clearanceRules.flangeToFlange))
   }
   return rows
 }
 
+/** A mouth keeps its own diameter from what it faces. */
+export const mouthRoom = ({ innerDiameterM }: RoundPort): RoomRule => ({ needM: innerDiameterM, why: 'room.mouth' })
+
 /** Of a straight tube: its inner mouth to the wall it faces, at least its own diameter. */
-function tubeMouth(inside: Inside, mounted: MountedTube): readonly Clearance[] {
+function tubeMouth(inside: Inside, mounted: MountedTube): readonly Gap[] {
   const { port, face, label, at } = mounted
   if (port.elbowRadiusM !== undefined) return []
   const ahead = roomAhead(inside, moved(at, face.inwards, face.thicknessM), face.inwards)
-  const gap = ahead - mounted.insideM
-  const why = 'the mouth of a port keeps its own diameter from the wall it faces (common practice)'
-  return [clearanceRow(`${label}: inner mouth to the wall it faces`, gap, { needM: port.innerDiameterM, why })]
+  return [gap('clearance.mouth-to-wall', [{ name: label }], ahead - mounted.insideM, mouthRoom(port))]
 }
 
 /** Said only where it fails: a tube may lie against a wall. */
-function tubeHole({ face, centre, label, outerDiameterM }: MountedTube): readonly Clearance[] {
+function tubeHole({ face, centre, label, outerDiameterM }: MountedTube): readonly Gap[] {
   const edge = roomForHole(face, centre) - outerDiameterM / 2
-  const row = clearanceRow(`${label}: hole to the walls behind the panel`, edge, clearanceRules.tubeToWall)
+  const row = gap('clearance.hole-to-walls', [{ name: label }], edge, clearanceRules.tubeToWall)
   return row.passes ? [] : [row]
 }
 
 /** @param chamberOf  the inside that a thing stands in: one of the chambers of a box with a divider */
-export function clearanceRows(
-  chamberOf: (mounted: Mounted) => Inside,
-  mounted: readonly Mounted[]
-): readonly Clearance[] {
+export function faceGaps(chamberOf: (mounted: Mounted) => Inside, mounted: readonly Mounted[]): readonly Gap[] {
   return [
     ...mounted.flatMap(each => {
       const inside = chamberOf(each)
@@ -169,7 +189,9 @@ export function clearanceRows(
 export function clearanceCautions(rows: readonly Clearance[]): readonly Caution[] {
   return rows
     .filter(({ passes }) => !passes)
-    .map(({ between, availableM, neededM, why }) => {
+    .map(row => {
+      const { availableM, neededM } = row
+      const [between, why] = [saidOf(row, 'between'), saidOf(row, 'why')]
       const figures = { availableMm: availableM * 1e3, neededMm: neededM * 1e3 }
       return availableM < 0
         ? caution('driver-hits-box', say('driver-hits-box', { between, availableMm: toMm(-availableM, 1) }), {

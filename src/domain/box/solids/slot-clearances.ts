@@ -1,18 +1,18 @@
 /** Drivers beside a slot: motors and baskets against its channel and its plates. */
 import type { Body } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'
-import { type Clearance, clearanceRow, clearanceRules } from './clearances.ts'
+import { clearanceRules, type Gap, gap, type RoomRule } from './clearances.ts'
 
 /** A basket only has to clear the plate. */
-const basketRule = { needM: 5e-3, why: 'the basket must clear the plate of the slot' }
+const basketRule: RoomRule = { needM: 5e-3, why: 'room.basket-slot' }
 
 const rows = {
-  basket: { text: 'basket to the plates of the slot', rule: basketRule },
-  motor: { text: 'motor to the plates of the slot', rule: clearanceRules.motorToTube }
+  basket: { said: 'clearance.basket-to-slot', rule: basketRule },
+  motor: { said: 'clearance.motor-to-slot', rule: clearanceRules.motorToTube }
 } as const
 
 /** Of each driver whose sizes are known; what stands outside the box is not said. */
-export function slotClearances(bodies: readonly Body[]): readonly Clearance[] {
+export function slotGaps(bodies: readonly Body[]): readonly Gap[] {
   const slot = bodies.find(({ kind }) => kind === 'slot')
   if (slot === undefined) return []
   return bodies
@@ -22,7 +22,7 @@ export function slotClearances(bodies: readonly Body[]): readonly Clearance[] {
         const pieces = driver.pieces.filter(piece => piece.what === what)
         if (pieces.length === 0) return []
         const gapM = bodyGap({ ...driver, pieces }, slot, Infinity)
-        return [clearanceRow(`${driver.name}: ${rows[what].text}`, gapM, rows[what].rule)]
+        return [gap(rows[what].said, [{ name: driver.name }], gapM, rows[what].rule)]
       })
     )
 }

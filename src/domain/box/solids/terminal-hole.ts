@@ -14,7 +14,7 @@ import type { BarePanel } from '../shell/shell-panels.ts'
 import { unmirrored } from '../slot/slot-plane.ts'
 import type { Body } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'
-import { type Clearance, clearanceRow } from './clearances.ts'
+import { type Gap, gap, type RoomRule } from './clearances.ts'
 import type { FittedBox } from './fitted-box.ts'
 import { block, drum, toDirection, toVector } from './solids.ts'
 
@@ -29,10 +29,12 @@ export interface TerminalHole {
   readonly webM: number
 }
 
+const CUP = 'terminal cup'
+
 const rules = {
-  edge: { needM: 20e-3, why: 'wood for the screws of the cup (common practice)' },
-  hole: { needM: 40e-3, why: 'wood between two holes (common practice)' }
-} as const
+  edge: { needM: 20e-3, why: 'room.cup-screws' },
+  hole: { needM: 40e-3, why: 'room.web' }
+} as const satisfies Readonly<Record<string, RoomRule>>
 
 function outline({ cutOutDiameterM, cutOutWidthM, cutOutHeightM }: Terminal) {
   if (cutOutWidthM === undefined && cutOutHeightM === undefined) {
@@ -171,7 +173,7 @@ function holeOn(
   const { shape, half } = outline(terminal)
   const panel = built.panels.find(({ place }) => place === face.place)
   if (panel === undefined) return asked.best
-  const holeAt = (centre: PlaceOnPanel): CutOut => ({ purpose: 'terminal', label: 'terminal cup', ...centre, ...shape })
+  const holeAt = (centre: PlaceOnPanel): CutOut => ({ purpose: 'terminal', label: CUP, ...centre, ...shape })
   let { best } = asked
   for (const centre of terminal.centre === undefined ? places(built, face, panel) : [terminal.centre]) {
     const found = { face, panel, hole: holeAt(centre), ...roomAt(built, face, centre, half) }
@@ -210,10 +212,10 @@ function places(built: FittedBox, { clear }: Face, panel: BarePanel): readonly P
 }
 
 /** Rows only where something is too near. */
-export function cupClearances(cup: TerminalHole | undefined): readonly Clearance[] {
+export function cupGaps(cup: TerminalHole | undefined): readonly Gap[] {
   if (cup === undefined) return []
   return [
-    clearanceRow('terminal cup: hole to the edge of the free panel', cup.edgeM, rules.edge),
-    clearanceRow('terminal cup: wood to the next hole', cup.webM, rules.hole)
+    gap('clearance.hole-to-edge', [{ name: CUP }], cup.edgeM, rules.edge),
+    gap('clearance.hole-web', [{ name: CUP }], cup.webM, rules.hole)
   ].filter(({ passes }) => !passes)
 }

@@ -1,7 +1,7 @@
 /** A tube with one elbow: straight in, a quarter turn, and on beside the wall it would have met. */
 import { type Inside, moved, roomAhead } from '../shell/face.ts'
 import type { Direction3 } from '../shell/panel.ts'
-import { type Clearance, clearanceRow, clearanceRules } from './clearances.ts'
+import { clearanceRules, type Gap, gap, mouthRoom } from './clearances.ts'
 import type { MountedTube } from './mounting.ts'
 
 interface ElbowRoute {
@@ -41,24 +41,21 @@ export function elbowRoute(inside: Inside, { port, face, at, insideM, outerDiame
   return { firstM, secondM, ...best, behindM: room - firstM - radius - outerDiameterM / 2 }
 }
 
-export function elbowClearances(inside: Inside, mounted: MountedTube): readonly Clearance[] {
+export function elbowGaps(inside: Inside, mounted: MountedTube): readonly Gap[] {
   const { gapM, behindM, secondM } = elbowRoute(inside, mounted)
-  const mouth = {
-    needM: mounted.port.innerDiameterM,
-    why: 'the mouth of a port keeps its own diameter from the wall it faces (common practice)'
-  }
+  const tube = [{ name: mounted.label }] as const
   return [
-    clearanceRow(`${mounted.label}: inner mouth to the wall it faces`, gapM, mouth),
-    clearanceRow(`${mounted.label}: bend to the wall behind it`, behindM, {
+    gap('clearance.mouth-to-wall', tube, gapM, mouthRoom(mounted.port)),
+    gap('clearance.bend-to-wall', tube, behindM, {
       ...clearanceRules.motorToTube,
-      why: 'room to fit the bend (common practice)'
+      why: 'room.bend'
     }),
     ...(secondM >= 0
       ? []
       : [
-          clearanceRow(`${mounted.label}: length beyond its bend`, secondM, {
+          gap('clearance.beyond-bend', tube, secondM, {
             needM: 0,
-            why: 'the bend alone is longer than the tube'
+            why: 'room.bend-too-long'
           })
         ])
   ]

@@ -74,6 +74,9 @@ export function boxVibration(built: FittedBox, resolved: BoxTask, { faces: brace
   }
 }
 
+/** Bass that panels cost which give way to a share of the air the cones move, and take it from what radiates [dB]. */
+const lossDb = (share: number) => -20 * Math.log10(1 - Math.min(share, 0.9))
+
 /** A tenth of the air lost is 20·log(0.9), a decibel less bass: no longer a note. */
 const FELT_PERCENT = 10
 
@@ -104,7 +107,11 @@ export function vibrationCautions(
       : [
           caution(
             'panels-move-air',
-            say('panels-move-air', { movedSharePercent: precise(movedSharePercent, 2), sharePercent: share }),
+            say('panels-move-air', {
+              movedSharePercent: precise(movedSharePercent, 2),
+              lossDb: precise(lossDb(movedSharePercent / 100), 2),
+              sharePercent: share
+            }),
             { ...(movedSharePercent > FELT_PERCENT ? { level: 'care' as const } : {}), figures: { movedSharePercent } }
           )
         ])

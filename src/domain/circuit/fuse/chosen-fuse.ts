@@ -3,6 +3,7 @@
 import type { ChosenFuse } from '../../../contract/supply/fuse.ts'
 import type { FuseRequest } from '../../../contract/supply/supply-fuses.ts'
 import type { Assumptions } from '../../assume.ts'
+import { say, worded } from '../../say.ts'
 import { voltageClass } from './fuse-families-iso-8820.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
 import { placement } from './fuse-placement.ts'
@@ -25,7 +26,7 @@ export function chosenFuse(
   return {
     ratingA,
     type: family.type,
-    form: family.form,
+    ...worded({ form: say(`fuse-form.${family.type}`) }),
     standard: family.standard,
     voltageV: family.voltagesV.find(voltage => voltage >= needed) ?? needed,
     breakingA: family.breakingA,

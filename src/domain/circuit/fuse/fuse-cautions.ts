@@ -28,7 +28,11 @@ export function breakingCaution(fuse: Rated, breaking: Breaking, systemVoltageV:
   const way =
     other === undefined
       ? say('breaking-capacity.none', { leastA: toDigits(Math.ceil(prospectiveA / 100) * 100) })
-      : say('breaking-capacity.family', { form: other.form, standard: other.standard, breakingA: other.breakingA })
+      : say('breaking-capacity.family', {
+          form: say(`fuse-form.${other.type}`),
+          standard: other.standard,
+          breakingA: other.breakingA
+        })
   return [
     caution(
       'breaking-capacity',

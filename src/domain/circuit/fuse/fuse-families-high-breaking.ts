@@ -5,7 +5,6 @@ import type { FuseFamily } from './fuse-family.ts'
 export const highBreakingFamilies = [
   {
     type: 'marine-strip',
-    form: 'bolt-down strip for boats',
     standard: 'the practice of boats',
     voltagesV: [32],
     breakingA: 6000,
@@ -15,7 +14,6 @@ export const highBreakingFamilies = [
   },
   {
     type: 'class-t',
-    form: 'class T cartridge',
     standard: 'UL 248-15',
     voltagesV: [125],
     breakingA: 20_000,
@@ -25,7 +23,6 @@ export const highBreakingFamilies = [
   },
   {
     type: 'knife-blade',
-    form: 'knife-blade link gG',
     standard: 'IEC 60269-2',
     voltagesV: [250],
     breakingA: 25_000,

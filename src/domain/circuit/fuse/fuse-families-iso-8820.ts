@@ -7,7 +7,6 @@ import type { FuseFamily } from './fuse-family.ts'
 export const fuseFamilies = [
   {
     type: 'C',
-    form: 'regular blade',
     standard: 'ISO 8820-3 type C',
     voltagesV: [32, 58],
     breakingA: 1000,
@@ -17,7 +16,6 @@ export const fuseFamilies = [
   },
   {
     type: 'E',
-    form: 'large blade',
     standard: 'ISO 8820-3 type E',
     voltagesV: [32, 58],
     breakingA: 1000,
@@ -27,7 +25,6 @@ export const fuseFamilies = [
   },
   {
     type: 'SF30',
-    form: 'bolt-down strip, 30 mm',
     standard: 'ISO 8820-5 type SF30',
     voltagesV: [32],
     breakingA: 2000,
@@ -37,7 +34,6 @@ export const fuseFamilies = [
   },
   {
     type: 'SF51',
-    form: 'bolt-down strip, 51 mm',
     standard: 'ISO 8820-5 type SF51',
     voltagesV: [32],
     breakingA: 2000,
@@ -47,7 +43,6 @@ export const fuseFamilies = [
   },
   {
     type: 'single-bolt',
-    form: 'single-bolt on a terminal or stud',
     standard: 'ISO 8820-6',
     voltagesV: [58],
     breakingA: 2000,
@@ -57,7 +52,6 @@ export const fuseFamilies = [
   },
   {
     type: 'F',
-    form: 'miniature blade',
     standard: 'ISO 8820-3 type F',
     voltagesV: [32, 58],
     breakingA: 1000,

@@ -4,7 +4,6 @@ import type { FuseType } from '../../../contract/supply/words.ts'
 
 export interface FuseFamily {
   readonly type: FuseType
-  readonly form: string
   readonly standard: string
   /** Rated voltages made [V]. */
   readonly voltagesV: readonly number[]

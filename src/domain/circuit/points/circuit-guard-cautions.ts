@@ -112,7 +112,11 @@ function breakingCautions({ fuses }: Circuit, { batteries, request }: CircuitPar
   const way =
     family === undefined
       ? say('breaking-capacity.none-listed', { leastA: toDigits(Math.ceil(prospectiveA / 100) * 100) })
-      : say('breaking-capacity.family', { form: family.form, standard: family.standard, breakingA: family.breakingA })
+      : say('breaking-capacity.family', {
+          form: say(`fuse-form.${family.type}`),
+          standard: family.standard,
+          breakingA: family.breakingA
+        })
   const message = say('breaking-capacity.several', { strength: why, each: listed(each, 'list.clauses'), way })
   return [
     caution('breaking-capacity', message, {

@@ -2,7 +2,7 @@
 import type { PortSizing } from '../../../contract/ports/port-sizing.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
-import { say } from '../../say.ts'
+import { allSaidOf, listed, saidOf, say } from '../../say.ts'
 import { airSpeedLevel } from '../air-speed.ts'
 import { portSizingDefaults } from './defaults.ts'
 import type { PortSetting } from './port-design.ts'
@@ -18,11 +18,12 @@ export function portCautions(result: PortSizing, setting: PortSetting): readonly
 
 function fitCautions({ fits, recommended, waysOut }: PortSizing): readonly Caution[] {
   if (fits) return []
-  const ways = waysOut.map(({ detail }) => detail).join('; ')
+  const ways = waysOut.map(way => saidOf(way, 'detail'))
+  const [why = ''] = allSaidOf(recommended, 'why')
   const message = say('port-does-not-fit', {
-    name: recommended.name,
-    why: recommended.why[0] ?? '',
-    ways: ways || 'nothing found'
+    name: saidOf(recommended, 'name'),
+    why,
+    ways: ways.length === 0 ? say('port-way.none') : listed(ways, 'list.clauses')
   })
   return [caution('port-does-not-fit', message, { at: 'port' })]
 }

@@ -89,9 +89,11 @@ export function portDesign(shape: PortShape, setting: PortSetting): PortDesign {
   const airVolumeM3 = total * Math.max(0, lengthM)
   const other = endModel === 'convention' ? 'by-shape' : 'convention'
   const reasons = reasonsOf(shape, lengthM, effective, setting)
+  const said = (isAgainst: boolean) => reasons.filter(reason => reason.against === isAgainst).map(({ text }) => text)
+  const [against, beside] = [said(true), said(false)]
   return {
     kind: shape.kind,
-    ...worded({ name: nameOf(shape) }),
+    ...worded({ name: nameOf(shape), why: against.concat(beside) }),
     count: shape.count,
     ...(shape.widthM === undefined ? { diameterM: shape.depthM } : { widthM: shape.widthM, heightM: shape.depthM }),
     areaM2: shape.areaM2,
@@ -113,8 +115,7 @@ export function portDesign(shape: PortShape, setting: PortSetting): PortDesign {
       lengthM: physicalLengthM(shape, setting, other),
       tuningHz: tuningHz(effectiveOfM(lengthM, shape, setting, other), volumeM3, shape, c)
     },
-    fits: reasons.every(({ against }) => !against),
-    why: [...reasons].sort((a, b) => Number(b.against) - Number(a.against)).map(({ text }) => text)
+    fits: against.length === 0
   }
 }
 
@@ -139,7 +140,7 @@ function speeds(totalM2: number, demand: PortDemand | undefined) {
 
 interface Reason {
   readonly against: boolean
-  readonly text: string
+  readonly text: Said
 }
 
 function reasonsOf(shape: PortShape, lengthM: number, effective: number, setting: PortSetting): readonly Reason[] {
@@ -155,19 +156,17 @@ function lengthReasons(shape: PortShape, lengthM: number, setting: PortSetting):
   const { roomM } = setting
   const radius = equivalentRadiusM(shape.areaM2)
   if (lengthM <= 0) {
-    return [{ against: true, text: 'so small an area tunes lower than asked even as a bare hole: it needs more area' }]
+    return [{ against: true, text: say('port-reason.no-length') }]
   }
   if (lengthM < radius) {
-    return [
-      { against: true, text: `${inMm(lengthM)} is shorter than its radius: the ends rule and the tuning is a guess` }
-    ]
+    return [{ against: true, text: say('port-reason.below-radius', { length: inMm(lengthM) }) }]
   }
   const flares = 2 * flareOf(shape, setting)
   if (lengthM < flares) {
-    return [{ against: true, text: `${inMm(lengthM)} is shorter than its two flares of ${inMm(flares / 2)}` }]
+    return [{ against: true, text: say('port-reason.flares', { length: inMm(lengthM), flare: inMm(flares / 2) }) }]
   }
   const against = lengthM > roomM * (1 + 1e-9)
-  return [{ against, text: `${inMm(lengthM)} long, there is room for ${inMm(roomM)}` }]
+  return [{ against, text: say('port-reason.long', { length: inMm(lengthM), room: inMm(roomM) }) }]
 }
 
 export const isFlat = ({ widthM, depthM }: PortShape) =>
@@ -178,17 +177,18 @@ export const isFlat = ({ widthM, depthM }: PortShape) =>
 function slotReasons(shape: PortShape): readonly Reason[] {
   const { widthM, depthM } = shape
   if (widthM === undefined) return []
-  const flat = `${inDigits(widthM / depthM, 2)} times as wide as high, ${inMm(depthM)} high`
+  const flat = say('port-reason.flat', { times: inDigits(widthM / depthM, 2), height: inMm(depthM) })
   if (!isFlat(shape)) return [{ against: false, text: flat }]
-  const rule = `beyond ${portSizingDefaults.flattestSlot.value} times or below ${inMm(portSizingDefaults.lowestSlotM.value)} the walls brake the air and each millimetre of height counts (common practice)`
-  return [{ against: true, text: `${flat}: ${rule}` }]
+  const { flattestSlot, lowestSlotM } = portSizingDefaults
+  const bounds = { flattest: flattestSlot.value, lowest: inMm(lowestSlotM.value) }
+  return [{ against: true, text: say('port-reason.too-flat', { flat, ...bounds }) }]
 }
 
 function speedReasons(shape: PortShape, { demand }: PortSetting): readonly Reason[] {
   if (demand === undefined) return []
   const speed = demand.peakFlowM3PerS / (shape.count * shape.areaM2)
   const against = speed > demand.limitMPerS * (1 + 1e-9)
-  return [{ against, text: `${inDigits(speed)} m/s peak against a limit of ${inDigits(demand.limitMPerS)} m/s` }]
+  return [{ against, text: say('port-reason.speed', { speed: inDigits(speed), limit: inDigits(demand.limitMPerS) }) }]
 }
 
 function pipeReasons(shape: PortShape, effective: number, setting: PortSetting): readonly Reason[] {
@@ -196,7 +196,8 @@ function pipeReasons(shape: PortShape, effective: number, setting: PortSetting):
   const resonance = pipeResonanceHz(effective, setting.air.soundSpeedMPerS)
   if (resonance < portSizingDefaults.resonanceClear.value * setting.lowPassHz) {
     const against = resonance < portSizingDefaults.resonanceClose.value * setting.lowPassHz
-    const text = `resonates as a pipe at ${inDigits(resonance)} Hz, ${inDigits(resonance / setting.lowPassHz, 2)} times the low-pass corner`
+    const times = inDigits(resonance / setting.lowPassHz, 2)
+    const text = say('port-reason.pipe', { resonance: inDigits(resonance), times })
     reasons.push({ against, text })
   }
   const share = (shape.count * shape.areaM2 * effective) / setting.volumeM3
@@ -204,7 +205,7 @@ function pipeReasons(shape: PortShape, effective: number, setting: PortSetting):
     const low = inDigits((1 - waveguideTuningRatio(share)) * 100, 2)
     reasons.push({
       against: false,
-      text: `holds ${inDigits(share * 100, 2)} % of the box's air: tunes ${low} % lower than the formula`
+      text: say('port-reason.share', { share: inDigits(share * 100, 2), low })
     })
   }
   return reasons

@@ -1,8 +1,9 @@
 /** What would fit where the port that is wanted does not, each way computed. */
 
 import { bisect } from '../../../numeric/bisect.ts'
-import { inDigits, inMm } from '../../digits.ts'
+import { inDigits, inLitres, inMm } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { say, worded } from '../../say.ts'
 import { portSpeeds } from '../air-speed.ts'
 import { mitreExtraM } from '../bends.ts'
 import { effectiveLengthM, equivalentRadiusM, tuningHz } from '../port-length.ts'
@@ -39,8 +40,8 @@ export function waysOut(shape: PortShape, setting: PortSetting, room: Room, cone
 function bent(shape: PortShape, setting: PortSetting, lengthM: number, { bentM }: Room): readonly PortWayOut[] {
   const longer = lengthM + mitreExtraM(shape.depthM)
   if (setting.bends > 0 || longer > bentM) return []
-  const detail = `one mitred bend: ${inMm(longer)} along the centre line, room for ${inMm(bentM)}`
-  return [{ change: 'one-bend', detail, lengthM: longer }]
+  const detail = say('port-way.bend', { length: inMm(longer), room: inMm(bentM) })
+  return [{ change: 'one-bend', ...worded({ detail }), lengthM: longer }]
 }
 
 /** The same shape shrunk until its length fits. */
@@ -56,18 +57,20 @@ function largestThatFits(shape: PortShape, setting: PortSetting): PortShape | un
 }
 
 const judgement = (speed: number) =>
-  speed <= portSpeeds.highest ? `audible at full drive, below ${portSpeeds.highest} m/s` : 'too fast at this drive'
+  speed <= portSpeeds.highest
+    ? say('port-way.smaller-area.audible', { speed: inDigits(speed), highest: portSpeeds.highest })
+    : say('port-way.smaller-area.too-fast', { speed: inDigits(speed) })
 
 function smaller(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
   const fitted = largestThatFits(shape, setting)
   if (fitted === undefined) return []
   const total = fitted.count * fitted.areaM2
   const speed = setting.demand === undefined ? undefined : setting.demand.peakFlowM3PerS / total
-  const judged = speed === undefined ? '' : `, ${inDigits(speed)} m/s: ${judgement(speed)}`
+  const judged = speed === undefined ? '' : judgement(speed)
   return [
     {
       change: 'smaller-area',
-      detail: `${cm2(total)} in all fits in ${inMm(setting.roomM)}${judged}`,
+      ...worded({ detail: say('port-way.smaller-area', { area: cm2(total), room: inMm(setting.roomM), judged }) }),
       totalAreaM2: total,
       lengthM: setting.roomM,
       ...present({ airSpeedMPerS: speed })
@@ -85,8 +88,8 @@ function wider(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
   const fitted = scaled(shape, bisect(excess, 1, 400))
   const total = fitted.count * fitted.areaM2
   const lengthM = physicalLengthM(fitted, setting)
-  const detail = `from ${cm2(total)} in all the port is as long as its radius and can be cut: ${inMm(lengthM)}`
-  return [{ change: 'larger-area', detail, totalAreaM2: total, lengthM }]
+  const detail = say('port-way.larger-area', { area: cm2(total), length: inMm(lengthM) })
+  return [{ change: 'larger-area', ...worded({ detail }), totalAreaM2: total, lengthM }]
 }
 
 function fewer(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
@@ -96,9 +99,10 @@ function fewer(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
     if (lengthM > setting.roomM) continue
     const total = count * shape.areaM2
     const speed = setting.demand === undefined ? undefined : setting.demand.peakFlowM3PerS / total
-    const detail = `${count} instead of ${shape.count}: ${inMm(lengthM)}${speed === undefined ? '' : `, ${inDigits(speed)} m/s`}`
+    const told = speed === undefined ? '' : say('port-way.speed', { speed: inDigits(speed) })
+    const detail = say('port-way.fewer', { fewer: count, count: shape.count, length: inMm(lengthM), speed: told })
     const speeds = speed === undefined ? {} : { airSpeedMPerS: speed }
-    return [{ change: 'fewer-ports', detail, count, lengthM, totalAreaM2: total, ...speeds }]
+    return [{ change: 'fewer-ports', ...worded({ detail }), count, lengthM, totalAreaM2: total, ...speeds }]
   }
   return []
 }
@@ -107,8 +111,8 @@ function larger(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
   const effective = effectiveOfM(setting.roomM, shape, setting, setting.endModel)
   const needed = effectiveLengthM(setting.tuningHz, setting.volumeM3, shape, setting.air.soundSpeedMPerS)
   const netVolumeM3 = (setting.volumeM3 * needed) / effective
-  const detail = `${inDigits(netVolumeM3 * 1e3)} L net would take this area at this tuning in ${inMm(setting.roomM)}`
-  return [{ change: 'larger-box', detail, netVolumeM3 }]
+  const detail = say('port-way.larger-box', { volume: inLitres(netVolumeM3), room: inMm(setting.roomM) })
+  return [{ change: 'larger-box', ...worded({ detail }), netVolumeM3 }]
 }
 
 function higher(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
@@ -117,7 +121,7 @@ function higher(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
   return [
     {
       change: 'higher-tuning',
-      detail: `this area in ${inMm(setting.roomM)} tunes to ${inDigits(tuned)} Hz`,
+      ...worded({ detail: say('port-way.tuning', { room: inMm(setting.roomM), tuning: inDigits(tuned) }) }),
       tuningHz: tuned
     }
   ]
@@ -128,8 +132,12 @@ function smallerBox(shape: PortShape, setting: PortSetting): readonly PortWayOut
   const netVolumeM3 = portSizingDefaults.smallerBoxShare.value * setting.volumeM3
   const effective = effectiveOfM(setting.roomM, shape, setting, setting.endModel)
   const tuned = tuningHz(effective, netVolumeM3, shape, setting.air.soundSpeedMPerS)
-  const detail = `a smaller box of ${inDigits(netVolumeM3 * 1e3)} L net tuned to ${inDigits(tuned)} Hz takes this area in ${inMm(setting.roomM)}`
-  return [{ change: 'smaller-box-higher-tuning', detail, netVolumeM3, tuningHz: tuned }]
+  const detail = say('port-way.smaller-box', {
+    volume: inLitres(netVolumeM3),
+    tuning: inDigits(tuned),
+    room: inMm(setting.roomM)
+  })
+  return [{ change: 'smaller-box-higher-tuning', ...worded({ detail }), netVolumeM3, tuningHz: tuned }]
 }
 
 /** Flares are heard later, so less area does, if that fits. */
@@ -141,8 +149,10 @@ function flared(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
   const lengthM = physicalLengthM(less, setting)
   if (share >= 1 || lengthM > setting.roomM) return []
   const total = less.count * less.areaM2
-  const detail = `with both mouths flared ${portSpeeds.flared} m/s are hardly heard: ${cm2(total)} in all, ${inMm(lengthM)} and what the flares add`
-  return [{ change: 'flared-mouths', detail, totalAreaM2: total, lengthM, airSpeedMPerS: portSpeeds.flared }]
+  const detail = say('port-way.flare', { limit: portSpeeds.flared, area: cm2(total), length: inMm(lengthM) })
+  return [
+    { change: 'flared-mouths', ...worded({ detail }), totalAreaM2: total, lengthM, airSpeedMPerS: portSpeeds.flared }
+  ]
 }
 
 /** The air follows the voltage: the share of the power at which the area that fits keeps the limit. */
@@ -153,8 +163,14 @@ function gentler(shape: PortShape, setting: PortSetting): readonly PortWayOut[] 
   const total = fitted.count * fitted.areaM2
   const powerShare = ((demand.limitMPerS * total) / demand.peakFlowM3PerS) ** 2
   if (powerShare >= 1) return []
-  const detail = `${cm2(total)} in all, which fits, keeps ${inDigits(demand.limitMPerS)} m/s up to ${inDigits(powerShare * 100, 2)} % of the power`
-  return [{ change: 'less-drive', detail, powerShare, totalAreaM2: total, airSpeedMPerS: demand.limitMPerS }]
+  const detail = say('port-way.drive', {
+    area: cm2(total),
+    limit: inDigits(demand.limitMPerS),
+    share: inDigits(powerShare * 100, 2)
+  })
+  return [
+    { change: 'less-drive', ...worded({ detail }), powerShare, totalAreaM2: total, airSpeedMPerS: demand.limitMPerS }
+  ]
 }
 
 /** The same area in a slot that a cheek keeps from the whole width. */
@@ -163,8 +179,12 @@ function cheeked(shape: PortShape, setting: PortSetting): readonly PortWayOut[] 
   const narrower = slot(shape.count, portSizingDefaults.cheekedSlot.value * heightM, heightM)
   const lengthM = physicalLengthM(narrower, { ...setting, walls: 'one-shared' })
   if (isFlat(narrower) || lengthM <= 0) return []
-  const detail = `a cheek that closes the slot to ${inMm(narrower.widthM ?? 0)} × ${inMm(heightM)}: the same area, about ${inMm(lengthM)} long`
-  return [{ change: 'narrower-slot', detail, totalAreaM2: narrower.count * narrower.areaM2, lengthM }]
+  const detail = say('port-way.cheek', {
+    width: inMm(narrower.widthM ?? 0),
+    height: inMm(heightM),
+    length: inMm(lengthM)
+  })
+  return [{ change: 'narrower-slot', ...worded({ detail }), totalAreaM2: narrower.count * narrower.areaM2, lengthM }]
 }
 
 /**
@@ -179,6 +199,6 @@ function radiator(shape: PortShape, setting: PortSetting, coneAreaM2: number | u
   const acousticMass = (setting.air.densityKgPerM3 * effective) / (shape.count * shape.areaM2)
   const radiatorAreaM2 = 2 * (coneAreaM2 ?? 2 * shape.count * equivalentRadiusM(shape.areaM2) ** 2 * Math.PI)
   const radiatorMassKg = acousticMass * radiatorAreaM2 ** 2
-  const detail = `passive radiators of ${cm2(radiatorAreaM2)} and ${inDigits(radiatorMassKg * 1e3)} g in all tune alike if very soft; 1.5 times the mass if twice as compliant as the box`
-  return [{ change: 'passive-radiator', detail, radiatorAreaM2, radiatorMassKg }]
+  const detail = say('port-way.radiator', { area: cm2(radiatorAreaM2), mass: inDigits(radiatorMassKg * 1e3) })
+  return [{ change: 'passive-radiator', ...worded({ detail }), radiatorAreaM2, radiatorMassKg }]
 }

@@ -6,8 +6,8 @@ import { drawingsPdf } from '../../../documents/box/drawings-pdf.ts'
 import { panelsDxf, sheetsDxf } from '../../../documents/panels/panel-dxf.ts'
 import { defineOperation } from '../../wire/operation.ts'
 
-const dxf = ({ box, cutPlan }: Drawings) =>
-  cutPlan === undefined ? panelsDxf(box.panels) : sheetsDxf(box.panels, cutPlan)
+const dxf = ({ box, cutPlan, routing }: Drawings) =>
+  cutPlan === undefined ? panelsDxf(box.panels, routing) : sheetsDxf(box.panels, cutPlan, routing)
 
 export const drawBox = defineOperation({
   path: '/v1/boxes/drawings',
@@ -15,7 +15,7 @@ export const drawBox = defineOperation({
   tag: 'Box',
   summary: 'Panel drawings and cut sheets',
   description:
-    'Draws the panels of a box with their dimensions, holes, saw tilts, screws, grain and what stands against them, and the sheets they are cut from; or, with `show: assembly`, a picture for each step of putting it together, with `show: templates` its round holes as large as life, in pages that A4 and Letter print. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, closed contours and true circles on layers CUT and HOLES, POCKET_6.0 by depth, DRILL_3.0 by diameter; BEVEL_17.7 by the tilt of an edge, MARK where other parts stand, SHEET and TEXT are not cut; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.',
+    'Draws the panels of a box with their dimensions, holes, saw tilts, screws, grain and what stands against them, and the sheets they are cut from; or, with `show: assembly`, a picture for each step of putting it together, with `show: templates` its round holes as large as life, in pages that A4 and Letter print. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, closed contours and true circles on layers CUT and HOLES, POCKET_6.0 by depth, DRILL_3.0 by diameter; BEVEL_17.7 by the tilt of an edge, MARK where other parts stand, SHEET and TEXT are not cut; with `router` inside corners are relieved for its cutter, parts are spaced for it, and TABS crosses the outline where a bridge stays; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.',
   heavy: true,
   body: BoxDrawingRequest,
   result: BoxDrawings,
@@ -64,6 +64,21 @@ export const drawBox = defineOperation({
           bracing: { upperHz: 120 }
         },
         show: 'assembly'
+      }
+    },
+    forARouter: {
+      summary: 'The sheets of a box with a slot for a router with a cutter of 6 mm',
+      request: {
+        box: {
+          outer: { widthMm: 640, heightMm: 400, depthMm: 400 },
+          thicknessMm: 18,
+          displacement: { driversL: 2 },
+          drivers: [{ cutOutDiameterMm: 282, flangeDiameterMm: 312, mountingDepthMm: 165, screwCircleDiameterMm: 297 }],
+          port: { kind: 'slot', widthMm: 300, heightMm: 40, lengthMm: 300 },
+          fittings: { terminal: { cutOutWidthMm: 100, cutOutHeightMm: 60 } }
+        },
+        show: 'cut-sheets',
+        router: { cutterMm: 6 }
       }
     },
     wedgeInInches: {

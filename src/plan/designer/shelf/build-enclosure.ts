@@ -3,6 +3,7 @@ import type { DesignFigures } from '../../../contract/systems/design-system.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
 import type { Caution } from '../../../domain/caution.ts'
 import { present } from '../../../domain/present.ts'
+import { inEnglish } from '../../../domain/say.ts'
 import { planCautions } from '../../answer/plan-cautions.ts'
 import { planSignal } from '../../electric/plan-signal.ts'
 import { type AttemptResponse, attemptResponse } from '../../enclosure/attempt-response.ts'
@@ -13,6 +14,7 @@ import type { ResponsePart } from '../../enclosure/parts/plan-response.ts'
 import type { Attempt } from '../../enclosure/plan-attempts.ts'
 import { wishedAttempts } from '../../enclosure/wished-attempts.ts'
 import { loadAtGain } from '../../load/plan-load.ts'
+import { withEnclosure } from '../../request/box-brief.ts'
 import type { PlanEnclosure } from '../../request/plan-request.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { FoundDesign, Room } from '../search/design-problem.ts'
@@ -63,12 +65,12 @@ function finished(
   attempt: Attempt,
   levelHz: number
 ): Weighed<BuiltDesign> {
-  const { resolved, joined, load, supply, drivers } = electrics
-  const request = { ...resolved, enclosure }
-  const { box, response } = attemptResponse({ request, drivers, joined }, attempt, [levelHz])
+  const { resolved, power, joined, setting, load, supply, drivers } = electrics
+  const told = { ...setting, brief: withEnclosure(setting.brief, enclosure) }
+  const { box, response } = attemptResponse(told, attempt, [levelHz])
   const figures = figuresOf(electrics, attempt, { box, response })
   if (figures === undefined) return { rejection: hindered('response', unheard(response)) }
-  const signal = planSignal(request, joined, response)
+  const signal = planSignal(power, resolved, joined, response)
   if (!signal.done) return { rejection: hindered('signal', signal.refusal.message) }
   const { matching, wiring } = loadAtGain(load, joined)
   const parts = { matching, wiring, drivers, port: attempt.port, box, response, ...supply, signal }
@@ -98,13 +100,13 @@ function near(room: Room<PlacedBox>, netVolumeM3: number, mostOuterM3: number): 
 }
 
 function designsNear(
-  { resolved, drivers, joined }: Electrics,
+  { setting }: Electrics,
   kind: PlannedKind,
   { goal: name, limits }: Question,
   roomM3: number,
   netVolumeM3: number
 ): readonly FoundDesign<PlacedBox>[] {
-  const problem = { ...wishProblem(resolved, drivers, joined, roomM3), kind }
+  const problem = { ...wishProblem(setting, roomM3), kind }
   const goalNamed = (each: typeof name) => goalFor(goals[each], problem.tables.qts)
   const loudest = () => searchBoxes({ ...problem, goal: goalNamed('loud') })[0]?.held.levelDb
   const goal = goalNamed(name)
@@ -122,14 +124,12 @@ type Made = Weighed<BuiltDesign> & { readonly outerRatio?: number }
 
 /** One design with each port in turn. */
 function made(electrics: Electrics, question: Question, design: FoundDesign<PlacedBox>, roomM3: number): Made {
-  const { resolved, drivers, joined } = electrics
-  const setting = { request: resolved, drivers, joined }
   let last: Made = { rejection: hindered('enclosure', 'No enclosure of this volume and tuning can be sized.') }
   let ports = 0
-  for (const { enclosure, attempt } of wishedAttempts(setting, question.goal, () => [design], roomM3)) {
+  for (const { enclosure, attempt } of wishedAttempts(electrics.setting, question.goal, () => [design], roomM3)) {
     if (ports++ >= MOST_PORTS) break
     if (attempt.complaint !== undefined) {
-      if (ports === 1) last = { rejection: hindered('space', attempt.complaint) }
+      if (ports === 1) last = { rejection: hindered('space', inEnglish(attempt.complaint)) }
       continue
     }
     const { found, rejection } = finished(electrics, enclosure, attempt, question.levelHz)
@@ -151,7 +151,7 @@ export function builtDesign(
   question: Question,
   netVolumeM3: number
 ): Weighed<BuiltDesign> {
-  const roomM3 = roomForAir(electrics.resolved)
+  const roomM3 = roomForAir(electrics.setting.brief)
   if (roomM3 === undefined) return { rejection: hindered('space', 'The space does not hold the drivers.') }
   const designs = designsNear(electrics, kind, question, roomM3, netVolumeM3)
   const mostM3 = question.limits.outerVolumeM3 ?? Infinity

@@ -2,17 +2,14 @@
 import type { SearchRequest } from '../../../contract/systems/design-search.ts'
 import type { ForeseenFigures, RejectedDesign } from '../../../contract/systems/design-system.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
-import { airOf } from '../../../domain/air/air.ts'
-import { assumptions } from '../../../domain/assume.ts'
 import { inLitres } from '../../../domain/digits.ts'
-import { driverOf } from '../../../domain/driver/driver.ts'
-import { plateauPressurePa } from '../../../domain/enclosure/model/plateau.ts'
 import { present } from '../../../domain/present.ts'
 import { sixDigitsThroughout } from '../../../numeric/six-digits.ts'
+import { drivenGroup, plateauAtOneVolt } from '../../enclosure/driven-group.ts'
 import { wishProblem } from '../../enclosure/goal-designs.ts'
 import { roomForAir } from '../../enclosure/parts/plan-box.ts'
-import { acousticDriver } from '../../enclosure/parts/plan-drivers.ts'
 import { shellRequest } from '../../enclosure/parts/plan-shell.ts'
+import type { Setting } from '../../enclosure/parts/setting.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { Room } from '../search/design-problem.ts'
 import { type Combination, kindsOf } from '../search-combinations.ts'
@@ -63,27 +60,13 @@ interface Bench {
   readonly wired: Map<string, WiredBoxes>
 }
 
-function plateau2Of({ drivers, joined, resolved }: Joined): number {
-  const air = airOf(resolved.air, assumptions())
-  const driver = driverOf(acousticDriver(drivers.outcome.result), air)
-  const count = resolved.driverCount
-  const pressurePa = plateauPressurePa(
-    { ...driver, reOhm: driver.coil.reOhm },
-    {
-      faces: count,
-      densityKgPerM3: air.densityKgPerM3,
-      voltageV: 1 / joined.driversInSeries,
-      seriesOhm: (joined.seriesOhm * count) / joined.driversInSeries ** 2
-    }
-  )
-  return (pressurePa / REFERENCE_PA) ** 2
-}
+const plateau2Of = (setting: Setting): number => (plateauAtOneVolt(drivenGroup(setting).wish) / REFERENCE_PA) ** 2
 
 function wiredFor(found: Joined, { question, spaces, wired }: Bench): WiredBoxes | undefined {
-  const { resolved, drivers, joined } = found
-  const shell = JSON.stringify(shellRequest(resolved))
+  const { setting, joined } = found
+  const shell = JSON.stringify(shellRequest(setting.brief))
   if (!spaces.has(shell)) {
-    const roomM3 = roomForAir(resolved)
+    const roomM3 = roomForAir(setting.brief)
     spaces.set(shell, roomM3 === undefined ? undefined : { roomM3 })
   }
   const space = spaces.get(shell)
@@ -91,11 +74,11 @@ function wiredFor(found: Joined, { question, spaces, wired }: Bench): WiredBoxes
   const key = [shell, joined.connection, joined.driversInSeries, joined.loadOhm, joined.seriesOhm].join(' ')
   const known = wired.get(key)
   if (known !== undefined) return known
-  const problem = wishProblem(resolved, drivers, joined, space.roomM3)
+  const problem = wishProblem(setting, space.roomM3)
   const room = space.room ?? problem.room
   spaces.set(shell, { ...space, room })
   const breaks = (figures: Partial<ForeseenFigures>) => worst(foreseenBreaks(question.limits, figures))
-  const made = wiredBoxes({ ...problem, room }, plateau2Of(found), question.levelHz, breaks)
+  const made = wiredBoxes({ ...problem, room }, plateau2Of(setting), question.levelHz, breaks)
   wired.set(key, made)
   return made
 }

@@ -1,15 +1,14 @@
 /** The converter of a plan in its circuit: both of its sides, its lead to the block, its ground. */
 import type { CircuitConverter } from '../../../contract/supply/supply-circuit.ts'
-import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { present } from '../../../domain/present.ts'
-import { bootSurroundings } from '../plan-branches.ts'
+import type { SupplyBrief } from '../../request/supply-brief.ts'
 import type { PowerRun } from '../plan-run.ts'
 import type { PowerRuns } from '../plan-supply.ts'
 import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'
 
-function leadPieces(request: PlanRequest, lead: PowerRun): Partial<Pieces> {
+function leadPieces({ inTheBoot }: SupplyBrief, lead: PowerRun): Partial<Pieces> {
   const { designation, positiveLengthM, returnLengthM, returnBy, fuse } = lead
-  const laid = { designation, ...bootSurroundings(request) }
+  const laid = { designation, ...inTheBoot }
   const behind = fuse === undefined ? points.converterOut : 'converter behind its fuse'
   const to = returnBy === 'body' ? points.ground : points.returns
   return {
@@ -21,18 +20,17 @@ function leadPieces(request: PlanRequest, lead: PowerRun): Partial<Pieces> {
   }
 }
 
-export function converterPieces(request: PlanRequest, { converter }: PowerRuns): Partial<Pieces> {
+export function converterPieces(brief: SupplyBrief, { converter }: PowerRuns): Partial<Pieces> {
   const { lead, ground } = converter ?? {}
-  const laid = bootSurroundings(request)
   return together([
-    lead === undefined ? {} : leadPieces(request, lead),
+    lead === undefined ? {} : leadPieces(brief, lead),
     ground === undefined
       ? {}
       : {
           cables: [
             cable('converter ground', [points.converterMinus, points.ground], ground.lengthM, {
               designation: ground.designation,
-              ...laid
+              ...brief.inTheBoot
             })
           ]
         }
@@ -40,7 +38,7 @@ export function converterPieces(request: PlanRequest, { converter }: PowerRuns):
 }
 
 /** What its sheet says, where it was given. */
-export function converterSources({ supply }: PlanRequest, { converter }: PowerRuns): readonly CircuitConverter[] {
+export function converterSources({ supply }: SupplyBrief, { converter }: PowerRuns): readonly CircuitConverter[] {
   if (converter === undefined) return []
   const { efficiency, lowestInputV, highestInputV } = supply.converter ?? {}
   return [

@@ -1,11 +1,9 @@
 /** Cables, fuses and the body between the points of a plan's circuit. */
 import type { CircuitCable, CircuitFuse, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
-import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { supplyJudgement } from '../../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
-import { bootSurroundings } from '../plan-branches.ts'
-import { conductorOf } from '../plan-conductor.ts'
+import type { SupplyBrief } from '../../request/supply-brief.ts'
 import type { BranchRun, PowerRun } from '../plan-run.ts'
 
 const amplifier = (index: number) => `amplifier ${index + 1}`
@@ -103,9 +101,9 @@ function fusedWay(
 }
 
 /** Cables side by side are cables of their own, each behind its fuse. */
-function trunkPieces({ supply, ...request }: PlanRequest, trunk: PowerRun, to: string): Pieces {
+function trunkPieces({ supply, onTheWay }: SupplyBrief, trunk: PowerRun, to: string): Pieces {
   const { fuseDistanceM = 0, sheathed } = supply
-  const laid = { designation: trunk.designation, ...conductorOf({ ...request, supply }) }
+  const laid = { designation: trunk.designation, ...onTheWay }
   const tail = { lengthM: Math.min(fuseDistanceM, trunk.positiveLengthM / 2), ...present({ sheathed }) }
   return together(
     numbered('trunk', trunk.runs).map(name => fusedWay(name, [points.batteryPlus, to], trunk, laid, tail))
@@ -116,11 +114,11 @@ const numbered = (name: string, count: number) =>
   Array.from({ length: count }, (_, index) => (count === 1 ? name : `${name} ${index + 1}`))
 
 /** Of the run that feeds all: a return cable to the battery, or a lead to the body. */
-function trunkReturn(request: PlanRequest, trunk: PowerRun, from: string): Partial<Pieces> {
+function trunkReturn({ onTheWay }: SupplyBrief, trunk: PowerRun, from: string, minus: string): Partial<Pieces> {
   const { designation, runs, returnBy, returnLengthM } = trunk
   if (returnLengthM === 0) return {}
-  const laid = { designation, ...conductorOf(request) }
-  const to = returnBy === 'body' ? points.ground : minusOf(request)
+  const laid = { designation, ...onTheWay }
+  const to = returnBy === 'body' ? points.ground : minus
   const name = returnBy === 'body' ? 'ground lead' : 'return cable'
   return { cables: numbered(name, runs).map(each => cable(each, [from, to], returnLengthM, laid)) }
 }
@@ -128,16 +126,17 @@ function trunkReturn(request: PlanRequest, trunk: PowerRun, from: string): Parti
 /** Named after the amplifier, since the person knows it by that. */
 const branchName = (index: number) => `branch ${index + 1}`
 
-/** Where branches begin, and where returns by cable come together. */
+/** Where branches begin, where returns by cable come together, and where all that returns ends. */
 export interface Hub {
   readonly plus: string
   readonly returns: string
+  readonly minus: string
 }
 
-function branchPieces(request: PlanRequest, branch: BranchRun, index: number, hub: Hub): Partial<Pieces> {
+function branchPieces({ inTheBoot }: SupplyBrief, branch: BranchRun, index: number, hub: Hub): Partial<Pieces> {
   const { designation, returnBy, returnLengthM } = branch
   const { plus, minus } = points.amplifierPoles(index)
-  const laid = { designation, ...bootSurroundings(request) }
+  const laid = { designation, ...inTheBoot }
   const name = branchName(index)
   const way = fusedWay(name, [hub.plus, plus], branch, laid, { lengthM: 0 })
   const to = returnBy === 'body' ? points.ground : hub.returns
@@ -145,25 +144,25 @@ function branchPieces(request: PlanRequest, branch: BranchRun, index: number, hu
 }
 
 /** Where the vehicle, its charging and every return meet: past a battery sensor its reading would be wrong. */
-export const minusOf = ({ supply }: Pick<PlanRequest, 'supply'>): string =>
+export const minusOf = ({ supply }: SupplyBrief): string =>
   supply.batterySensor === true ? points.sensor : points.batteryMinus
 
 /** A shunt in the clamp. Common practice, no source: 0.1 mΩ. */
 const SENSOR_OHM = 0.0001
 
-function sensorPieces({ supply }: PlanRequest): Partial<Pieces> {
+function sensorPieces({ supply }: SupplyBrief): Partial<Pieces> {
   if (supply.batterySensor !== true) return {}
   return {
     links: [{ id: 'battery sensor', from: points.sensor, to: points.batteryMinus, resistanceOhm: SENSOR_OHM }]
   }
 }
 
-function bodyPieces(request: PlanRequest): Partial<Pieces> {
-  const { return: path } = request.supply
+function bodyPieces({ supply }: SupplyBrief, minus: string): Partial<Pieces> {
+  const { return: path } = supply
   if (path.kind !== 'chassis') return {}
   const { value, why } = supplyJudgement.chassisOhm
   const given = path.resistanceOhm !== undefined
-  const body = { id: 'body', from: points.ground, to: minusOf(request), resistanceOhm: path.resistanceOhm ?? value }
+  const body = { id: 'body', from: points.ground, to: minus, resistanceOhm: path.resistanceOhm ?? value }
   return {
     links: [{ ...body, ...(given ? {} : { assumed: true }) }],
     assumed: given ? [] : [{ field: 'supply.return.resistanceOhm', value, why }]
@@ -172,7 +171,7 @@ function bodyPieces(request: PlanRequest): Partial<Pieces> {
 
 /** @param end  where the trunk ends */
 export function powerPieces(
-  request: PlanRequest,
+  brief: SupplyBrief,
   trunk: PowerRun,
   branches: readonly BranchRun[],
   end: string,
@@ -181,10 +180,10 @@ export function powerPieces(
   const { minus } = points.amplifierPoles(0)
   const shared = branches.length > 0
   return together([
-    trunkPieces(request, trunk, end),
-    trunkReturn(request, trunk, shared ? hub.returns : minus),
-    ...branches.map((branch, index) => branchPieces(request, branch, index, hub)),
-    bodyPieces(request),
-    sensorPieces(request)
+    trunkPieces(brief, trunk, end),
+    trunkReturn(brief, trunk, shared ? hub.returns : minus, hub.minus),
+    ...branches.map((branch, index) => branchPieces(brief, branch, index, hub)),
+    bodyPieces(brief, hub.minus),
+    sensorPieces(brief)
   ])
 }

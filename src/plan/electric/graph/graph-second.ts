@@ -1,8 +1,6 @@
 /** The second battery in the circuit of a plan: its fuse, lead and ground, and the relay or charger before it. */
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
-import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
-import { secondSource } from '../battery-sources.ts'
-import { bootSurroundings } from '../plan-branches.ts'
+import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { type PowerRun, RELAY_PIECE_M } from '../plan-run.ts'
 import type { PowerRuns } from '../plan-supply.ts'
 import { CHARGER_OVER_NOMINAL } from '../second-battery.ts'
@@ -21,8 +19,8 @@ export function trunkEndsAt({ link, branches, converter }: PowerRuns): string {
   return branches.length > 0 ? points.block : points.amplifierPoles(0).plus
 }
 
-function leadPieces(request: PlanRequest, lead: PowerRun): Partial<Pieces> {
-  const laid = { designation: lead.designation, ...bootSurroundings(request) }
+function leadPieces({ inTheBoot }: SupplyBrief, lead: PowerRun): Partial<Pieces> {
+  const laid = { designation: lead.designation, ...inTheBoot }
   const behind = 'second battery behind its fuse'
   return {
     cables: [
@@ -34,8 +32,8 @@ function leadPieces(request: PlanRequest, lead: PowerRun): Partial<Pieces> {
 }
 
 /** A closed contact, and the short cable from it to the block. */
-function relayPieces(request: PlanRequest, trunk: PowerRun): Partial<Pieces> {
-  const [out, laid] = ['isolating relay out', { designation: trunk.designation, ...bootSurroundings(request) }]
+function relayPieces({ inTheBoot }: SupplyBrief, trunk: PowerRun): Partial<Pieces> {
+  const [out, laid] = ['isolating relay out', { designation: trunk.designation, ...inTheBoot }]
   const relay = { id: 'isolating relay', from: points.relay, to: out, resistanceOhm: RELAY_OHM }
   return {
     cables: [cable('relay piece', [out, points.block], RELAY_PIECE_M, laid)],
@@ -44,11 +42,11 @@ function relayPieces(request: PlanRequest, trunk: PowerRun): Partial<Pieces> {
 }
 
 /** Its output is limited, so its lead needs a fuse only at the end that the battery feeds. */
-function chargerPieces(request: PlanRequest, { charger }: PowerRuns): Partial<Pieces> {
+function chargerPieces({ inTheBoot }: SupplyBrief, { charger }: PowerRuns): Partial<Pieces> {
   if (charger?.lead.fuse === undefined) return {}
   const { designation, positiveLengthM, returnLengthM, fuse } = charger.lead
   const before = 'charger lead before its fuse'
-  const laid = { designation, ...bootSurroundings(request) }
+  const laid = { designation, ...inTheBoot }
   return {
     cables: [
       cable('charger lead', [points.chargerOut, before], positiveLengthM, laid),
@@ -58,20 +56,20 @@ function chargerPieces(request: PlanRequest, { charger }: PowerRuns): Partial<Pi
   }
 }
 
-export function secondPieces(request: PlanRequest, runs: PowerRuns): Partial<Pieces> {
+export function secondPieces(brief: SupplyBrief, runs: PowerRuns): Partial<Pieces> {
   const { link, trunk, secondLead } = runs
   if (link === undefined || trunk === undefined || secondLead === undefined) return {}
-  const tied = link.kind === 'relay' ? relayPieces(request, trunk) : chargerPieces(request, runs)
-  return together([leadPieces(request, secondLead), tied])
+  const tied = link.kind === 'relay' ? relayPieces(brief, trunk) : chargerPieces(brief, runs)
+  return together([leadPieces(brief, secondLead), tied])
 }
 
 type Sources = Pick<CircuitRequest, 'batteries'> & Required<Pick<CircuitRequest, 'converters'>>
 
 /** The battery itself, and the charger between it and the first. */
-export function secondSources({ supply }: PlanRequest, { link, secondLead }: PowerRuns): Sources {
+export function secondSources({ supply, second }: SupplyBrief, { link, secondLead }: PowerRuns): Sources {
   if (link === undefined || secondLead === undefined) return { batteries: [], converters: [] }
   const id = 'second battery'
-  const battery = { id, plus: points.secondPlus, minus: points.secondMinus, ...secondSource(supply) }
+  const battery = { id, plus: points.secondPlus, minus: points.secondMinus, ...second }
   if (link.kind !== 'charger') return { batteries: [battery], converters: [] }
   const charger = {
     id: 'charger',

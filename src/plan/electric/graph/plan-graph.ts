@@ -1,14 +1,14 @@
 /** The whole system as one circuit between named points: what was sized is laid into it once, every current and voltage is read from it. */
 import type { Circuit, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../../contract/supply/supply-current.ts'
-import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { computeCircuit } from '../../../domain/circuit/points/compute-circuit.ts'
 import { supplyJudgement } from '../../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
+import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { type Part, runPart, waitingFor } from '../../request/part.ts'
 import { RUNNING_OVER_NOMINAL, usual } from '../../request/plan-usual.ts'
-import { starterSource } from '../battery-sources.ts'
+import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { hasBlock } from '../plan-run.ts'
 import type { CurrentPart, PowerRuns } from '../plan-supply.ts'
 import { converterPieces, converterSources } from './graph-converter.ts'
@@ -21,62 +21,74 @@ export type CircuitPart = Part<CircuitRequest, Circuit>
 const starterPoles = { id: 'battery', plus: points.batteryPlus, minus: points.batteryMinus }
 
 /** The plan's own charging system; where none is described it is stiff and gives whatever is asked. */
-function chargingOf(request: PlanRequest, charging: SupplyCurrent['charging']) {
-  const { systemVoltageV } = request.supply
+function chargingOf(brief: SupplyBrief, charging: SupplyCurrent['charging'], minus: string) {
+  const { systemVoltageV } = brief.supply
   const { stiffA, stiffOhm } = usual
-  const poles = { id: 'charging', plus: points.batteryPlus, minus: minusOf(request) }
+  const poles = { id: 'charging', plus: points.batteryPlus, minus }
   const setV = systemVoltageV * RUNNING_OVER_NOMINAL
   if (charging === undefined)
     return { ...poles, setV, idleA: stiffA.value, drivingA: stiffA.value, slopeOhm: stiffOhm.value }
   const limits = { idleA: charging.idleAvailableA, drivingA: charging.cruiseAvailableA }
-  return { ...poles, setV, ...limits, ...chargingEnds(request) }
+  return { ...poles, setV, ...limits, ...chargingEnds(brief) }
 }
 
-function vehicleOf(request: PlanRequest, charging: SupplyCurrent['charging']) {
+function vehicleOf({ supply }: SupplyBrief, charging: SupplyCurrent['charging'], minus: string) {
   return {
     id: 'vehicle',
     plus: points.batteryPlus,
-    minus: minusOf(request),
+    minus,
     currentA: charging?.baseLoadA ?? 0,
-    parkedA: request.supply.battery?.parkedLoadA ?? supplyJudgement.parkedLoadA.value
+    parkedA: supply.battery?.parkedLoadA ?? supplyJudgement.parkedLoadA.value
   }
 }
 
-/** Each under its place, with the name that the person knows it by. */
-function amplifierOf(amplifier: AmplifierOnSupply, index: number, names: readonly string[]) {
+/** Each under its place, with the name that the person knows it by; that of the bass as its gain is set. */
+function amplifierOf(
+  amplifier: AmplifierOnSupply,
+  index: number,
+  names: readonly string[],
+  { powerW, supplyPowerW }: JoinedDrivers
+) {
   const name = names[index]
-  return { ...amplifier, ...present({ name }), id: points.amplifier(index), ...points.amplifierPoles(index) }
+  const gainPowerW = index === 0 && powerW < supplyPowerW ? powerW : undefined
+  return {
+    ...amplifier,
+    ...present({ name, gainPowerW }),
+    id: points.amplifier(index),
+    ...points.amplifierPoles(index)
+  }
 }
 
 function graphRequest(
-  request: PlanRequest,
+  brief: SupplyBrief,
   { amplifiers }: CurrentRequest,
   { charging }: SupplyCurrent,
   pieces: Pieces,
-  runs: PowerRuns
+  runs: PowerRuns,
+  joined: JoinedDrivers,
+  minus: string
 ): CircuitRequest {
-  const { supply } = request
+  const { supply, starter } = brief
   const { cables, fuses, links } = pieces
-  const second = secondSources(request, runs)
-  const converters = [...second.converters, ...converterSources(request, runs)]
+  const second = secondSources(brief, runs)
+  const converters = [...second.converters, ...converterSources(brief, runs)]
   return {
     systemVoltageV: supply.systemVoltageV,
-    batteries: [{ ...starterPoles, ...starterSource(supply) }, ...second.batteries],
-    alternators: [chargingOf(request, charging)],
+    batteries: [{ ...starterPoles, ...starter }, ...second.batteries],
+    alternators: [chargingOf(brief, charging, minus)],
     ...(converters.length === 0 ? {} : { converters }),
     cables,
     ...(fuses.length === 0 ? {} : { fuses }),
     ...(links.length === 0 ? {} : { links }),
-    amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers)),
-    accessories: [vehicleOf(request, charging)],
-    ...present({ starter: starterOf(request) })
+    amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers, joined)),
+    accessories: [vehicleOf(brief, charging, minus)],
+    ...present({ starter: starterOf(brief, minus) })
   }
 }
 
 /** What stands in the request of the part as a figure and was said by nobody. */
-function graphAssumed(request: PlanRequest, { charging }: SupplyCurrent): readonly Assumption[] {
-  const { supply } = request
-  const { systemVoltageV, battery } = supply
+function graphAssumed(brief: SupplyBrief, { charging }: SupplyCurrent): readonly Assumption[] {
+  const { systemVoltageV, battery } = brief.supply
   const { stiffA } = usual
   return [
     {
@@ -86,33 +98,35 @@ function graphAssumed(request: PlanRequest, { charging }: SupplyCurrent): readon
     },
     ...(charging === undefined ? [{ field: 'supply.charging', ...stiffA }] : []),
     ...(battery === undefined ? [{ field: 'supply.battery.parkedLoadA', ...supplyJudgement.parkedLoadA }] : []),
-    ...starterAssumed(request),
-    ...endsAssumed(request)
+    ...starterAssumed(brief),
+    ...endsAssumed(brief)
   ]
 }
 
 /** One amplifier behind a converter has no block: its branch begins and ends there. */
-const hubOf = ({ converter, branches }: PowerRuns): Hub =>
+const hubOf = ({ converter, branches }: PowerRuns, minus: string): Hub =>
   converter === undefined || hasBlock({ branches, converter })
-    ? { plus: points.block, returns: points.returns }
-    : { plus: points.converterOut, returns: points.converterMinus }
+    ? { plus: points.block, returns: points.returns, minus }
+    : { plus: points.converterOut, returns: points.converterMinus, minus }
 
 /** @returns the part, and what it takes for granted */
 export function planGraph(
-  request: PlanRequest,
+  brief: SupplyBrief,
   current: CurrentPart,
-  runs: PowerRuns
+  runs: PowerRuns,
+  joined: JoinedDrivers | undefined
 ): { readonly circuit: CircuitPart; readonly assumed: readonly Assumption[] } {
   const { trunk, missing } = runs
-  if (!current.done || trunk === undefined) return { circuit: waitingFor('a cable that passes'), assumed: [] }
+  if (!current.done || trunk === undefined || joined === undefined)
+    return { circuit: waitingFor('a cable that passes'), assumed: [] }
   if (missing !== undefined) return { circuit: waitingFor(`a branch cable to ${missing} that passes`), assumed: [] }
-  if (request.supply.converter !== undefined && runs.converter === undefined) {
+  if (brief.supply.converter !== undefined && runs.converter === undefined) {
     return { circuit: waitingFor('a cable that passes for the output of the converter'), assumed: [] }
   }
   const drawn = current.outcome.result
-  const hub = hubOf(runs)
-  const power = powerPieces(request, trunk, runs.branches, trunkEndsAt(runs), hub)
-  const pieces = together([power, secondPieces(request, runs), converterPieces(request, runs)])
-  const circuit = runPart(graphRequest(request, current.request, drawn, pieces, runs), computeCircuit)
-  return { circuit, assumed: [...pieces.assumed, ...graphAssumed(request, drawn)] }
+  const hub = hubOf(runs, minusOf(brief))
+  const power = powerPieces(brief, trunk, runs.branches, trunkEndsAt(runs), hub)
+  const pieces = together([power, secondPieces(brief, runs), converterPieces(brief, runs)])
+  const circuit = runPart(graphRequest(brief, current.request, drawn, pieces, runs, joined, hub.minus), computeCircuit)
+  return { circuit, assumed: [...pieces.assumed, ...graphAssumed(brief, drawn)] }
 }

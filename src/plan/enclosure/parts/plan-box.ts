@@ -2,12 +2,11 @@
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Strategy } from '../../../contract/boxes/words.ts'
-import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { layOutBox } from '../../../domain/box/layout/lay-out-box.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
+import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
-import { crossoverHz } from './plan-crossover.ts'
 import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
 
 export type BoxPart = Part<BoxRequest, BoxLayout>
@@ -22,18 +21,18 @@ export interface BoxWish {
 const MOST_TURNS = 8
 const FARTHEST_IN_M = 0.4
 
-export function planBox(request: PlanRequest, { netVolumeM3, port, strategy }: BoxWish): BoxPart {
+export function planBox(brief: BoxBrief, { netVolumeM3, port, strategy }: BoxWish): BoxPart {
   const drawnIn = (furtherM: number) => {
-    const shell = shellRequest(request, furtherM)
-    return runPart({ ...shell, netVolumeM3, limits: spaceLimits(request), ...present({ strategy, port }) }, layOutBox)
+    const shell = shellRequest(brief, furtherM)
+    return runPart({ ...shell, netVolumeM3, limits: spaceLimits(brief), ...present({ strategy, port }) }, layOutBox)
   }
   const whole = drawnIn(0)
-  if (!isOverFootprint(request) || !holdsTooMuch(whole)) return whole
+  if (!isOverFootprint(brief) || !holdsTooMuch(whole)) return whole
   let [low, high] = [0, FARTHEST_IN_M]
   let nearest: BoxPart = whole
   for (let turn = 0; turn < MOST_TURNS; turn++) {
     const furtherM = (low + high) / 2
-    const box = isLeft(request, furtherM) ? drawnIn(Math.round(furtherM * 1e3) / 1e3) : undefined
+    const box = isLeft(brief, furtherM) ? drawnIn(Math.round(furtherM * 1e3) / 1e3) : undefined
     if (box?.done) nearest = box
     if (box !== undefined && holdsTooMuch(box)) low = furtherM
     else high = furtherM
@@ -41,32 +40,30 @@ export function planBox(request: PlanRequest, { netVolumeM3, port, strategy }: B
   return nearest
 }
 
-const isOverFootprint = ({ car: { space } }: PlanRequest) => space.shape === 'prism' || space.shape === 'round'
+const isOverFootprint = ({ space }: BoxBrief) => space.shape === 'prism' || space.shape === 'round'
 
 const holdsTooMuch = (part: BoxPart) =>
   !part.done && part.refusal.faults.some(({ field, minimum }) => field === 'netVolumeM3' && minimum !== undefined)
 
 /** Net volume of the largest box the space holds, drivers and terminal taken off; undefined where not even the drivers fit. */
-export function roomForAir(request: PlanRequest): number | undefined {
-  const { widthM, heightM, depthM, coveringM = 0, clearanceM = 0, seatSlopeDeg, shape } = request.car.space
+export function roomForAir(brief: BoxBrief): number | undefined {
+  const { widthM, heightM, depthM, coveringM = 0, clearanceM = 0, seatSlopeDeg, shape } = brief.space
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
   const sizes = Object.entries({ widthM: inside(widthM), heightM: inside(heightM), depthM: inside(depthM) })
-  const asked = sizes.filter(
-    ([size, sizeM]) => sizeM !== undefined && !(isOverFootprint(request) && size !== 'heightM')
-  )
+  const asked = sizes.filter(([size, sizeM]) => sizeM !== undefined && !(isOverFootprint(brief) && size !== 'heightM'))
   const outer = Object.fromEntries(asked) as NonNullable<BoxRequest['outer']>
   const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
-  const largest = runPart({ ...shellRequest(request), ...lean, outer }, layOutBox)
+  const largest = runPart({ ...shellRequest(brief), ...lean, outer }, layOutBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
 }
 
 /** The same box with braces until its panels stay out of the band, at the pressure it really sees. */
 export function bracedBox(
-  request: PlanRequest,
+  { board, crossoverHz }: BoxBrief,
   { request: box }: BoxPart & { readonly done: true },
   pressurePa: number
 ): BoxPart {
-  const upperHz = request.board.bracing?.upperHz ?? crossoverHz(request)
+  const upperHz = board.bracing?.upperHz ?? crossoverHz
   const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
   return runPart({ ...box, bracing }, layOutBox)
 }

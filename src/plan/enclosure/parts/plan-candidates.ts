@@ -1,36 +1,29 @@
 /** Enclosure candidates in the order in which the plan tries them. */
 import type { EnclosureSizing, SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
-import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { type PlannedKind, plannedKinds } from '../../../contract/systems/words.ts'
 import { sizeEnclosure } from '../../../domain/enclosure/sizing/size-enclosure.ts'
 import type { EnclosureCandidate } from '../../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../../domain/present.ts'
-import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { type Part, runPart } from '../../request/part.ts'
-import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
+import type { PlanEnclosure } from '../../request/plan-request.ts'
+import type { Setting } from './setting.ts'
 
 export type SizingPart = Part<SizingRequest, EnclosureSizing>
 
-function wanted({ enclosure = {} }: PlanRequest): SizingRequest['wanted'] {
-  const { qtc, netVolumeM3, tuningHz } = enclosure
+function wanted({ qtc, netVolumeM3, tuningHz }: PlanEnclosure): SizingRequest['wanted'] {
   return {
     ...(qtc === undefined ? {} : { qtc: [qtc] }),
     ...present({ netVolumeM3, tuningHz })
   }
 }
 
-export function planSizing(
-  request: PlanRequest,
-  drivers: DriverPart & { readonly done: true },
-  joined: JoinedDrivers,
-  roomM3: number | undefined
-): SizingPart {
-  const { enclosure = {}, air } = request
-  const asked = wanted(request)
+export function planSizing({ brief, driver, drivers, joined }: Setting, roomM3: number | undefined): SizingPart {
+  const { enclosure, air } = brief
+  const asked = wanted(enclosure)
   return runPart(
     {
-      driver: acousticDriver(drivers.outcome.result),
-      drivers: joinedDrivers(request, joined),
+      driver,
+      drivers,
       source: { seriesOhm: joined.seriesOhm },
       kinds: enclosure.kind === undefined ? plannedKinds : [enclosure.kind],
       ...(asked === undefined || Object.keys(asked).length === 0 ? {} : { wanted: asked }),

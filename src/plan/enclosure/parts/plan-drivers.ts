@@ -1,7 +1,6 @@
 /** The data sheet completed for the coil connection that the amplifier asks for. */
 import type { DriverRequest } from '../../../contract/drivers/driver.ts'
 import type { DriverParameters, DriverSheet } from '../../../contract/drivers/driver-parameters.ts'
-import type { DriversRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { coilFactors } from '../../../domain/driver/coil-connection.ts'
 import { completeDriverParameters } from '../../../domain/driver/complete-driver-parameters.ts'
@@ -42,8 +41,4 @@ export function acousticDriver({ driver }: DriverParameters): DriverRequest {
     reOhm,
     ...present({ vasAir, leH, leParallelOhm, xmaxM, powerW })
   }
-}
-
-export function joinedDrivers({ driverCount }: PlanRequest, joined: JoinedDrivers): DriversRequest {
-  return { count: driverCount, inSeries: joined.driversInSeries }
 }

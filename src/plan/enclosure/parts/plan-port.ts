@@ -1,8 +1,6 @@
 /** The port of a vented candidate: sized at full drive, kept quiet as far as the space lets it be. */
 import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
-import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
-import { portShapes } from '../../../contract/systems/words.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { portSpeeds } from '../../../domain/port/air-speed.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
@@ -10,13 +8,11 @@ import type { PortDesign } from '../../../domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../../domain/port/sizing/size-port.ts'
 import { present } from '../../../domain/present.ts'
 import { slotOfArea, tubesOfArea } from '../../designer/room/ports-of-area.ts'
-import type { JoinedDrivers } from '../../load/joined-drivers.ts'
+import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
-import { onSawStep, sawStep } from '../../request/plan-imperial.ts'
-import { portFace } from '../../request/plan-space.ts'
-import { crossoverHz } from './plan-crossover.ts'
-import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
+import { onSawStep } from '../../request/plan-imperial.ts'
 import { planFilters } from './plan-response.ts'
+import type { Setting } from './setting.ts'
 
 export type PortPart = Part<PortSizingRequest, PortSizing>
 
@@ -33,32 +29,23 @@ const portsOfAreaTried = ['round', 'floor-slot', 'wall-slot'] as const
 type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[number]
 
 /** One speed where the caller states it. */
-export const airSpeedsTried = ({ enclosure }: PlanRequest): readonly number[] =>
-  enclosure?.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
+export const airSpeedsTried = ({ enclosure }: BoxBrief): readonly number[] =>
+  enclosure.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
 
 export interface PortWish {
   readonly airSpeedMPerS: number
   readonly form: PortForm
 }
 
-/** What a port may be: a slot starts in the front and follows four walls. */
-export function shapesTried(request: PlanRequest): readonly (typeof portShapes)[number][] {
-  const given = request.enclosure?.portShape
-  const { shape } = request.car.space
-  if (given !== undefined) return [given]
-  return portFace(request) !== 'front' || shape === 'prism' || shape === 'round' ? ['round'] : portShapes
-}
-
 /** Quiet before loud, tubes before slots; of an area that is given each form once, as fast as the air may be. */
-export function portsTried(request: PlanRequest): readonly PortWish[] {
-  const { airSpeedMPerS: given, portAreaM2 } = request.enclosure ?? {}
-  const shapes = shapesTried(request)
+export function portsTried({ enclosure, portShapes }: BoxBrief): readonly PortWish[] {
+  const { airSpeedMPerS: given, portAreaM2 } = enclosure
   const loudest = AIR_SPEEDS_TRIED[AIR_SPEEDS_TRIED.length - 1] as number
   const usual = portAreaM2 === undefined ? AIR_SPEEDS_TRIED : [loudest]
   const forms: readonly PortForm[] = portAreaM2 === undefined ? portFormsTried : portsOfAreaTried
   const speeds = given === undefined ? usual : [given]
   return speeds.flatMap(airSpeedMPerS =>
-    forms.filter(form => shapes.some(shape => form.endsWith(shape))).map(form => ({ airSpeedMPerS, form }))
+    forms.filter(form => portShapes.some(shape => form.endsWith(shape))).map(form => ({ airSpeedMPerS, form }))
   )
 }
 
@@ -92,19 +79,18 @@ const sizeBehind = {
   bottom: 'heightM'
 } as const
 
-const roomBehindPort = (request: PlanRequest): number | undefined => request.car.space[sizeBehind[portFace(request)]]
+const roomBehindPort = ({ space, portFace }: BoxBrief): number | undefined => space[sizeBehind[portFace]]
 
 /** A port of the area asked for; whether it finds its length in the box the layout tells. */
-function wishOfArea(request: PlanRequest, form: PortForm, areaM2: number): Wish {
-  const { car, board } = request
-  const { widthM, heightM, depthM } = car.space
+function wishOfArea(brief: BoxBrief, form: PortForm, areaM2: number): Wish {
+  const { widthM, heightM, depthM } = brief.space
   if (form === 'round') {
     const tubes = tubesOfArea(areaM2) ?? { count: 1, diameterM: Math.sqrt((4 * areaM2) / Math.PI) }
-    const straightM = roomBehindPort(request)
+    const straightM = roomBehindPort(brief)
     return { port: { kind: 'round', ...tubes }, ...(straightM === undefined ? {} : { space: { straightM } }) }
   }
   const along = isSideways(form) ? widthM : heightM
-  const straightM = depthM === undefined || along === undefined ? undefined : depthM + along - board.thicknessM
+  const straightM = depthM === undefined || along === undefined ? undefined : depthM + along - brief.board.thicknessM
   return {
     port: { kind: 'slot', count: 1, ...slotOfArea(areaM2), walls: 'one-shared' },
     endModel: 'by-shape',
@@ -113,13 +99,13 @@ function wishOfArea(request: PlanRequest, form: PortForm, areaM2: number): Wish 
 }
 
 /** A slot along the floor or up a side, folded along the back where it is long; its flat mouth needs the end corrections of its shape. */
-function wish(request: PlanRequest, form: PortForm): Wish {
-  const { car, board, enclosure = {} } = request
-  if (enclosure.portAreaM2 !== undefined) return wishOfArea(request, form, enclosure.portAreaM2)
-  const { coveringM = 0, clearanceM = 0, ...space } = car.space
+function wish(brief: BoxBrief, form: PortForm): Wish {
+  const { board, enclosure } = brief
+  if (enclosure.portAreaM2 !== undefined) return wishOfArea(brief, form, enclosure.portAreaM2)
+  const { coveringM = 0, clearanceM = 0, ...space } = brief.space
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
   const [widthM, heightM] = [inside(space.widthM), inside(space.heightM)]
-  const behindM = inside(form === 'round' ? roomBehindPort(request) : space.depthM)
+  const behindM = inside(form === 'round' ? roomBehindPort(brief) : space.depthM)
   const straightM = behindM === undefined ? undefined : behindM - board.thicknessM - MOUTH_ROOM_M
   if (form === 'round' || widthM === undefined || heightM === undefined) {
     return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
@@ -139,21 +125,19 @@ function wish(request: PlanRequest, form: PortForm): Wish {
 }
 
 export function planPort(
-  request: PlanRequest,
-  drivers: DriverPart & { readonly done: true },
-  joined: JoinedDrivers,
+  { brief, driver, drivers, joined }: Setting,
   { airSpeedMPerS, form, highPassHz, ...question }: PortQuestion
 ): PortPart {
-  const { air } = request
+  const { air } = brief
   return runPart(
     {
       ...question,
-      driver: acousticDriver(drivers.outcome.result),
-      drivers: joinedDrivers(request, joined),
+      driver,
+      drivers,
       source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
-      filters: planFilters(request, highPassHz),
+      filters: planFilters(brief, highPassHz),
       airSpeedLimitMPerS: airSpeedMPerS,
-      ...wish(request, form),
+      ...wish(brief, form),
       ...present({ air })
     },
     sizePort
@@ -162,18 +146,18 @@ export function planPort(
 
 /** A port whose air is told by the volume that the cones sweep, of drivers that nothing else is known of. */
 export function sweptPort(
-  request: PlanRequest,
+  brief: BoxBrief,
   { airSpeedMPerS, form, netVolumeM3, tuningHz }: PortQuestion,
   sweptVolumeM3: number | undefined
 ): PortPart {
-  const { air } = request
+  const { air, crossoverHz: lowPassHz } = brief
   return runPart(
     {
       netVolumeM3,
       tuningHz,
-      lowPassHz: crossoverHz(request),
+      lowPassHz,
       airSpeedLimitMPerS: airSpeedMPerS,
-      ...wish(request, form),
+      ...wish(brief, form),
       ...present({ sweptVolumeM3, air })
     },
     sizePort
@@ -184,16 +168,16 @@ export function sweptPort(
 const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
 
 /** A slot is given by its tuning, so that the layout finds the centre line of its bends. */
-export function boxPort(request: PlanRequest, design: PortDesign, form: PortForm): BoxPort | undefined {
+export function boxPort(brief: BoxBrief, design: PortDesign, form: PortForm): BoxPort | undefined {
   const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz, endFactor } = design
   if (kind === 'round' && diameterM !== undefined) {
-    const face = portFace(request)
+    const { portFace: face } = brief
     const onFace = face === 'front' ? {} : { face }
-    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(request, lengthM), ...onFace }
+    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(brief, lengthM), ...onFace }
   }
   if (widthM === undefined || heightM === undefined) return undefined
-  const slot = { kind: 'slot', heightM: onSawStep(request, heightM), tuningHz, endFactor } as const
-  const across = { widthM: sawStep(request).sawStepM === undefined ? widthM : onSawStep(request, widthM) }
+  const slot = { kind: 'slot', heightM: onSawStep(brief, heightM), tuningHz, endFactor } as const
+  const across = { widthM: brief.sawStepM === undefined ? widthM : onSawStep(brief, widthM) }
   if (form === 'side-slot') return { ...slot, along: 'right' }
   return form === 'wall-slot' ? { ...slot, ...across, along: 'right' } : { ...slot, ...across }
 }

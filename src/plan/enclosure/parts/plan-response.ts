@@ -1,17 +1,14 @@
 /** What the finished box does at the power the gain is set to, protected as the plan says. */
 import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
-import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
 import { computeResponse, type Response } from '../../../domain/enclosure/answer/compute-response.ts'
 import { type ConeNeeds, coneNeeds, highestChamberPressurePa } from '../../../domain/enclosure/answer/trial-answers.ts'
 import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts'
 import { present } from '../../../domain/present.ts'
-import type { JoinedDrivers } from '../../load/joined-drivers.ts'
+import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
+import { CROSSOVER_ORDER } from '../../request/plan-crossover.ts'
 import { usual } from '../../request/plan-usual.ts'
-import { heldAirSpeed } from './held-air-speed.ts'
-import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
-import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import type { Setting } from './setting.ts'
 
 export type ResponsePart = Part<ResponseRequest, Response>
@@ -29,16 +26,14 @@ export interface BuiltEnclosure {
 const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
 
 function responseRequest(
-  request: PlanRequest,
-  drivers: DriverPart & { readonly done: true },
-  joined: JoinedDrivers,
+  { brief, driver, drivers, joined }: Setting,
   { kind, netVolumeM3, port, portLossFactor, leakQ }: BuiltEnclosure,
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
 ): ResponseRequest {
-  const { car, air } = request
+  const { cabin, air, airSpeedMPerS } = brief
   return {
-    driver: acousticDriver(drivers.outcome.result),
-    drivers: joinedDrivers(request, joined),
+    driver,
+    drivers,
     enclosure: {
       kind,
       rear: {
@@ -47,30 +42,30 @@ function responseRequest(
       }
     },
     source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
-    filters: planFilters(request),
+    filters: planFilters(brief),
     limits: {
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
-      ...(port === undefined ? {} : { airSpeedMPerS: heldAirSpeed(request) }),
+      ...(port === undefined ? {} : { airSpeedMPerS }),
       ...present({ portLossFactor })
     },
     frequenciesHz,
-    ...present({ cabin: car.cabin, air })
+    ...present({ cabin, air })
   }
 }
 
 /** With the high-pass that the cone needs. */
 export function planResponse(
-  { request, drivers, joined }: Setting,
+  setting: Setting,
   built: BuiltEnclosure,
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = SHOWN
 ): ResponsePart {
-  const bare = responseRequest(request, drivers, joined, built, frequenciesHz)
-  return runPart(withProtection(request, bare, neededCornerHz(bare)), computeResponse)
+  const bare = responseRequest(setting, built, frequenciesHz)
+  return runPart(withProtection(setting.brief, bare, neededCornerHz(bare)), computeResponse)
 }
 
-const withProtection = (request: PlanRequest, bare: ResponseRequest, cornerHz: number | undefined) =>
-  cornerHz === undefined ? bare : { ...bare, filters: planFilters(request, cornerHz) }
+const withProtection = (brief: BoxBrief, bare: ResponseRequest, cornerHz: number | undefined) =>
+  cornerHz === undefined ? bare : { ...bare, filters: planFilters(brief, cornerHz) }
 
 /** Where only limits are read: they are found on grids of their own. */
 const UNREAD_HZ = [40] as const
@@ -83,16 +78,16 @@ function neededCornerHz(request: ResponseRequest): number | undefined {
 }
 
 /** The high-pass that the cone needs in a box like this. */
-export function protectionFor({ request, drivers, joined }: Setting, built: BuiltEnclosure): number | undefined {
-  return neededCornerHz(responseRequest(request, drivers, joined, built, UNREAD_HZ))
+export function protectionFor(setting: Setting, built: BuiltEnclosure): number | undefined {
+  return neededCornerHz(responseRequest(setting, built, UNREAD_HZ))
 }
 
 /** The highest pressure in such a box over the band of a chart, protected as the plan says; none where there is no response. */
-export function pressureIn({ request, drivers, joined }: Setting, built: BuiltEnclosure): number | undefined {
-  const bare = responseRequest(request, drivers, joined, built, SHOWN)
+export function pressureIn(setting: Setting, built: BuiltEnclosure): number | undefined {
+  const bare = responseRequest(setting, built, SHOWN)
   const needs = needsOf(bare)
   if (!needs.done) return undefined
-  const { limits: _, ...linear } = withProtection(request, bare, protectiveCornerHz(needs.outcome.result, bare))
+  const { limits: _, ...linear } = withProtection(setting.brief, bare, protectiveCornerHz(needs.outcome.result, bare))
   const pressure = runPart(linear, highestChamberPressurePa)
   return pressure.done ? pressure.outcome.result : undefined
 }
@@ -117,14 +112,14 @@ export function protectiveCornerHz(
   return found === undefined ? undefined : Math.max(usual.lowestCornerHz.value, Math.ceil(found.cornerHz))
 }
 
-const lowPass = (request: PlanRequest) =>
-  ({ kind: 'low-pass', family: 'butterworth', order: CROSSOVER_ORDER, cornerHz: crossoverHz(request) }) as const
+const lowPass = ({ crossoverHz }: BoxBrief) =>
+  ({ kind: 'low-pass', family: 'butterworth', order: CROSSOVER_ORDER, cornerHz: crossoverHz }) as const
 
 const protectiveHighPass = (cornerHz: number) =>
   ({ kind: 'high-pass', family: 'butterworth', order: PROTECTIVE_ORDER, cornerHz }) as const
 
 /** What the plan sets before the amplifier; port and response are computed with the same. */
-export const planFilters = (request: PlanRequest, highPassHz?: number) => [
-  lowPass(request),
+export const planFilters = (brief: BoxBrief, highPassHz?: number) => [
+  lowPass(brief),
   ...(highPassHz === undefined ? [] : [protectiveHighPass(highPassHz)])
 ]

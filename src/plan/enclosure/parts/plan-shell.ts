@@ -1,26 +1,10 @@
 /** Boards, drivers and fittings of the box, whatever its size and port. */
-import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
-import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { present } from '../../../domain/present.ts'
 import { signedArea } from '../../../numeric/geometry/polygon.ts'
 import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
+import type { BoxBrief } from '../../request/box-brief.ts'
 import { LINING } from '../../request/plan-finish.ts'
-import { sawStep } from '../../request/plan-imperial.ts'
-import { driverFace } from '../../request/plan-space.ts'
-
-function boxDriver(request: PlanRequest): BoxDriver {
-  const { driver, driverCount } = request
-  const { sdM2, xmaxM } = driver.sheet
-  const face = driverFace(request)
-  return {
-    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
-    count: driverCount,
-    ...driver.mounting,
-    ...(face === 'front' ? {} : { face }),
-    ...present({ sdM2, xmaxM })
-  }
-}
 
 /** A stave of a round box: twelve fill 95 % of their circle, with mitres of 15° that every saw is set to. Ours. */
 const STAVES = 12
@@ -55,7 +39,7 @@ function drawnIn(footprint: Footprint, byM: number): Footprint | undefined {
 }
 
 /** The footprint of a box that does not stand on four walls. */
-function footprintOf({ car: { space } }: PlanRequest, furtherM: number): Footprint | undefined {
+function footprintOf({ space }: BoxBrief, furtherM: number): Footprint | undefined {
   const { shape, footprint, diameterM, coveringM = 0, clearanceM = 0 } = space
   const playM = coveringM + clearanceM + furtherM
   if (shape === 'round' && diameterM !== undefined) {
@@ -65,13 +49,13 @@ function footprintOf({ car: { space } }: PlanRequest, furtherM: number): Footpri
 }
 
 /** Whether a footprint is left that far in. */
-export const isLeft = (request: PlanRequest, furtherM: number): boolean => footprintOf(request, furtherM) !== undefined
+export const isLeft = (brief: BoxBrief, furtherM: number): boolean => footprintOf(brief, furtherM) !== undefined
 
 /** Shape of the box, as the space asks for it; a room that play and covering leave nothing of is tried whole, and its layout tells. */
-function formOf(request: PlanRequest, furtherM: number): Pick<BoxRequest, 'shape' | 'slopedFace' | 'prism' | 'joints'> {
-  const { shape, footprint: room } = request.car.space
+function formOf(brief: BoxBrief, furtherM: number): Pick<BoxRequest, 'shape' | 'slopedFace' | 'prism' | 'joints'> {
+  const { shape, footprint: room } = brief.space
   if (shape === 'wedge') return { shape, slopedFace: 'back' }
-  const footprint = footprintOf(request, furtherM) ?? room
+  const footprint = footprintOf(brief, furtherM) ?? room
   if (footprint === undefined || shape === 'rectangular') return {}
   return shape === 'round'
     ? { shape: 'prism', prism: { footprint, baffleEdge: 1 }, joints: { corners: 'mitre' } }
@@ -79,21 +63,21 @@ function formOf(request: PlanRequest, furtherM: number): Pick<BoxRequest, 'shape
 }
 
 /** The limits of the space as a layout takes them: what describes a shape is in its shell. */
-export function spaceLimits({ car }: PlanRequest): NonNullable<BoxRequest['limits']> {
-  const { strategy: _s, shape: _, footprint: _f, diameterM: _d, ...limits } = car.space
+export function spaceLimits({ space }: BoxBrief): NonNullable<BoxRequest['limits']> {
+  const { strategy: _s, shape: _, footprint: _f, diameterM: _d, ...limits } = space
   return limits
 }
 
-export function shellRequest(request: PlanRequest, furtherM = 0): BoxRequest {
-  const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = request.board
+export function shellRequest(brief: BoxBrief, furtherM = 0): BoxRequest {
+  const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = brief.board
+  const { sawStepM } = brief
   return {
-    ...formOf(request, furtherM),
+    ...formOf(brief, furtherM),
     thicknessM,
-    ...sawStep(request),
-    ...present({ frontLayers, recessM }),
+    ...present({ sawStepM, frontLayers, recessM }),
     ...(Object.keys(board).length === 0 ? {} : { board }),
-    drivers: [boxDriver(request)],
-    fittings: { terminal, ...(request.finish?.lined === true ? { lining: LINING } : {}) }
+    drivers: [brief.drivers],
+    fittings: { terminal, ...(brief.lined ? { lining: LINING } : {}) }
   }
 }
 
@@ -101,9 +85,9 @@ export function shellRequest(request: PlanRequest, furtherM = 0): BoxRequest {
  * What the closed question of a search asks of the space: a box over a free footprint counts as one over the square of the same
  * area; the layout then tells.
  */
-export function spaceQuestion(request: PlanRequest): BoxRequest {
-  const { prism, shape, joints, ...box } = shellRequest(request)
-  const limits = spaceLimits(request)
+export function spaceQuestion(brief: BoxBrief): BoxRequest {
+  const { prism, shape, joints, ...box } = shellRequest(brief)
+  const limits = spaceLimits(brief)
   if (prism === undefined) return { ...box, ...present({ shape, joints }), limits }
   const sideM = Math.sqrt(Math.abs(signedArea(prism.footprint.map(({ xM, yM }) => ({ x: xM, y: yM })))))
   return { ...box, limits, outer: { widthM: sideM, depthM: sideM } }

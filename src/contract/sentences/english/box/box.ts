@@ -29,7 +29,7 @@ export const boxSentences = {
     'The panel rings at {lowHz} Hz or above; {wantedHz} Hz keep it out of the band. {spanCount} equal spans of its longer side would do.',
   'panel-in-band.plain': 'Bracing, a thicker board or a second front board raises them.',
   'panels-move-air':
-    'The panels flex: at full power they move {movedSharePercent} % as much air as the cones. Aim for under {sharePercent} %: add a brace or a second layer.',
+    'The panels flex: at full power they move {movedSharePercent} % as much air as the cones, which costs up to {lossDb} dB of bass. Aim for under {sharePercent} %: add a brace or a second layer.',
   'people.four': 'four people, or two with a hoist',
   'people.more': '{peopleCount} people',
   'people.one': 'one person',

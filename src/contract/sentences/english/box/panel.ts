@@ -1,19 +1,26 @@
-/** Names of boards. */
+/** Names of boards, and of what stands in a box. */
 export const panelSentences = {
+  'panel.amplifier-inside': 'amplifier inside',
   'panel.back': 'back',
+  'panel.basket': 'basket',
   'panel.batten': 'batten',
   'panel.bottom': 'bottom',
   'panel.brace': 'brace',
   'panel.divider': 'divider',
+  'panel.driver': 'driver',
   'panel.first-leg': 'first leg',
+  'panel.flange': 'flange',
   'panel.front': 'front',
   'panel.front-chamber': 'front chamber',
   'panel.front-inner': 'front inner',
   'panel.front-innermost': 'front innermost',
   'panel.front-outer': 'front outer',
   'panel.left': 'left',
+  'panel.motor': 'motor',
   'panel.named': '{name}',
   'panel.numbered': '{word} {number}',
+  'panel.on': 'on the {face}',
+  'panel.passive-radiator': 'passive radiator',
   'panel.port': 'port',
   'panel.port-cheek': 'port cheek',
   'panel.port-plate': 'port plate',
@@ -24,6 +31,7 @@ export const panelSentences = {
   'panel.side': 'side',
   'panel.side-left': 'side left',
   'panel.side-right': 'side right',
+  'panel.terminal-cup': 'terminal cup',
   'panel.third-leg': 'third leg',
   'panel.top': 'top'
 } as const

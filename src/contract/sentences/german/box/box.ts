@@ -33,7 +33,7 @@ export const germanBox = translation<typeof boxSentences>()({
     'Die Platte schwingt bei {lowHz} Hz oder darüber; {wantedHz} Hz halten sie aus dem Band. {spanCount} gleiche Felder ihrer längeren Seite würden genügen.',
   'panel-in-band.plain': 'Streben, eine dickere oder eine zweite Front heben sie an.',
   'panels-move-air':
-    'Die Platten biegen sich: bei voller Leistung bewegen sie {movedSharePercent} % so viel Luft wie die Membranen. Unter {sharePercent} % anstreben: eine Strebe oder eine zweite Lage.',
+    'Die Platten biegen sich: bei voller Leistung bewegen sie {movedSharePercent} % so viel Luft wie die Membranen, das kostet bis zu {lossDb} dB Bass. Unter {sharePercent} % anstreben: eine Strebe oder eine zweite Lage.',
   'people.four': 'vier Personen, oder zwei mit einem Hebezeug',
   'people.more': '{peopleCount} Personen',
   'people.one': 'eine Person',

@@ -3,20 +3,27 @@ import type { panelSentences } from '../../english/box/panel.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanPanel = translation<typeof panelSentences>()({
+  'panel.amplifier-inside': 'Verstärker innen',
   'panel.back': 'Rückwand',
+  'panel.basket': 'Korb',
   'panel.batten': 'Leiste',
   'panel.bottom': 'Boden',
   'panel.brace': 'Strebe',
   'panel.divider': 'Trennwand',
+  'panel.driver': 'Lautsprecher',
   'panel.first-leg': 'erster Abschnitt',
+  'panel.flange': 'Korbrand',
   'panel.front': 'Front',
   'panel.front-chamber': 'vordere Kammer',
   'panel.front-inner': 'Front innen',
   'panel.front-innermost': 'Front ganz innen',
   'panel.front-outer': 'Front außen',
   'panel.left': 'linke Seite',
+  'panel.motor': 'Magnet',
   'panel.named': '{name}',
   'panel.numbered': '{word} {number}',
+  'panel.on': 'Platte: {face}',
+  'panel.passive-radiator': 'Passivmembran',
   'panel.port': 'Kanal',
   'panel.port-cheek': 'Kanalwange',
   'panel.port-plate': 'Kanalplatte',
@@ -27,6 +34,7 @@ export const germanPanel = translation<typeof panelSentences>()({
   'panel.side': 'Seite',
   'panel.side-left': 'Seite links',
   'panel.side-right': 'Seite rechts',
+  'panel.terminal-cup': 'Anschlussterminal',
   'panel.third-leg': 'dritter Abschnitt',
   'panel.top': 'Deckel'
 })

@@ -12,11 +12,15 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.all-need-a-high-pass-at': 'Für alle {power} braucht es einen Hochpass bei {highPass} Hz: {way}.',
   'answer.all-that-amplifier-and-drivers-bear':
     'Alle {bornePower}, die Verstärker und Lautsprecher vertragen, bleiben ohne Hochpass in jeder Grenze.',
+  'answer.allow-a-little-more-drop':
+    '{designation} verfehlt die Grenze des Spannungsfalls um {missPercent} %; mit {allowedPercent} % erlaubtem Fall genügt es',
   'answer.as-asked': 'wie gewünscht',
   'answer.as-loud-as-planned': 'so laut wie geplant',
   'answer.at-full-sine-driving': 'bei vollem Sinus auf der Fahrt',
   'answer.at-the-seat': 'am Sitzplatz',
   'answer.behind-the-distribution-block': 'Hinter dem Verteiler: {join}.',
+  'answer.bridge-two-channels':
+    'Zwei Kanäle brücken, wenn das Datenblatt des Verstärkers {pairOhm} Ω in der Brücke erlaubt',
   'answer.by-the-leaflet': 'nach dem Merkblatt',
   'answer.bridged': ', gebrückt',
   'answer.cable': '{cable}{instead}',
@@ -53,25 +57,30 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.in-each-of-them': ' in jedem',
   'answer.in-half-space': 'im Halbraum',
   'answer.in-place-of-v': ' statt {was} V',
+  'answer.in-place-of-w': ' statt {was} W',
   'answer.in-vented-box': 'im Bassreflexgehäuse mit {volume}',
   'answer.instead': ' statt {cable}',
   'answer.l-net-outside-mm-kg-with':
     '{kind}, {toFixed} l netto, außen {width} × {height} × {depth} mm, {toFixed2} kg mit Lautsprechern.',
+  'answer.lay-runs-side-by-side':
+    '{runs} Kabel nebeneinander legen, gleich in Größe und Länge, jedes hinter eigener Sicherung',
   'answer.left-at-the-amplifier-at-full': 'Am Verstärker bleiben: bei vollem Sinus {both}; mit dichtem Bass {both2}.',
   'answer.less': 'weniger',
   'answer.measure-the-body-from-ground-point': 'Die Karosserie vom Massepunkt zum Minuspol messen; sind es {value} mΩ',
-  'answer.misfit': 'Kein Gehäuse passt in den Platz. Das nächste, {name} mit {volume}{tuned}: {complaint}.',
+  'answer.misfit': 'Kein Gehäuse passt in den Platz. Das nächste, {name} mit {volume}{tuned}: {complaint}',
   'answer.mm': '{width} × {height} × {depth} mm',
   'answer.more': 'mehr',
   'answer.no-steady-voltage': 'keine stehende Spannung',
   'answer.on-each-of-outputs': ' an jedem von {outputs} Ausgängen',
   'answer.on-power': ' an {powerW} W',
   'answer.port-mm-long': 'Kanal: {name}, {length} mm lang{more}{speed}.',
+  'answer.power-at-the-gain': '{is} W{instead}',
   'answer.power-cable': 'Stromkabel {trunk}{guard}{why}.',
   'answer.put-a-converter-from-to-12':
     'Einen Wandler von {systemVoltage} auf 12 V neben die Verstärker, mit Sicherung auf beiden Seiten',
   'answer.put-a-second-battery-beside-the':
     'Eine zweite Batterie neben die Verstärker, {capacity} A·h, {kind}, hinter Relais und eigener Sicherung',
+  'answer.port-why': '{reasons}.',
   'answer.remedy': '{what}: {brings}.',
   'answer.rings-longer': 'klingt {ring} ms länger nach',
   'answer.rings-shorter': 'klingt {ring} ms kürzer nach',
@@ -83,6 +92,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.take-a-cable-that-prints-c':
     'Ein Kabel nehmen, auf dessen Isolierung {usualClassC} °C steht, oder das am vorhandenen ablesen',
   'answer.take-a-converter-of-a': 'Einen Wandler mit {ratedA} A nehmen',
+  'answer.take-a-cross-linked-cable': 'Ein Kabel aus vernetztem Polyethylen nehmen, auf dem {classC} °C steht',
   'answer.take-full-copper-in-place-of': 'Vollkupfer statt dieses Metalls nehmen',
   'answer.take-the-next-size-of-cable': 'Die nächste Kabelgröße nehmen',
   'answer.take-the-version-of-the-driver':
@@ -105,8 +115,10 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.the-port-is-loud-at-full': 'Der Kanal ist bei voller Leistung laut',
   'answer.the-port-stays-quiet': 'Der Kanal bleibt leise',
   'answer.then-power': ',{power}',
+  'answer.tight': '{between} ({availableMm} von {neededMm} mm)',
   'answer.times-the-room': 'das {room}-Fache des Platzes',
   'answer.to': '{designation} zu {amplifier}{more}',
+  'answer.too-tight': 'Zu eng: {rows}.',
   'answer.tuned-at': ' bei {tuningHz} Hz',
   'answer.tuned-to-hz': ', abgestimmt auf {toFixed} Hz',
   'answer.tuned-to-hz-2': ', abgestimmt auf {tuning} Hz',

@@ -1,0 +1,40 @@
+/** German: what comes too close to what in a box, and why so much room is wanted. */
+import type { clearanceSentences } from '../../english/box/clearance.ts'
+import { translation } from '../../form/translation.ts'
+
+export const germanClearance = translation<typeof clearanceSentences>()({
+  'clearance.bend-to-wall': '{thing}: Bogen zur Wand dahinter',
+  'clearance.beyond-bend': '{thing}: Länge hinter dem Bogen',
+  'clearance.cone-to-wall': '{thing}: Membran zur Wand dahinter',
+  'clearance.flange-to-edge': '{thing}: Korbrand zum Rand der freien Platte',
+  'clearance.flanges': '{thing} und {other}: Korbrand zu Korbrand',
+  'clearance.hole-to-edge': '{thing}: Loch zum Rand der freien Platte',
+  'clearance.hole-to-walls': '{thing}: Loch zu den Wänden hinter der Platte',
+  'clearance.hole-web': '{thing}: Holz bis zum nächsten Loch',
+  'clearance.motor-to-slot': '{thing}: Magnet zu den Platten des Schlitzes',
+  'clearance.basket-to-slot': '{thing}: Korb zu den Platten des Schlitzes',
+  'clearance.motor-to-wall': '{thing}: Magnet zur Wand dahinter',
+  'clearance.motor-to-walls': '{thing}: Magnet zu den Wänden daneben',
+  'clearance.mouth-to-wall': '{thing}: innere Mündung zur Wand davor',
+  'clearance.pair': '{thing} und {other}',
+  'clearance.part': '{thing}, {part}',
+  'clearance.web': '{thing} und {other}: Holz zwischen den Löchern',
+  'room.basket': 'der Korb muss an den Wänden vorbei (übliche Praxis)',
+  'room.basket-slot': 'der Korb muss von der Platte des Schlitzes frei sein',
+  'room.behind-motor': 'Raum hinter dem Magneten für Luft und Kabel (übliche Praxis)',
+  'room.behind-passive': 'Raum hinter einer Passivmembran, damit sie nirgends anschlägt (übliche Praxis)',
+  'room.bend': 'Raum, um den Bogen einzusetzen (übliche Praxis)',
+  'room.bend-too-long': 'schon der Bogen ist länger als das Rohr',
+  'room.cup-screws': 'Holz für die Schrauben des Anschlussterminals (übliche Praxis)',
+  'room.flange-to-edge': 'Korbrand zum Rand der freien Front (übliche Praxis)',
+  'room.flange-to-flange': 'Korbrand zu Korbrand (übliche Praxis)',
+  'room.motor-to-motor': 'Magnet zu Magnet, damit beide Luft bekommen (übliche Praxis)',
+  'room.motor-to-side': 'Magnet zu einer Wand daneben (übliche Praxis)',
+  'room.motor-to-tube': 'Magnet zur Wand eines Kanals (übliche Praxis)',
+  'room.mouth': 'die Mündung eines Kanals bleibt um ihren Durchmesser von der Wand davor entfernt (übliche Praxis)',
+  'room.one-place': 'zwei Dinge können nicht an einem Platz stehen',
+  'room.passive-travel': 'eine Passivmembran schwingt um ihren Hub zurück',
+  'room.tube': 'das Rohr muss an den Wänden vorbei',
+  'room.vent-ring': 'ein Ring, ein Viertel der Polkernbohrung breit, hat deren Fläche',
+  'room.web': 'Holz zwischen zwei Löchern (übliche Praxis)'
+})

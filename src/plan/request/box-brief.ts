@@ -1,0 +1,95 @@
+/** What the rooms of the box work from: their part of the request, and once each what several of them need of it. */
+import type { AirRequest } from '../../contract/acoustics/air.ts'
+import type { BoxDriver } from '../../contract/boxes/box-hardware.ts'
+import type { shellFaces } from '../../contract/boxes/words.ts'
+import type { DriverSheet } from '../../contract/drivers/driver-parameters.ts'
+import type { PlanCar, PlanRequest } from '../../contract/systems/plan-request.ts'
+import { portShapes } from '../../contract/systems/words.ts'
+import { present } from '../../domain/present.ts'
+import { sawStep } from './plan-imperial.ts'
+import { type GivenBox, leafletBox } from './plan-leaflet.ts'
+import type { PlanEnclosure } from './plan-request.ts'
+import { driverFace } from './plan-space.ts'
+import { usual } from './plan-usual.ts'
+import type { ResolvedPlan } from './resolved-plan.ts'
+
+type Face = (typeof shellFaces)[number]
+type PortShape = (typeof portShapes)[number]
+
+/** What hangs on the box that was asked for. */
+interface AskedBox {
+  /** What the caller fixed of the box, or wishes of it. */
+  readonly enclosure: PlanEnclosure
+  /** Of the tubes: in a round well nothing else is left than the face of the drivers. */
+  readonly portFace: Face
+  /** What a port may be: a slot starts in the front and follows four walls. */
+  readonly portShapes: readonly PortShape[]
+  /** Peak speed of the air in the port up to which boxes are searched and levels held. */
+  readonly airSpeedMPerS: number
+}
+
+export interface BoxBrief extends AskedBox {
+  readonly space: PlanCar['space']
+  readonly board: PlanRequest['board']
+  readonly lined: boolean
+  readonly driverFace: Face
+  readonly drivers: BoxDriver & { readonly count: number }
+  /** Of one driver. */
+  readonly sheet: DriverSheet
+  /** The box, where a leaflet gives it and nothing tells what the driver is. */
+  readonly leaflet?: GivenBox
+  readonly crossoverHz: number
+  /** Of all outputs, as asked. */
+  readonly gainPowerW?: number
+  readonly cabin?: PlanCar['cabin']
+  readonly air?: AirRequest
+  /** What the saw is set by; the millimetre where it is absent. */
+  readonly sawStepM?: number
+}
+
+function askedBox(
+  enclosure: PlanEnclosure,
+  { space: { shape }, driverFace }: Pick<BoxBrief, 'space' | 'driverFace'>
+): AskedBox {
+  const portFace = enclosure.portFace ?? (shape === 'round' ? driverFace : 'front')
+  const onlyTubes = portFace !== 'front' || shape === 'prism' || shape === 'round'
+  const usualShapes = onlyTubes ? (['round'] as const) : portShapes
+  return {
+    enclosure,
+    portFace,
+    portShapes: enclosure.portShape === undefined ? usualShapes : [enclosure.portShape],
+    airSpeedMPerS: enclosure.airSpeedMPerS ?? usual.airSpeedMPerS.value
+  }
+}
+
+/** The same brief for another box. */
+export const withEnclosure = (brief: BoxBrief, enclosure: PlanEnclosure): BoxBrief => ({
+  ...brief,
+  ...askedBox(enclosure, brief)
+})
+
+function boxDrivers({ driver, driverCount }: ResolvedPlan, face: Face): BoxBrief['drivers'] {
+  const { sdM2, xmaxM } = driver.sheet
+  return {
+    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
+    count: driverCount,
+    ...driver.mounting,
+    ...(face === 'front' ? {} : { face }),
+    ...present({ sdM2, xmaxM })
+  }
+}
+
+export function boxBrief(resolved: ResolvedPlan): BoxBrief {
+  const { enclosure = {}, car, board, finish, crossoverHz, signal, air } = resolved
+  const { space, cabin } = car
+  const face = driverFace(resolved)
+  return {
+    ...askedBox(enclosure, { space, driverFace: face }),
+    ...{ space, board, lined: finish.lined, driverFace: face },
+    drivers: boxDrivers(resolved, face),
+    sheet: resolved.driver.sheet,
+    crossoverHz,
+    ...present({ leaflet: leafletBox(resolved), gainPowerW: signal.gainPowerW, cabin, air }),
+    ...sawStep(resolved)
+  }
+}
