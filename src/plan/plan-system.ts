@@ -38,7 +38,7 @@ import { planWork } from './plan-work.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
 import { type BoxBrief, boxBrief } from './request/box-brief.ts'
-import type { Part } from './request/part.ts'
+import { type Part, rememberingParts } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { leafletCautions } from './request/plan-leaflet.ts'
 import { ratingCautions } from './request/plan-ratings.ts'
@@ -100,6 +100,10 @@ function inParts(brief: BoxBrief, { response, port }: PlanParts): readonly Assum
  * @validity that of the parts; the box is the first of those searched for the wish that can be built, or the one that was given
  */
 export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
+  return rememberingParts(() => planned(request))
+}
+
+function planned(request: PlanRequest): Outcome<SystemPlan> {
   const assumed = assumptions()
   requireUsable(request)
   const resolved = resolvedPlan(request, assumed)
