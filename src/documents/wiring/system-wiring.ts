@@ -22,6 +22,7 @@ import {
   branch,
   capacitorBeside,
   capacitorBranch,
+  fedFromBehind,
   gap,
   LEFT,
   label,
@@ -126,7 +127,7 @@ function behindBlock(diagram: SystemWiring, block: NonNullable<SystemWiring['blo
   const lead =
     positive === undefined || negative === undefined
       ? []
-      : branch({ positive, negative, ...present({ fuse }) }, returnBy)
+      : fedFromBehind({ positive, negative, ...present({ fuse }) }, returnBy)
   const second = name === undefined ? [] : [...lead, box('Second battery', [name])]
   const stored = capacitor === undefined ? [] : capacitorBranch(capacitor, returnBy)
   const passing = block.bass.fuse === undefined ? (['minus'] as const) : (['plus', 'minus'] as const)

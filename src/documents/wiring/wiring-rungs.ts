@@ -134,6 +134,16 @@ export function branch(
   return [tapped, fused(fuse), past(['plus'], label(positive, 'plus')), past(['plus'], wayBack(negative, returnBy))]
 }
 
+/** From the block to another battery, whose fuse sits at its own post: what it feeds begins there. */
+export function fedFromBehind(
+  { fuse, positive, negative }: WiringBranch,
+  returnBy: SystemWiring['returnBy']
+): readonly Rung[] {
+  const back = past(['plus'], wayBack(negative, returnBy))
+  if (fuse === undefined) return [warning('no fuse rated: do not connect'), label(positive, 'plus'), back]
+  return [tapped, past(['plus'], label(positive, 'plus')), fused(fuse, 'at its post'), back]
+}
+
 /** A capacitor on two leads beside the block. */
 export function capacitorBranch(
   { text, leads }: NonNullable<SystemWiring['capacitor']>,

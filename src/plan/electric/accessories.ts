@@ -21,6 +21,8 @@ function secondBatteryOf({ supply }: SupplyBrief, runs: PowerRuns): PlanCircuit[
     ...worded({ name: say('part.second-battery-name', { capacityAh, chemistry: say(`part.chemistry.${chemistry}`) }) }),
     link: link.kind,
     ...(link.kind === 'relay' && trunk !== undefined ? { relayA: relayRating(trunk) } : {}),
+    ...(link.kind === 'joined' ? {} : { signalWireM: supply.positiveLengthM }),
+    ...(chemistry === 'lithium' ? { sealed: true } : {}),
     ...present({ charger, lead: secondLead })
   }
 }
@@ -35,11 +37,13 @@ function capacitorOf({ supply }: SupplyBrief, { trunk, branches, converter }: Po
   return { capacitanceF, designation, lengthM: usual.capacitorLeadM.value, ...worded({ at }) }
 }
 
-function turnOnRelayOf({ supply }: SupplyBrief, signal: SignalPart): PlanCircuit['turnOnRelay'] {
+function turnOnRelayOf({ supply, branchM }: SupplyBrief, signal: SignalPart): PlanCircuit['turnOnRelay'] {
   const relay = signal.done ? signal.outcome.result.turnOn?.relay : undefined
   if (relay === undefined) return undefined
   const { fuseA, coilCurrentA } = relay
-  return { fuseA, coilCurrentA, wireM: supply.positiveLengthM }
+  // the contact hands on what feeds the amplifiers: the block, or the output of a converter
+  const wireM = supply.converter === undefined ? supply.positiveLengthM : branchM
+  return { fuseA, coilCurrentA, coilVoltageV: supply.systemVoltageV, wireM }
 }
 
 export function accessories(brief: SupplyBrief, runs: PowerRuns, signal: SignalPart): Accessories {
