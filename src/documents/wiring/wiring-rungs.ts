@@ -144,21 +144,7 @@ export function fedFromBehind(
   return [tapped, past(['plus'], label(positive, 'plus')), fused(fuse, 'at its post'), back]
 }
 
-/** A capacitor on two leads beside the block. */
-export function capacitorBranch(
-  { text, leads }: NonNullable<SystemWiring['capacitor']>,
-  returnBy: SystemWiring['returnBy']
-): readonly Rung[] {
-  const back = { text: returnBy === 'body' ? 'to the body' : 'to the returns' }
-  return [
-    tapped,
-    past(['plus'], label(leads, 'plus')),
-    past(['plus'], wayBack(back, returnBy)),
-    box('Capacitor', [text])
-  ]
-}
-
-/** A capacitor at the terminals of the only amplifier. */
+/** A capacitor at the terminals of the bass amplifier. */
 export const capacitorBeside =
   ({ text, leads }: NonNullable<SystemWiring['capacitor']>): Rung =>
   top => {

@@ -5,7 +5,6 @@ import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
 import { usual } from '../request/plan-usual.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
-import { hasBlock } from './plan-run.ts'
 import type { SignalPart } from './plan-signal.ts'
 import type { PowerRuns } from './plan-supply.ts'
 import { relayRating } from './second-battery.ts'
@@ -27,14 +26,16 @@ function secondBatteryOf({ supply }: SupplyBrief, runs: PowerRuns): PlanCircuit[
   }
 }
 
-/** Its leads carry the ripple of the amplifiers: the size of the cable that ends beside it. */
-function capacitorOf({ supply }: SupplyBrief, { trunk, branches, converter }: PowerRuns): PlanCircuit['capacitor'] {
+/** At the terminals of the bass amplifier, behind its fuse: the leads carry its ripple, and are as thick as the cable that ends there. */
+export function capacitorOf({ supply }: SupplyBrief, { trunk, branches }: PowerRuns): PlanCircuit['capacitor'] {
   const { capacitor } = supply
   const designation = branches[0]?.designation ?? trunk?.designation
   if (capacitor === undefined || designation === undefined) return undefined
   const { capacitanceF } = capacitor
-  const at = say(hasBlock({ branches, ...present({ converter }) }) ? 'part.beside.block' : 'part.beside.amplifier')
-  return { capacitanceF, designation, lengthM: usual.capacitorLeadM.value, ...worded({ at }) }
+  return {
+    ...{ capacitanceF, designation, lengthM: usual.capacitorLeadM.value },
+    ...worded({ at: say('part.beside.amplifier') })
+  }
 }
 
 function turnOnRelayOf({ supply, branchM }: SupplyBrief, signal: SignalPart): PlanCircuit['turnOnRelay'] {
