@@ -715,6 +715,10 @@ export interface components {
             options: components["schemas"]["MatchOption"][];
             wiring?: components["schemas"]["MatchWiring"];
         };
+        AmplifierPatch: {
+            channels: number;
+            minimumBridgedOhm: number;
+        };
         /** @description One published power of an amplifier. */
         AmplifierRating: {
             /** @description Rated with two channels bridged */
@@ -941,6 +945,7 @@ export interface components {
             needed: boolean;
             part: components["schemas"]["BillPart"];
             quantity: number;
+            sold?: components["schemas"]["SoldAs"];
             sparePercent: number;
             specification?: components["schemas"]["BillSpecification"];
             unit: string;
@@ -1473,6 +1478,8 @@ export interface components {
             /** @description Resistivity at 20 °C in place of the metal’s */
             resistivityOhmM?: number;
             return: components["schemas"]["ReturnPath"];
+            /** @description Equal cables side by side, each with a fuse of its own */
+            runs?: number;
             shortCircuit?: components["schemas"]["ShortCircuitRequest"];
             /** @description Sizes to choose from */
             sizes?: string[];
@@ -1539,6 +1546,14 @@ export interface components {
             prechargeTimeConstantS?: number;
             storedJ: number;
             usableJ: number;
+        };
+        CapacitorGuard: {
+            id: string;
+            inrushA: number;
+            prechargeDoneS: number;
+            prechargeOhm: number;
+            storedJ: number;
+            voltageV: number;
         };
         /** @description A stiffening capacitor at the amplifiers. */
         CapacitorRequest: {
@@ -1737,6 +1752,8 @@ export interface components {
             dropOutV?: number;
             /** @description Output over input at rated output, from the data sheet */
             efficiency?: number;
+            /** @description RMS output its gain is set for, where that is less than it can give */
+            gainPowerW?: number;
             /** @description Name of this part, once in the circuit */
             id: string;
             /** @description Input current at rated output, from the data sheet */
@@ -1839,6 +1856,23 @@ export interface components {
             id: string;
             loadA?: number;
         };
+        /** @description A stiffening capacitor */
+        CircuitCapacitor: {
+            /** @description Capacitance */
+            capacitanceF: number;
+            /** @description Its series resistance */
+            esrOhm?: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description Point of its minus pole */
+            minus: string;
+            /** @description Point of its plus pole */
+            plus: string;
+            /** @description Resistor it is charged through */
+            prechargeOhm?: number;
+            /** @description Voltage its maker rates it for */
+            ratedVoltageV?: number;
+        };
         /** @description A converter or charger from one voltage to another */
         CircuitConverter: {
             /** @description Output over input */
@@ -1921,6 +1955,8 @@ export interface components {
             batteries: components["schemas"]["CircuitBattery"][];
             /** @description Cables */
             cables?: components["schemas"]["CircuitCable"][];
+            /** @description Capacitors */
+            capacitors?: components["schemas"]["CircuitCapacitor"][];
             /** @description Of the cables while the voltages are read */
             conductorTemperatureC?: number;
             /** @description Converters and chargers from one voltage to another */
@@ -1936,6 +1972,7 @@ export interface components {
         CircuitResult: {
             bareSources: string[];
             cables: components["schemas"]["CircuitCableGuard"][];
+            capacitors?: components["schemas"]["CapacitorGuard"][];
             collapseMargin?: number;
             farFaults: components["schemas"]["FarFault"][];
             fuses: components["schemas"]["CircuitFuseGuard"][];
@@ -2471,11 +2508,11 @@ export interface components {
             frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
         };
         DesignComparisonResult: {
+            comparedHz: number[];
             designs: components["schemas"]["DesignSideBySide"][];
             differences: components["schemas"]["DesignDifference"][];
             differing: ("levels" | "most-levels" | "half-power" | "tuning" | "qtc" | "net-volume" | "voltage" | "cone-excursion" | "port-air-speed" | "group-delay" | "impedance")[];
             frequencyHz: number[];
-            markHz: number[];
             /** @enum {string} */
             place: "seat" | "half-space";
         };
@@ -4571,8 +4608,8 @@ export interface components {
             cost: "reading" | "setting" | "cable" | "converter" | "battery" | "alternator" | "driver";
             cures: components["schemas"]["CautionCode"][];
             /** @enum {string} */
-            id: "converter" | "measure-body" | "lower-gain" | "other-insulation" | "next-size" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
-            patch?: components["schemas"]["RemedyPatch"];
+            id: "converter" | "measure-body" | "bridging" | "lower-gain" | "smaller-size" | "other-insulation" | "next-size" | "parallel-runs" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
+            patch: components["schemas"]["RemedyPatch"];
             text: string;
         };
         /** @description Data sheets, the car and its supply */
@@ -4630,6 +4667,8 @@ export interface components {
             link: "relay" | "charger" | "joined";
             name: string;
             relayA?: number;
+            sealed?: boolean;
+            signalWireM?: number;
         };
         /** @description The sheet the panels are cut from. */
         PlanSheetSize: {
@@ -4747,6 +4786,8 @@ export interface components {
             /** @description Conductor length of the positive run */
             positiveLengthM: number;
             return: components["schemas"]["ReturnPath"];
+            /** @description Equal cables side by side, each with a fuse of its own */
+            runs?: number;
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
             /** @description Whether that stretch lies in a sheath all the way */
             sheathed?: boolean;
@@ -4793,6 +4834,7 @@ export interface components {
         };
         PlanTurnOnRelay: {
             coilCurrentA: number;
+            coilVoltageV: number;
             fuseA: number;
             wireM: number;
         };
@@ -5146,9 +5188,12 @@ export interface components {
             cable?: string;
             fullSineV?: number;
             heavyV?: number;
+            powerW?: number;
         };
         RemedyPatch: {
+            amplifier?: components["schemas"]["AmplifierPatch"];
             driver?: components["schemas"]["CoilsPatch"];
+            signal?: components["schemas"]["SignalPatch"];
             supply?: components["schemas"]["SupplyPatch"];
         };
         ResistanceSpread: {
@@ -5736,6 +5781,9 @@ export interface components {
             sourceV: number;
             why: string;
         };
+        SignalPatch: {
+            gainPowerW: number;
+        };
         /** @description The way from the music source to one amplifier output. */
         SignalSetupRequest: {
             amplifier: components["schemas"]["SignalAmplifier"];
@@ -5937,6 +5985,11 @@ export interface components {
          * @enum {string}
          */
         SlotWalls: "own" | "one-shared" | "full-width";
+        SoldAs: {
+            item?: string;
+            quantity: number;
+            unit: string;
+        };
         /** @description What feeds the drivers */
         Source: {
             /** @description Load at which the power is meant */
@@ -6167,7 +6220,9 @@ export interface components {
             };
             dropLimitPercent?: number;
             insulationC?: number;
+            insulationMaterial?: components["schemas"]["InsulationMaterial"];
             return?: components["schemas"]["ReturnPatch"];
+            runs?: number;
             secondBattery?: components["schemas"]["SecondBatteryPatch"];
         };
         SystemFigures: {
@@ -8266,6 +8321,7 @@ export interface operations {
                 "return.leadLengthM"?: number;
                 "return.lengthM"?: number;
                 "return.resistanceOhm"?: number;
+                runs?: number;
                 "shortCircuit.currentA"?: number;
                 "shortCircuit.durationS"?: number;
                 "shortCircuit.endC"?: number;

@@ -35,6 +35,27 @@ describe('?validate=only', () => {
       expect(pointers(JSON.parse(body).errors)).toEqual(pointers(real.body.errors))
     }
     expect((await dry('/v1/coils/wiring', coils.body)).statusCode).toBe(204)
+  })
+
+  it('says in the language asked for what the calculation says', async () => {
+    const request = { ...coils.body, cable: { lengthM: 3 } }
+    for (const language of ['en', 'de']) {
+      const ask = async (url: string) =>
+        (
+          await (
+            await testApp()
+          ).inject({
+            method: 'POST',
+            url,
+            headers: { 'accept-language': language },
+            payload: request
+          })
+        ).json()
+      const [only, real] = [await ask(`${coils.url}?validate=only`), await ask(coils.url)]
+      expect(only.errors[0].detail).toMatch(language === 'de' ? /Lautsprecherkabel/ : /loudspeaker cable/)
+      expect([only.code, only.title, only.detail]).toEqual([real.code, real.title, real.detail])
+    }
+    expect((await dry(coils.url, coils.body)).statusCode).toBe(204)
     expect((await post(`${coils.url}?validate=yes`, coils.body)).status).toBe(400)
   })
 })

@@ -1,5 +1,4 @@
 /** The words tests are written in, for the warm process: the same judge of equality, and each test can be run by itself. */
-import vm from 'node:vm'
 import {
   ASYMMETRIC_MATCHERS_OBJECT,
   chai,
@@ -83,19 +82,11 @@ export const words = {
   afterEach: inOpen('afterEach')
 }
 
-const call = new vm.Script('globalThis.called()')
-
-/** A fault may turn for ever: what does not come back is ended. @throws what the body throws */
-export async function within(ms: number, body: () => unknown): Promise<void> {
-  Object.assign(globalThis, { called: body })
-  await call.runInThisContext({ timeout: ms })
-}
-
 /** @param load  evaluates a test file */
-export async function collected(ms: number, load: () => unknown): Promise<readonly Test[]> {
+export function collected(load: () => unknown): readonly Test[] {
   open = [blockOf('')]
   found = []
-  await within(ms, load)
+  load()
   return found
 }
 
@@ -103,7 +94,7 @@ export async function collected(ms: number, load: () => unknown): Promise<readon
  * Runs tests of one file in order, hooks of their blocks around them. @throws what the first that fails throws
  * @param told  what begins: a test, or with nothing a hook for several
  */
-export async function runInOrder(ms: number, tests: readonly Test[], told: (test?: Test) => void): Promise<void> {
+export async function runInOrder(tests: readonly Test[], told: (test?: Test) => void): Promise<void> {
   const entered = new Set<Block>()
   try {
     for (const test of tests) {
@@ -111,14 +102,14 @@ export async function runInOrder(ms: number, tests: readonly Test[], told: (test
       for (const block of test.blocks)
         if (!entered.has(block)) {
           entered.add(block)
-          for (const body of block.before) await within(ms, body)
+          for (const body of block.before) await body()
         }
       told(test)
-      for (const block of test.blocks) for (const body of block.beforeEach) await within(ms, body)
-      await within(ms, test.body)
-      for (const block of test.blocks) for (const body of block.afterEach) await within(ms, body)
+      for (const block of test.blocks) for (const body of block.beforeEach) await body()
+      await test.body()
+      for (const block of test.blocks) for (const body of block.afterEach) await body()
     }
   } finally {
-    for (const block of entered) for (const body of block.after) await within(ms, body)
+    for (const block of entered) for (const body of block.after) await body()
   }
 }

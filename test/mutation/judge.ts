@@ -1,10 +1,19 @@
 /** The process that works on a list of mutants sent by its parent, one after another; a mutant may take it along. */
-import { type Asked, bench } from './bench.ts'
+import { Worker } from 'node:worker_threads'
+import { type Asked, bench, processorMs } from './bench.ts'
 import type { Mutant } from './mutants.ts'
 import { sourceOf } from './rooms.ts'
 
-/** A test that takes this long where none takes a third of it never ends. */
-const PATIENCE_MS = 30_000
+/** Of processor time, many times what the tests of one mutant are allowed: it never ends. */
+const PATIENCE_MS = 60_000
+/** A thread of its own, for the one that turns for ever answers nothing. */
+const WATCH = `
+const { workerData } = require('node:worker_threads')
+const began = new Float64Array(workerData)
+setInterval(() => {
+  const { user, system } = process.cpuUsage()
+  if ((user + system) / 1000 - began[0] > ${PATIENCE_MS}) process.kill(process.pid, 'SIGKILL')
+}, 1000)`
 
 export interface Task {
   readonly room: string
@@ -19,8 +28,12 @@ const faulty = ({ file, start, end, now }: Mutant): string => {
 }
 
 async function judge(tasks: readonly Task[]): Promise<void> {
-  const { failing } = bench(PATIENCE_MS)
+  const { failing } = bench()
+  const shared = new SharedArrayBuffer(8)
+  const began = new Float64Array(shared)
+  new Worker(WATCH, { eval: true, workerData: shared }).unref()
   for (const { mutant, tests } of tasks) {
+    began[0] = processorMs()
     const by = tests.length === 0 ? undefined : await failing(tests, mutant.file, faulty(mutant))
     process.send?.({ by })
   }

@@ -1,14 +1,16 @@
 /**
  * Which small faults the tests let live. `npm run mutants` draws 200 by a seed and fails under 80 %; `-- --room circuit/fuse,cabin`
- * takes rooms whole, `-- --all` every one; `-- --seed 7 --sample 50` draws others, `--each 30` so many of each room; `--file choose-load` narrows to a file. First
- * every quick test is run once with marks, to know what it runs; `--reach FILE` keeps that, for as long as nothing changes.
+ * takes rooms whole, `-- --all` every one; `-- --seed 7 --sample 50` draws others, `--each 30` so many of each room; `--file
+ * choose-load` narrows to a file. First every quick test is run once with marks, to know what it runs; `--reach FILE` keeps that, and
+ * asks anew what has changed.
  */
 import { fork } from 'node:child_process'
+import { createHash } from 'node:crypto'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { parseArgs } from 'node:util'
 import { randomStream } from '../../src/numeric/random-stream.ts'
-import { type Asked, type Walked, walked } from './bench.ts'
+import { type Asked, quick, type Walked, walked } from './bench.ts'
 import type { Task } from './judge.ts'
 import type { Mutant } from './mutants.ts'
 import { marked, witnesses } from './reach.ts'
@@ -28,20 +30,43 @@ const { values } = parseArgs({
   }
 })
 
-/** Longer than any one mutant asks of all its tests together. */
-const PATIENCE_MS = 300_000
-/** What lies beyond is spared a mutant that the nearer tests let live. */
-const MOST_ASKED_MS = 6000
+/** Of processor time; what lies beyond is spared a mutant that the nearer tests let live. */
+const MOST_ASKED_MS = 4000
 
 const texts = sources.map(file => ({ file, text: sourceOf(file) }))
 
+interface Kept {
+  readonly sources: string
+  readonly tests: Readonly<Record<string, { readonly text: string; readonly walked: readonly Walked[] }>>
+}
+const digest = (text: string) => createHash('sha256').update(text).digest('hex')
+
+function grouped(all: readonly Walked[]): ReadonlyMap<string, readonly Walked[]> {
+  const groups = new Map<string, Walked[]>()
+  for (const each of all) groups.set(each.file, [...(groups.get(each.file) ?? []), each])
+  return groups
+}
+
+/** What each test runs; of what was kept only test files that are the same, and nothing once a source is another. */
 async function reach(): Promise<readonly Walked[]> {
-  const { reach: kept } = values
-  if (kept !== undefined && existsSync(kept)) return JSON.parse(readFileSync(kept, 'utf8'))
+  const sourcesNow = digest(texts.map(({ text }) => text).join())
+  const textOf = new Map(quick.map(file => [file, digest(sourceOf(file))]))
+  const kept: Kept | undefined =
+    values.reach !== undefined && existsSync(values.reach) ? JSON.parse(readFileSync(values.reach, 'utf8')) : undefined
+  const old = kept?.sources === sourcesNow ? kept.tests : {}
+  const stale = quick.filter(file => old[file]?.text !== textOf.get(file))
   const byFile = new Map(texts.map(({ file, text }) => [file, marked(file, text)]))
-  const found = await walked(file => byFile.get(file))
-  if (kept !== undefined) writeFileSync(kept, JSON.stringify(found))
-  return found
+  const fresh = grouped(await walked(stale, file => byFile.get(file)))
+  const tests = Object.fromEntries(
+    quick.map(file => [
+      file,
+      fresh.has(file) || old[file] === undefined
+        ? { text: textOf.get(file) ?? '', walked: fresh.get(file) ?? [] }
+        : old[file]
+    ])
+  )
+  if (values.reach !== undefined) writeFileSync(values.reach, JSON.stringify({ sources: sourcesNow, tests }))
+  return Object.values(tests).flatMap(each => each.walked)
 }
 
 /** The tests that run a mutant, by file: those of its room first, of them the quick ones, as far as patience goes. */
@@ -58,8 +83,9 @@ function testsFor(room: string, { file, start }: Mutant, all: readonly Walked[])
     .map(([test, asked]) => ({ file: test, ...asked, near: nearness(room, test) }))
     .toSorted((a, b) => b.near - a.near || a.ms - b.ms)
     .filter(({ ms }, place) => {
-      spentMs += ms
-      return place === 0 || spentMs <= MOST_ASKED_MS
+      const fits = place === 0 || spentMs + ms <= MOST_ASKED_MS
+      if (fits) spentMs += ms
+      return fits
     })
     .map(({ file: test, places: asked }) => ({ file: test, places: asked }))
 }
@@ -83,18 +109,13 @@ function judged(tasks: readonly Task[], told: (task: Task, by?: string) => void)
       serialization: 'advanced'
     })
     let done = 0
-    const waiting = () => setTimeout(() => child.kill('SIGKILL'), PATIENCE_MS)
-    let patience = waiting()
     child.on('message', ({ by, error }: { readonly by?: string; readonly error?: string }) => {
-      clearTimeout(patience)
       if (error !== undefined) return reject(new Error(error))
-      patience = waiting()
       const task = tasks[done]
       done++
       if (task !== undefined) told(task, by)
     })
     child.on('exit', code => {
-      clearTimeout(patience)
       const task = tasks[done]
       if (code === 0 || task === undefined) return resolve(done)
       told(task, 'it takes the process along')

@@ -96,13 +96,12 @@ export function world(
     return module.exports
   }
   const forget = () => modules.clear()
-  const drop = (file: string): readonly string[] => {
-    if (!modules.delete(file)) return []
-    return [file, ...[...(importers.get(file) ?? [])].flatMap(drop)]
+  const drop = (file: string): void => {
+    if (!modules.delete(file)) return
+    for (const each of importers.get(file) ?? []) drop(each)
   }
   const replace = (file: string, text?: string): void => {
-    // The service enters itself in lists of the contract as it loads, which does not import it: with it all is loaded again.
-    if (drop(file).some(each => each.startsWith('src/http/'))) forget()
+    drop(file)
     if (text === undefined) runs.delete(file)
     else runs.set(file, translated(file, text))
   }

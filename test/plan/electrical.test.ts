@@ -4,6 +4,7 @@ import { caution } from '../../src/domain/caution.ts'
 import { estatePlan, hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { oneOperatingPoint } from '../../src/plan/answer/one-operating-point.ts'
 import { table5AsPrinted } from '../published/33-cfr-183-425-table-5.ts'
+import { bearing } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { plainWords } from '../support/plain-words.ts'
 import { expectPrinted } from '../support/printed.ts'
@@ -18,6 +19,7 @@ const amplifier = (powerW: number, draw: object = {}) => ({
 const doors = { name: 'doors', powerW: 800, class: 'D', regulation: 'regulated' }
 const plan = (powerW: number, supply: object = {}, more: object = {}) => ({
   ...estatePlan,
+  driver: bearing(powerW),
   amplifier: amplifier(powerW),
   supply: { ...estatePlan.supply, ...supply },
   ...more
@@ -122,6 +124,22 @@ describe('the circuit of a plan', () => {
     const emfV = (13.8 - 35 * 0.002) * share + 12.6 * (1 - share)
     const heavyByHand = held(emfV, (2200 / 0.85 - 15) / 3 + 15, 0.002 * share + wayOhm)
     expect(atPart(plan(2200), 'heavy', 'amplifier 1')?.voltageV).toBeCloseTo(heavyByHand, 2)
+  })
+
+  it('follows the gain: drivers that bear 400 W each are driven with 800 W by an amplifier for 2200 W', () => {
+    const weak = plan(
+      2200,
+      {},
+      { driver: { ...estatePlan.driver, sheet: { ...estatePlan.driver.sheet, powerW: 400 } } }
+    )
+    expect(circuitOf(weak).request.amplifiers[0]).toMatchObject({ powerW: 2200, gainPowerW: 800 })
+    expect(circuitOf(plan(2200)).request.amplifiers[0]?.gainPowerW).toBeUndefined()
+    // the line from its 15 W at silence to 2200/0.85 W: (2200/0.85 − 15)·800/2200 + 15 W
+    const inputW = ((2200 / 0.85 - 15) * 800) / 2200 + 15
+    const state = atPart(weak, 'full-sine', 'amplifier 1')
+    expect((state?.voltageV ?? 0) * (state?.currentA ?? 0)).toBeCloseTo(inputW, 4)
+    // cable and fuse stay those of the whole amplifier: the knob can be turned
+    expect(electricalHalf(weak).circuit.trunk).toMatchObject({ designation: '2/0 AWG', fuse: { ratingA: 225 } })
   })
 
   it('lets 3000 W on two amplifiers collapse at full sine and play dense bass at 11.96 V', () => {

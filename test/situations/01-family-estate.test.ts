@@ -37,4 +37,17 @@ describe('a family estate with two drivers and 700 W', () => {
       expect.arrayContaining(['heavy-box', 'box-restraint', 'hearing-exposure', 'wood-dust', 'fuse-last'])
     )
   })
+
+  it('has two-core wire of 16 AWG or thicker to its loudspeakers: 2 m of it are under 5 % of 2 Ω (common practice; ρ·l/A = 0.054 Ω)', async () => {
+    const { speakerMm2 } = await planned(estate)
+    expect(speakerMm2).toBeGreaterThanOrEqual(1.3)
+    expect(speakerMm2).toBeLessThan(6)
+  })
+
+  it('is carried by two: 40 to 50 kg, boards of 18 mm at 700 to 750 kg/m³ and two drivers of 8.2 kg', async () => {
+    const { part } = await planned(estate)
+    const { massKg, volume } = part('box')
+    expect(massKg).toBeGreaterThan(16.4 + 0.7 * volume.boardL - 1)
+    expect(massKg).toBeLessThan(16.4 + 0.75 * volume.boardL + 1)
+  })
 })

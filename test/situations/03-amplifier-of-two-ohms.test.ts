@@ -30,4 +30,16 @@ describe('two drivers of twice 2 Ω on an amplifier that takes no less than 2 Ω
     })
     expect(['stop', 'incomplete']).toContain(verdict)
   })
+
+  it('have the wire, the fuse and the box of 700 W: what the amplifier bears below 2 Ω changes neither copper nor wood', async () => {
+    const { cableMm2, fuseA, netL, speakerMm2 } = await planned(twoOhm)
+    expect(cableMm2).toBeGreaterThan(20)
+    expect(cableMm2).toBeLessThan(35)
+    expect(fuseA).toBeGreaterThanOrEqual(60)
+    expect(fuseA).toBeLessThanOrEqual(80)
+    // 35 to 95 L for each twelve-inch driver in a vented box, common practice, no source
+    expect((netL ?? 0) / 2).toBeGreaterThan(35)
+    expect((netL ?? 0) / 2).toBeLessThan(95)
+    expect(speakerMm2).toBeGreaterThanOrEqual(1.3)
+  })
 })

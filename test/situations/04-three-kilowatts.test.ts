@@ -27,4 +27,26 @@ describe('three kilowatts off a 12 V car', () => {
     expect(part('current').charging.idleHeavySurplusA).toBeLessThan(0)
     expect([...stops, ...cares].join(' ')).toMatch(/alternator|charging|battery/)
   })
+
+  it('have one fuse of 300 to 350 A, what the three of 100 A in the amplifier come to, and no blade', async () => {
+    const { fuseA, part } = await planned(loud)
+    expect(fuseA).toBeGreaterThanOrEqual(300)
+    expect(fuseA).toBeLessThanOrEqual(350)
+    expect(part('cable').fuse.type).not.toMatch(/^[A-F]$/)
+  })
+
+  it('want loudspeaker wire of 12 AWG or thicker: 34 A in each core at 2240 W and 2 Ω (P = I²·R)', async () => {
+    const { speakerMm2 } = await planned(loud)
+    expect(speakerMm2).toBeGreaterThan(3.2)
+  })
+
+  it('are offered the box a builder would cut for loudness, 45 to 70 L for each driver of twelve inches', async () => {
+    const { body } = await planned(loud)
+    const louder = body.result.choice.alternatives.find(({ goal }: { goal: string }) => goal === 'loud')
+    expect(louder.figures.netVolumeL / 2).toBeGreaterThan(45)
+    expect(louder.figures.netVolumeL / 2).toBeLessThan(70)
+    // more air than the box of everyday listening, and louder for it where the bass is felt
+    expect(louder.figures.netVolumeL).toBeGreaterThan(body.result.choice.figures.netVolumeL)
+    expect(louder.figures.levelDb[2]).toBeGreaterThan(body.result.choice.figures.levelDb[2])
+  })
 })

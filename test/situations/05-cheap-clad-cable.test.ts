@@ -15,4 +15,13 @@ describe('cable of a metal nobody states', () => {
     expect(fuseA).toBeGreaterThanOrEqual(60)
     expect(fuseA).toBeLessThanOrEqual(80)
   })
+
+  it('is laid to the very box that copper is laid to', async () => {
+    const copper = await planned({ ...estate, supply: { ...estate.supply, conductor: 'copper' } })
+    const unknown = await planned({ ...estate, supply: { ...estate.supply, conductor: 'unknown' } })
+    expect(unknown.netL).toBeCloseTo(copper.netL ?? 0, 6)
+    expect(unknown.outerMm).toEqual(copper.outerMm)
+    expect((unknown.netL ?? 0) / 2).toBeGreaterThan(35)
+    expect((unknown.netL ?? 0) / 2).toBeLessThan(95)
+  })
 })

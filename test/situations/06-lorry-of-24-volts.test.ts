@@ -45,4 +45,16 @@ describe('a car amplifier in a lorry', () => {
     const twelve = await planned({ ...estate, supply: { ...estate.supply, converter: {} } })
     expect(JSON.stringify(twelve.body)).toContain('leave it out')
   })
+
+  it('has thin copper before the converter and thick behind it, and the box of any car', async () => {
+    const { cableMm2, body, netL } = await planned({ ...lorry, supply: { ...lorry.supply, converter: {} } })
+    // 45 A over 5.5 m: 3 % of 24 V, ρ·l·I/ΔU = 6.1 mm², so 8 AWG or 10 mm²; the minus goes to the body
+    expect(cableMm2).toBeGreaterThan(6.1)
+    expect(cableMm2).toBeLessThan(17)
+    // 70 A on a metre: 6 AWG or 4 AWG, never the 8 AWG of the run before it (common practice, no source)
+    const [branch] = body.result.circuit.branches
+    expect(['6 AWG', '4 AWG']).toContain(branch.designation)
+    expect((netL ?? 0) / 2).toBeGreaterThan(35)
+    expect((netL ?? 0) / 2).toBeLessThan(95)
+  })
 })

@@ -31,4 +31,12 @@ describe('a kilowatt behind 55 A', () => {
     expect(fuseA).toBeGreaterThanOrEqual(125)
     expect(fuseA).toBeLessThanOrEqual(200)
   })
+
+  it('stands in the box of its two drivers: 35 to 95 L each, tuned to the low twenties to high thirties', async () => {
+    const { netL, part } = await planned(van)
+    expect((netL ?? 0) / 2).toBeGreaterThan(35)
+    expect((netL ?? 0) / 2).toBeLessThan(95)
+    expect(part('port').recommended.tuningHz).toBeGreaterThan(22)
+    expect(part('port').recommended.tuningHz).toBeLessThan(38)
+  })
 })

@@ -14,4 +14,15 @@ describe('a fuse far from the battery', () => {
     expect(levels[2]).toBeGreaterThanOrEqual(2)
     expect(levels.toSorted()).toEqual(levels)
   })
+
+  it('is of the right size in the wrong place: wire, fuse and box are those of 700 W, and nothing is called ready', async () => {
+    const { cableMm2, fuseA, netL, verdict } = await at(2500, false)
+    expect(cableMm2).toBeGreaterThan(20)
+    expect(cableMm2).toBeLessThan(35)
+    expect(fuseA).toBeGreaterThanOrEqual(60)
+    expect(fuseA).toBeLessThanOrEqual(80)
+    expect((netL ?? 0) / 2).toBeGreaterThan(35)
+    expect((netL ?? 0) / 2).toBeLessThan(95)
+    expect(verdict).toBe('stop')
+  })
 })

@@ -25,4 +25,10 @@ describe('a driver of 150 W on 700 W', () => {
     const { fuseA } = await planned(gentle)
     expect(fuseA).toBeGreaterThanOrEqual(420 / 0.85 / 14.4)
   })
+
+  it('has the wire of the amplifier too: 6 AWG or one thicker', async () => {
+    const { cableMm2 } = await planned(gentle)
+    expect(cableMm2).toBeGreaterThan(12)
+    expect(cableMm2).toBeLessThan(25)
+  })
 })

@@ -8,6 +8,13 @@ export const hatchback = hatchbackPlan
 
 const post = postTo(planSystem)
 
+interface Row {
+  readonly part: string
+  readonly specification?: { readonly areaMm2?: number }
+}
+
+const mm2Of = (rows: readonly Row[], part: string) => rows.find(row => row.part === part)?.specification?.areaMm2
+
 export async function planned(request: unknown) {
   const { status, body } = await post('/v1/plans', request)
   const { parts, summary, billOfMaterials } = body.result ?? {}
@@ -27,6 +34,9 @@ export async function planned(request: unknown) {
     bill: billOfMaterials ?? [],
     part: of,
     outerMm: [widthMm, heightMm, depthMm] as const,
+    netL: of('box')?.volume.netL as number | undefined,
+    /** The loudspeaker wire of the bill, each core [mm²]. */
+    speakerMm2: mm2Of(billOfMaterials ?? [], 'speaker-wire'),
     /** Copper of the power cable [mm²] and its fuse [A], as the plan lays it. */
     cableMm2: of('cable')?.cable?.areaMm2 as number | undefined,
     fuseA: of('cable')?.fuse?.ratingA as number | undefined

@@ -32,7 +32,7 @@ export function electricalHalf(wire: unknown) {
   const signal = planSignal(power, request, joined, waitingFor('an enclosure'))
   const wires = joined === undefined ? load : { ...load, joined }
   const { circuit, ...says } = planCircuit(power, wires, runs, request.signal, signal)
-  const graph = planGraph(power, supply.current, runs)
+  const graph = planGraph(power, supply.current, runs, joined)
   const parts = { ...load, ...supply, circuit: graph.circuit, signal }
   const box = { done: true, request: {}, outcome: outcome(inventedBox) } as unknown as Parameters<typeof planBuild>[1]
   const { billOfMaterials } = planBuild(

@@ -155,7 +155,17 @@ export const seldomFields: Readonly<Record<string, readonly unknown[]>> = {
           minus: 'ground',
           ratings: [{ loadOhm: 2, powerW: 900 }],
           loadOhm: 4,
+          gainPowerW: 300,
           class: 'AB'
+        }
+      ]
+    },
+    {
+      ...circuit,
+      capacitors: [
+        {
+          ...{ id: 'store', plus: 'bass-plus', minus: 'ground', capacitanceF: 2 },
+          ...{ esrOhm: 0.002, prechargeOhm: 12, ratedVoltageV: 16 }
         }
       ]
     },

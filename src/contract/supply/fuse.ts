@@ -1,7 +1,7 @@
 /** Schemas of a chosen fuse, shared by the cable and fuse resources. */
 import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
-import { choice, list, quantity } from '../field/quantities.ts'
+import { choice, count, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
 import {
   batteryChemistries,
@@ -36,6 +36,12 @@ export const insulationFields = {
 export const insulationMaterial = choice(
   'What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C',
   insulationMaterials
+)
+
+export const runs = count(
+  'Equal cables side by side, each with a fuse of its own; when absent one, or the fewest that do where none does alone',
+  1,
+  4
 )
 
 export const loadOnFuseFields = {

@@ -13,7 +13,8 @@ import {
   insulationFields,
   insulationMaterial,
   loadOnFuseFields,
-  policy
+  policy,
+  runs
 } from './fuse.ts'
 import { ReturnPath } from './return-path.ts'
 import { cableLimits } from './words.ts'
@@ -63,6 +64,7 @@ export const CableRequest = component(
     ...conductorFields,
     gaugeSystem: Type.Optional(gaugeSystem),
     sizes: Type.Optional(list('Sizes to choose from', designation, 1, 64)),
+    runs: Type.Optional(runs),
     ...insulationFields,
     insulationMaterial: Type.Optional(insulationMaterial),
     dropLimitPercent: Type.Optional(

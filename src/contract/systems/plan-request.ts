@@ -20,7 +20,7 @@ import {
   TurnOnRequest
 } from '../signals/signal-setup.ts'
 import { amplifierOnSupply, conductorFields, drive, systemVoltageV } from '../supply/electrical.ts'
-import { BatterySource, gaugeSystem, insulationFields, insulationMaterial } from '../supply/fuse.ts'
+import { BatterySource, gaugeSystem, insulationFields, insulationMaterial, runs } from '../supply/fuse.ts'
 import { ReturnPath } from '../supply/return-path.ts'
 import {
   BatteryRequest,
@@ -140,6 +140,7 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   dropLimitPercent: Type.Optional(
     quantity('%', 'Largest drop on the conductors, of nominal voltage', { above: 0, to: 10 })
   ),
+  runs: Type.Optional(runs),
   makerFuseA: Type.Optional(quantity('A', 'External fuse the amplifier’s maker states', { above: 0, to: 1000 })),
   terminalAreaMm2: Type.Optional(
     quantity('mm²', 'Largest conductor the amplifier’s terminal takes', { above: 0, to: 500 })

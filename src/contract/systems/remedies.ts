@@ -4,7 +4,7 @@ import { cautionCatalogue } from '../cautions/catalogue.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { batteryChemistries, conductors } from '../supply/words.ts'
+import { batteryChemistries, conductors, insulationMaterials } from '../supply/words.ts'
 import { remedyCosts, remedyIds } from './words.ts'
 
 const gone = Type.Optional(Type.Null({ description: 'Taken out' }))
@@ -26,6 +26,8 @@ const SecondPatch = component('SecondBatteryPatch', 'A second battery.', {
 })
 const SupplyPatch = component('SupplyPatch', 'Fields of the supply.', {
   insulationC: figure('°C', 'Class printed on the insulation'),
+  insulationMaterial: Type.Optional(choice('What it is made of', insulationMaterials)),
+  runs: Type.Optional(Type.Integer({ description: 'Cables side by side' })),
   conductor: Type.Optional(choice('Metal', conductors)),
   dropLimitPercent: figure('%', 'Largest drop, of nominal voltage'),
   return: Type.Optional(ref(ReturnPatch)),
@@ -40,16 +42,24 @@ const SupplyPatch = component('SupplyPatch', 'Fields of the supply.', {
 const CoilsPatch = component('CoilsPatch', 'Another version of the driver.', {
   coils: component('CoilPatch', 'Its coils.', { ratedOhm: quantity('Ω', 'Rated impedance of one coil') })
 })
+const SignalPatch = component('SignalPatch', 'Another gain.', { gainPowerW: quantity('W', 'RMS power of all outputs') })
+const AmplifierPatch = component('AmplifierPatch', 'Two channels in a bridge, where its sheet allows that.', {
+  channels: Type.Integer({ description: 'Channels' }),
+  minimumBridgedOhm: quantity('Ω', 'Lowest load of the pair')
+})
 const RemedyPatchBody = component('RemedyPatch', 'JSON Merge Patch (RFC 7396) on the request of the plan.', {
   supply: Type.Optional(ref(SupplyPatch)),
-  driver: Type.Optional(ref(CoilsPatch))
+  driver: Type.Optional(ref(CoilsPatch)),
+  signal: Type.Optional(ref(SignalPatch)),
+  amplifier: Type.Optional(ref(AmplifierPatch))
 })
 export interface RemedyPatch extends Si<Static<typeof RemedyPatchBody>> {}
 
 const Brings = component('RemedyFigures', 'Figures of the supply side; absent where there is none.', {
   fullSineV: figure('V', 'Least at an amplifier, full sine, driving'),
   heavyV: figure('V', 'Least at an amplifier, dense bass, engine idling'),
-  cable: Type.Optional(Type.String({ description: 'Main cable' }))
+  cable: Type.Optional(Type.String({ description: 'Main cable' })),
+  powerW: figure('W', 'RMS power of the drivers at the gain that is set')
 })
 export interface RemedyFigures extends Si<Static<typeof Brings>> {}
 
@@ -65,7 +75,7 @@ export const PlanRemedyBody = component(
     }),
     before: ref(Brings),
     after: ref(Brings),
-    patch: Type.Optional(ref(RemedyPatchBody, 'Absent for a setting that no field of the request holds'))
+    patch: ref(RemedyPatchBody)
   }
 )
 export interface PlanRemedy extends Si<Static<typeof PlanRemedyBody>> {}

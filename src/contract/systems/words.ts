@@ -135,9 +135,12 @@ export type WorkItem = (typeof workItems)[number]
 export const remedyIds = [
   'converter',
   'measure-body',
+  'bridging',
   'lower-gain',
+  'smaller-size',
   'other-insulation',
   'next-size',
+  'parallel-runs',
   'full-copper',
   'return-cable',
   'second-battery',

@@ -17,11 +17,17 @@ const Specification = component('BillSpecification', 'What a shop looks for; onl
   diameterMm: Type.Optional(quantity('mm', 'Diameter; of a tube inside')),
   lengthMm: Type.Optional(quantity('mm', 'Length of one piece')),
   widthMm: Type.Optional(quantity('mm', 'Width of one piece')),
-  thicknessMm: Type.Optional(quantity('mm', 'Thickness')),
+  thicknessMm: Type.Optional(quantity('mm', 'Thickness; of a screw that of the boards it stays in')),
   areaMm2: Type.Optional(quantity('mm²', 'Conductor section')),
   capacitanceF: Type.Optional(quantity('F', 'Capacitance')),
   resistanceOhm: Type.Optional(quantity('Ω', 'Resistance')),
   capacityN: Type.Optional(quantity('N', 'Lashing capacity'))
+})
+
+const SoldAs = component('SoldAs', 'What the shop of a market in inches calls it, and how it is sold there.', {
+  item: Type.Optional(Type.String({ description: 'What to ask for, where it has another name' })),
+  quantity: quantity('1', 'How much, in `unit`: the need with its spare, rounded up'),
+  unit: Type.String({ description: 'Unit of quantity' })
 })
 
 export const BillRowBody = component('BillRow', 'One line of the bill of materials.', {
@@ -35,6 +41,7 @@ export const BillRowBody = component('BillRow', 'One line of the bill of materia
   need: quantity('1', 'The need itself, in `unit`'),
   sparePercent: quantity('%', 'Spare added to the need'),
   basis: Type.String({ description: 'How the need was reached' }),
+  sold: Type.Optional(ref(SoldAs, 'Where the paper is in inches and the shop sells it otherwise')),
   needed: Type.Boolean({ description: 'False where a builder may do without' }),
   insteadOf: Type.Optional(choice('Bought instead of the rows of this part, not besides', billParts))
 })

@@ -126,7 +126,7 @@ export function paperOfPlan(
     ),
     ...(curves === undefined ? {} : { curves, limits: limitsOf(plan) }),
     ...present({ box, cutPlan, wiring, coils }),
-    bill: plan.billOfMaterials,
+    bill: plan.billOfMaterials.map(({ sold, ...row }) => ({ ...row, ...sold })),
     ...present({ buildOrder: plan.buildOrder, restraint: plan.restraint }),
     commissioning: plan.commissioning,
     remedies: plan.remedies.map(({ text }) => text),

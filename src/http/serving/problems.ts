@@ -77,7 +77,10 @@ function problemOf(error: AnyError, request: FastifyRequest, language: LanguageC
     const { schema, config } = request.routeOptions
     return designProblem(error, config.requestSchema ?? ((schema?.body ?? {}) as JsonSchema), language)
   }
-  if (error instanceof Refusal) return problem(error.code, error.message, error.errors, language)
+  if (error instanceof Refusal) {
+    const detail = error.said === undefined ? error.message : spoken(error.said, languages[language])
+    return problem(error.code, detail, error.errors, language)
+  }
   if (error.validation !== undefined) return validationProblem(error, language)
   // Nobody reads this one.
   if (hasLeft(error)) return problem('out-of-time', 'The client has gone.')

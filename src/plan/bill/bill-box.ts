@@ -35,10 +35,10 @@ export interface BillDriver {
 
 export function sheetRows(plan: SheetPlan): readonly BillRow[] {
   const basis = say('bill.cut-plan-panels-fill-of-the', { yield: inDecimals(plan.total.yieldPercent, 1) })
-  const kinds = plan.layouts.map(({ sheet, lengthM, widthM }) => ({
+  const kinds = plan.layouts.map(({ sheet, lengthM, widthM, thicknessM, material }) => ({
     sheet,
     size: `${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`,
-    specification: { lengthM, widthM }
+    specification: { lengthM, widthM, thicknessM, ...present({ material }) }
   }))
   const first = (of: (typeof kinds)[number]) => kinds.find(each => each.sheet === of.sheet && each.size === of.size)
   return kinds
@@ -150,7 +150,7 @@ function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
   return billRow({
     group: 'joining',
     part: 'layer-screw',
-    specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3 },
+    specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3, thicknessM: 2 * front.thicknessM },
     item: say('bill.countersunk-wood-screw-mm-for-the', { diameterMm, lengthMm }),
     need: (layers - 1) * screwsAlong(longM) * screwsAlong(shortM),
     unit: 'piece',

@@ -20,6 +20,7 @@ import { accessoryRows } from './bill-accessories.ts'
 import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { chosenRows } from './bill-chosen.ts'
+import { soldInInches } from './bill-market.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
 import { namedRows } from './bill-row.ts'
@@ -107,6 +108,8 @@ export function planBuild(
 ): PlannedBuild {
   if (!box?.done) return { sheets: waitingFor('a box that fits'), billOfMaterials: [] }
   const layout = box.outcome.result
+  const inMarket = (rows: readonly BillRow[]) =>
+    request.paper?.units === 'imperial' ? soldInInches(namedRows(rows)) : namedRows(rows)
   const {
     finish,
     workshop: { way }
@@ -132,7 +135,7 @@ export function planBuild(
   )
   return {
     sheets,
-    billOfMaterials: namedRows([
+    billOfMaterials: inMarket([
       ...chosenRows(request, circuit.amplifiers),
       ...billed(request, layout, sheets, circuit, held),
       ...accessoryRows(circuit),

@@ -60,7 +60,7 @@ const sourceOf = ({ starter }: SupplyBrief): Pick<CableChoiceRequest, 'source'> 
   Object.keys(starter).length === 0 ? {} : { source: starter }
 
 export function trunkCable(brief: SupplyBrief, task: TrunkTask): CableChoiceRequest {
-  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem } = brief.supply
+  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem, runs } = brief.supply
   const { current, shared } = task
   const sourceVoltageV = current.converter === undefined ? sizedAtV(current, systemVoltageV) : systemVoltageV
   return {
@@ -69,7 +69,7 @@ export function trunkCable(brief: SupplyBrief, task: TrunkTask): CableChoiceRequ
     positiveLengthM,
     return: trunkReturn(path, shared),
     ...brief.onTheWay,
-    ...present({ gaugeSystem }),
+    ...present({ gaugeSystem, runs }),
     ...sourceOf(brief),
     ...trunkDrop(brief, shared),
     ...trunkEnd(brief, shared),

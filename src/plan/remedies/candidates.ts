@@ -1,63 +1,18 @@
 /** Changes worth trying for a plan whose supply is short of something, each a patch on its request. */
-import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import type { RemedyPatch } from '../../contract/systems/remedies.ts'
-import type { RemedyCost, RemedyId } from '../../contract/systems/words.ts'
 import { converterJudgement } from '../../domain/circuit/load/converter-judgement.ts'
-import { inDecimals, inDigits, toDigits } from '../../domain/digits.ts'
+import { inDigits, toDigits } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
-import type { ElectricOutcome } from './electric-outcome.ts'
+import { type Candidate, cableCandidates, smallerSize } from './cable-candidates.ts'
+import { type ElectricOutcome, wantsVoltage } from './electric-outcome.ts'
 
-export interface Candidate {
-  readonly id: RemedyId
-  readonly cost: RemedyCost
-  readonly what: Said
-  readonly patch: RemedyPatch
-}
-
-/** A welded steel body between ground point and post, measured well [Ω]. Common practice, no source. */
-const GOOD_BODY_OHM = 0.0006
-/** The class that power cable for cars is mostly printed with [°C]. Common practice, no source. */
-const USUAL_CLASS_C = 105
 /** What a second battery holds where the first says nothing [A·h]. */
 const SECOND_AH = 70
 const NEXT_ALTERNATOR = 1.4
+/** A turn of the gain that is hardly heard. */
+const TURN_DOWN_DB = 2
 /** Rated impedances that coils are sold with [Ω]. Common practice, no source. */
 const coilsOhm = [1, 2, 4] as const
-
-function insulation({ supply }: PlanRequest): readonly Candidate[] {
-  if (supply.insulationC !== undefined && supply.insulationC >= USUAL_CLASS_C) return []
-  const what = say('answer.take-a-cable-that-prints-c', { usualClassC: USUAL_CLASS_C })
-  return [{ id: 'other-insulation', cost: 'reading', what, patch: { supply: { insulationC: USUAL_CLASS_C } } }]
-}
-
-function body({ supply: { return: path } }: PlanRequest): readonly Candidate[] {
-  if (path.kind !== 'chassis' || path.resistanceOhm !== undefined) return []
-  const what = say('answer.measure-the-body-from-ground-point', { value: 1000 * GOOD_BODY_OHM })
-  const patch = { supply: { return: { kind: 'chassis', resistanceOhm: GOOD_BODY_OHM } } } as const
-  return [{ id: 'measure-body', cost: 'reading', what, patch }]
-}
-
-function returnCable({ supply: { return: path, positiveLengthM } }: PlanRequest): readonly Candidate[] {
-  if (path.kind !== 'chassis') return []
-  const cable = { kind: 'cable', lengthM: positiveLengthM } as const
-  const back = { ...cable, leadLengthM: null, body: null, resistanceOhm: null }
-  const what = say('answer.run-a-return-cable-of-m', { positiveLength: inDecimals(positiveLengthM) })
-  return [{ id: 'return-cable', cost: 'cable', what, patch: { supply: { return: back } } }]
-}
-
-/** A limit just below what the chosen size takes asks for the next one. */
-function nextSize({ lossPercent }: ElectricOutcome): readonly Candidate[] {
-  if (lossPercent === undefined || lossPercent <= 0.2) return []
-  const patch = { supply: { dropLimitPercent: toDigits(0.99 * lossPercent) } }
-  return [{ id: 'next-size', cost: 'cable', what: say('answer.take-the-next-size-of-cable'), patch }]
-}
-
-function copper({ supply: { conductor } }: PlanRequest): readonly Candidate[] {
-  if (conductor === undefined || conductor === 'copper') return []
-  const what = say('answer.take-full-copper-in-place-of')
-  return [{ id: 'full-copper', cost: 'cable', what, patch: { supply: { conductor: 'copper' } } }]
-}
 
 /** Of the kind of the first, so that a relay ties them. */
 function secondBattery({ supply }: PlanRequest): readonly Candidate[] {
@@ -95,9 +50,8 @@ function converter({ supply }: PlanRequest, { problems, fullSineA = Infinity }: 
   ]
 }
 
-/** Only where this version gives no load that the amplifier can drive. */
-function otherCoils({ driver: { coils } }: PlanRequest, { joined }: ElectricOutcome): readonly Candidate[] {
-  if (joined) return []
+/** Where this version gives no load that the amplifier can drive, and where one that draws less would keep the voltage. */
+function otherCoils({ driver: { coils } }: PlanRequest): readonly Candidate[] {
   return coilsOhm
     .filter(ratedOhm => ratedOhm !== coils.ratedOhm)
     .map(ratedOhm => ({
@@ -111,16 +65,34 @@ function otherCoils({ driver: { coils } }: PlanRequest, { joined }: ElectricOutc
     }))
 }
 
+/** More power from an amplifier whose sheet was not read for it: each channel of the pair then sees half the load. */
+function bridging({ amplifier }: PlanRequest): readonly Candidate[] {
+  const { channels, minimumBridgedOhm, minimumOhm, ratings } = amplifier
+  const told = minimumBridgedOhm !== undefined || ratings.some(({ bridged }) => bridged === true)
+  // of two channels that are known the match thinks of a bridge itself
+  if (told || channels !== undefined) return []
+  const pairOhm = 2 * minimumOhm
+  const what = say('answer.bridge-two-channels', { pairOhm })
+  const patch = { amplifier: { channels: 2, minimumBridgedOhm: pairOhm } }
+  return [{ id: 'bridging', cost: 'reading', what, patch }]
+}
+
+function lowerGain({ powerW }: ElectricOutcome): readonly Candidate[] {
+  if (powerW === undefined) return []
+  const what = say('answer.set-the-gain-db-lower-than', { turnDownDb: TURN_DOWN_DB })
+  const patch = { signal: { gainPowerW: toDigits(10 ** (-TURN_DOWN_DB / 10) * powerW, 3) } }
+  return [{ id: 'lower-gain', cost: 'setting', what, patch }]
+}
+
 export function candidates(request: PlanRequest, now: ElectricOutcome): readonly Candidate[] {
-  const coils = otherCoils(request, now)
-  if (coils.length > 0) return coils
+  if (!now.joined) return otherCoils(request)
+  const bridge = now.weak ? bridging(request) : []
+  if (now.problems.size === 0) return [...bridge, ...smallerSize(now)]
   return [
+    ...bridge,
     ...converter(request, now),
-    ...body(request),
-    ...insulation(request),
-    ...nextSize(now),
-    ...copper(request),
-    ...returnCable(request),
+    ...(wantsVoltage(now) ? [...lowerGain(now), ...otherCoils(request)] : []),
+    ...cableCandidates(request, now),
     ...secondBattery(request),
     ...alternator(request)
   ]

@@ -1,18 +1,18 @@
 /** The electrical half of a plan in the few figures that a remedy changes. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
-import type { CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { RemedyFigures } from '../../contract/systems/remedies.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { type Caution, gravity } from '../../domain/caution.ts'
-import { computeCircuit } from '../../domain/circuit/points/compute-circuit.ts'
+import { cableSize } from '../../domain/circuit/cable/cable-size.ts'
+import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import { present } from '../../domain/present.ts'
 import { leastVoltage } from '../electric/graph/circuit-figures.ts'
 import { type CircuitPart, planGraph } from '../electric/graph/plan-graph.ts'
 import { sizeOfRun } from '../electric/plan-run.ts'
-import { type PowerRuns, planSupply } from '../electric/plan-supply.ts'
-import { planLoad } from '../load/plan-load.ts'
-import { runPart } from '../request/part.ts'
+import { type CablePart, type PowerRuns, planSupply } from '../electric/plan-supply.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
+import { type PlannedLoad, planLoad } from '../load/plan-load.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
 import { supplyBrief } from '../request/supply-brief.ts'
 
@@ -34,24 +34,39 @@ const sought: readonly CautionCode[] = [
   'battery-assists'
 ]
 
+/** The size below the chosen one that only the drop kept out, by little. */
+interface NearMiss {
+  readonly designation: string
+  readonly missPercent: number
+  /** Of the whole drop of the plan, with which it would pass. */
+  readonly limitPercent: number
+}
+
 export interface ElectricOutcome {
   readonly figures: RemedyFigures
   /** By code, how grave the gravest is; the codes in the order they weigh. */
   readonly problems: ReadonlyMap<CautionCode, number>
   /** Whether the drivers and the amplifier give a load at all. */
   readonly joined: boolean
-  readonly circuit?: CircuitRequest
+  /** Of all outputs, at the gain that is set. */
+  readonly powerW?: number
+  /** Whether the amplifier gives less than the drivers take. */
+  readonly weak: boolean
   readonly lossPercent?: number
+  readonly nearMiss?: NearMiss
+  /** Cables side by side in the main run, and their section together [m²]. */
+  readonly runs?: number
+  readonly sectionM2?: number
   /** Of all amplifiers, at their own voltage. */
   readonly fullSineA?: number
 }
 
-function figuresOf(circuit: CircuitPart, { trunk }: Partial<PowerRuns>): RemedyFigures {
+function figuresOf(circuit: CircuitPart, { trunk }: PowerRuns, powerW: number | undefined): RemedyFigures {
   const [fullSine, heavy] = circuit.done
     ? [leastVoltage(circuit, 'full-sine', 'driving'), leastVoltage(circuit, 'heavy', 'idling')]
     : []
   const size = trunk === undefined ? undefined : sizeOfRun(trunk)
-  return present({ fullSineV: fullSine?.voltageV, heavyV: heavy?.voltageV, cable: size })
+  return present({ fullSineV: fullSine?.voltageV, heavyV: heavy?.voltageV, cable: size, powerW })
 }
 
 function problemsOf(cautions: readonly Caution[]): ReadonlyMap<CautionCode, number> {
@@ -64,29 +79,58 @@ function problemsOf(cautions: readonly Caution[]): ReadonlyMap<CautionCode, numb
 export interface PlannedElectrics {
   readonly supply: ReturnType<typeof planSupply>
   readonly circuit: CircuitPart
-  readonly joined: boolean
+  readonly matching: PlannedLoad['matching']
+  readonly joined: JoinedDrivers | undefined
 }
 
 /** Planned anew from the request alone, the box left out. */
 export function electricOutcome(request: PlanRequest): ElectricOutcome {
   const resolved = resolvedPlan(request, assumptions())
-  const { joined } = planLoad(resolved)
+  const { joined, matching } = planLoad(resolved)
   const brief = supplyBrief(resolved)
   const supply = planSupply(brief, joined)
-  const { circuit } = planGraph(brief, supply.current, supply.runs)
-  return outcomeOf({ supply, circuit, joined: joined !== undefined })
+  const { circuit } = planGraph(brief, supply.current, supply.runs, joined)
+  return outcomeOf(request, { supply, circuit, matching, joined })
 }
 
-export function outcomeOf({ supply, circuit, joined }: PlannedElectrics): ElectricOutcome {
+/** Trunk and branches share the drop that is allowed: what lets a size of the trunk pass raises the whole in the same ratio. */
+function nearMissOf({ supply }: PlanRequest, cable: CablePart): NearMiss | undefined {
+  if (!cable.done) return undefined
+  const { result, cautions } = cable.outcome
+  const { missPercent, dropV, dropLimitV } = cautions.find(({ code }) => code === 'near-miss')?.figures ?? {}
+  const chosen = result.candidates.findIndex(({ designation }) => designation === result.cable?.designation)
+  const below = result.candidates[chosen - 1]
+  if (below === undefined || missPercent === undefined || dropV === undefined || dropLimitV === undefined)
+    return undefined
+  const allowedPercent = supply.dropLimitPercent ?? supplyJudgement.dropLimitPercent.value
+  return { designation: below.designation, missPercent, limitPercent: (allowedPercent * dropV) / dropLimitV }
+}
+
+/** A gain that was set lower is meant so. */
+const isWeak = (matching: PlannedLoad['matching'], joined: JoinedDrivers | undefined) =>
+  joined?.gainPowerW === undefined && matching.done && matching.outcome.result.best?.verdict === 'under-powered'
+
+export function outcomeOf(
+  request: PlanRequest,
+  { supply, circuit, matching, joined }: PlannedElectrics
+): ElectricOutcome {
   const { runs, current, cable, fuse } = supply
   const cautions = [current, cable, fuse, circuit].flatMap(part => (part.done ? part.outcome.cautions : []))
   const lossPercent = cable.done ? cable.outcome.result.cable?.dropPercent : undefined
   const fullSineA = current.done ? current.outcome.result.sizing.fullSineA : undefined
   return {
-    figures: figuresOf(circuit, runs),
+    figures: figuresOf(circuit, runs, joined?.powerW),
     problems: problemsOf([...cautions, ...runs.cautions]),
-    joined,
-    ...present({ circuit: circuit.done ? circuit.request : undefined, lossPercent, fullSineA })
+    joined: joined !== undefined,
+    weak: isWeak(matching, joined),
+    ...present({
+      powerW: joined?.powerW,
+      lossPercent,
+      fullSineA,
+      runs: runs.trunk?.runs,
+      sectionM2: runs.trunk && runs.trunk.runs * cableSize(runs.trunk.designation, undefined, 'designation').areaM2,
+      nearMiss: nearMissOf(request, cable)
+    })
   }
 }
 
@@ -95,24 +139,3 @@ const ofVoltage: readonly CautionCode[] = ['below-drop-out', 'circuit-collapse',
 
 /** Whether less gain could ease it. */
 export const wantsVoltage = ({ problems }: ElectricOutcome): boolean => ofVoltage.some(code => problems.has(code))
-
-/** The same circuit with every amplifier turned down: sizes stay, only what flows changes. */
-export function turnedDown(
-  { circuit, figures, problems }: ElectricOutcome,
-  factor: number
-): ElectricOutcome | undefined {
-  if (circuit === undefined) return undefined
-  const amplifiers = circuit.amplifiers.map(each =>
-    each.powerW === undefined ? each : { ...each, powerW: factor * each.powerW }
-  )
-  const part = runPart({ ...circuit, amplifiers }, computeCircuit)
-  if (!part.done) return undefined
-  return {
-    figures: { ...figuresOf(part, {}), ...present({ cable: figures.cable }) },
-    problems: new Map([
-      ...[...problems].filter(([code]) => !ofVoltage.includes(code)),
-      ...[...problemsOf(part.outcome.cautions)].filter(([code]) => ofVoltage.includes(code))
-    ]),
-    joined: true
-  }
-}

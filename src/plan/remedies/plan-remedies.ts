@@ -3,36 +3,35 @@
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import type { PlanRemedy } from '../../contract/systems/remedies.ts'
+import type { PlanRemedy, RemedyFigures } from '../../contract/systems/remedies.ts'
 import { remedyCosts } from '../../contract/systems/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { inDigits } from '../../domain/digits.ts'
-import { present } from '../../domain/present.ts'
 import { type Item, listed, say, worded } from '../../domain/say.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { rememberingParts } from '../request/part.ts'
-import { type Candidate, candidates } from './candidates.ts'
-import {
-  type ElectricOutcome,
-  electricOutcome,
-  outcomeOf,
-  type PlannedElectrics,
-  turnedDown,
-  wantsVoltage
-} from './electric-outcome.ts'
+import type { Candidate } from './cable-candidates.ts'
+import { candidates } from './candidates.ts'
+import { type ElectricOutcome, electricOutcome, outcomeOf, type PlannedElectrics } from './electric-outcome.ts'
 import { mergePatch } from './merge-patch.ts'
 
 /** Less is within what a battery's charge changes from day to day [V]. */
 const WORTH_V = 0.05
-/** A turn of the gain that is hardly heard. */
-const TURN_DOWN_DB = 2
 
-type Tried = Omit<Candidate, 'patch'> & Partial<Pick<Candidate, 'patch'>> & { readonly after: ElectricOutcome }
+type Tried = Candidate & { readonly after: ElectricOutcome }
 
 function curesOf(before: ElectricOutcome, after: ElectricOutcome): readonly CautionCode[] {
   return [...before.problems].flatMap(([code, grave]) => ((after.problems.get(code) ?? 0) < grave ? [code] : []))
 }
 
 const gain = (before: number | undefined, after: number | undefined) => (after ?? 0) - (before ?? 0)
+
+/** What it costs in power, or gives. */
+function powerText({ powerW: was = 0 }: RemedyFigures, { powerW: is }: RemedyFigures): readonly Said[] {
+  if (is === undefined || Math.abs(is - was) < 0.01 * is) return []
+  const instead = was === 0 ? [] : say('answer.in-place-of-w', { was: inDigits(was, 3) })
+  return [say('answer.power-at-the-gain', { is: inDigits(is, 3), instead })]
+}
 
 function bringsText({ figures: before }: ElectricOutcome, { figures: after }: ElectricOutcome): Item | readonly [] {
   const volts = (was: number | undefined, is: number | undefined, when: Said) => {
@@ -55,6 +54,7 @@ function bringsText({ figures: before }: ElectricOutcome, { figures: after }: El
           })
         ]
   const parts = [
+    ...powerText(before, after),
     ...size,
     ...volts(before.fullSineV, after.fullSineV, say('answer.at-full-sine-driving')),
     ...volts(before.heavyV, after.heavyV, say('answer.with-dense-bass-engine-idling'))
@@ -70,21 +70,31 @@ function remedyOf({ id, cost, what, patch, after }: Tried, before: ElectricOutco
     cures: curesOf(before, after),
     before: before.figures,
     after: after.figures,
-    ...present({ patch })
+    patch
   }
 }
 
-/** Whether it cures something and makes nothing worse, or gives volts or a thinner cable. */
-function helps({ id, after }: Tried, before: ElectricOutcome): boolean {
+/** Volts that fall at both levels are no remedy, whatever they cure on paper; these are not meant to raise them. */
+function sinks({ id, after: { figures: is } }: Tried, { figures: was }: ElectricOutcome): boolean {
+  if (id === 'converter' || id === 'smaller-size' || id === 'bridging') return false
+  return gain(was.fullSineV, is.fullSineV) < -WORTH_V && gain(was.heavyV, is.heavyV) < -WORTH_V
+}
+
+/** Whether it cures something and makes nothing worse, or gives volts or a thinner cable; a next size is no second cable. */
+function helps(change: Tried, before: ElectricOutcome): boolean {
+  const { id, after } = change
   if (!before.joined) return after.joined
   const worse = [...after.problems].some(([code, grave]) => grave > (before.problems.get(code) ?? 0) && grave > 1)
+  const doubled = id === 'next-size' && after.runs !== before.runs
+  if (worse || doubled || !after.joined || sinks(change, before)) return false
   const [was, is] = [before.figures, after.figures]
-  const better =
-    gain(was.fullSineV, is.fullSineV) > WORTH_V || gain(was.heavyV, is.heavyV) > WORTH_V || was.cable !== is.cable
-  // volts that fall at both levels are no remedy, whatever they cure on paper; behind a converter they are meant to
-  const sinks =
-    id !== 'converter' && gain(was.fullSineV, is.fullSineV) < -WORTH_V && gain(was.heavyV, is.heavyV) < -WORTH_V
-  return !worse && !sinks && (curesOf(before, after).length > 0 || better)
+  const cured = curesOf(before, after).length > 0
+  // less power is a price: it has to cure
+  if ((is.powerW ?? 0) < 0.99 * (was.powerW ?? 0)) return cured
+  const volts = gain(was.fullSineV, is.fullSineV) > WORTH_V || gain(was.heavyV, is.heavyV) > WORTH_V
+  const thinner = (after.sectionM2 ?? 0) < 0.99 * (before.sectionM2 ?? 0)
+  const stronger = before.weak && (is.powerW ?? 0) > 1.1 * (was.powerW ?? 0)
+  return cured || volts || thinner || stronger
 }
 
 function tried(request: PlanRequest, candidate: Candidate): readonly Tried[] {
@@ -96,29 +106,28 @@ function tried(request: PlanRequest, candidate: Candidate): readonly Tried[] {
   }
 }
 
-function quieter(before: ElectricOutcome): readonly Tried[] {
-  const after = wantsVoltage(before) ? turnedDown(before, 10 ** (-TURN_DOWN_DB / 10)) : undefined
-  if (after === undefined) return []
-  const what = say('answer.set-the-gain-db-lower-than', { turnDownDb: TURN_DOWN_DB })
-  return [{ id: 'lower-gain', cost: 'setting', what, after }]
-}
-
 /** Weight of what is cured: the gravest first. */
 function weight({ cures }: PlanRemedy, { problems }: ElectricOutcome): number {
   const codes = [...problems.keys()]
   return cures.reduce((sum, code) => sum + (problems.get(code) ?? 0) ** 2 / (1 + codes.indexOf(code)), 0)
 }
 
+/** A box that was searched holds a gain that no other electric side changes. */
+function atItsGain(request: PlanRequest, joined: JoinedDrivers | undefined): PlanRequest {
+  if (joined?.gainPowerW === undefined) return request
+  return mergePatch(request, { signal: { gainPowerW: joined.powerW } })
+}
+
 /**
  * @param planned  what the plan itself came to; worked out where absent
- * @returns nothing for a plan that is short of nothing
+ * @returns nothing for a plan that is short of nothing and just misses nothing
  */
 export function planRemedies(request: PlanRequest, planned?: PlannedElectrics): readonly PlanRemedy[] {
   return rememberingParts(() => {
-    const before = planned === undefined ? electricOutcome(request) : outcomeOf(planned)
-    if (before.joined && before.problems.size === 0) return []
-    const all = [...candidates(request, before).flatMap(each => tried(request, each)), ...quieter(before)]
-    return all
+    const asked = atItsGain(request, planned?.joined)
+    const before = planned === undefined ? electricOutcome(asked) : outcomeOf(asked, planned)
+    return candidates(asked, before)
+      .flatMap(each => tried(asked, each))
       .filter(each => helps(each, before))
       .map(each => remedyOf(each, before))
       .toSorted(

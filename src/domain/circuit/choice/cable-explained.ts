@@ -16,10 +16,17 @@ import type { Circuit } from './cable-circuit.ts'
 import { dropCautions, nearMiss } from './cable-drop.ts'
 import type { CableTask } from './cable-request.ts'
 
-function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
-  if (result.cable !== undefined) return []
+function runCautions({ parallel }: CableChoice, task: CableTask): readonly Caution[] {
+  if (parallel === undefined) return []
+  const { runs, fuseRatingA } = parallel
+  const message = say('parallel-runs', { runCount: runs, currentA: toDigits(task.currentA), fuseRatingA })
+  return [caution('parallel-runs', message, { figures: { runs, fuseRatingA } })]
+}
+
+function noCable(result: CableChoice, task: CableTask, runsAsked: number): readonly Caution[] {
+  const { cable, parallel, minimumAreaM2 } = result
+  if (cable !== undefined || (parallel !== undefined && runsAsked > 1)) return runCautions(result, task)
   const largest = result.candidates.at(-1)
-  const parallel = result.parallel
   const way =
     parallel === undefined
       ? say('no-cable-fits.nothing')
@@ -28,41 +35,21 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
           designation: parallel.designation,
           fuseRatingA: parallel.fuseRatingA
         })
-  return [
-    caution(
-      'no-cable-fits',
-      say('no-cable-fits', {
-        currentA: toDigits(task.currentA),
-        largest: largest?.designation ?? say('no-cable-fits.largest'),
-        limits:
-          largest === undefined
-            ? say('no-cable-fits.all')
-            : listed(largest.fails.map(limit => say(`cable-limit.${limit}`))),
-        way
-      }),
-      {
-        at: 'sizes',
-        level: parallel === undefined ? 'stop' : 'care',
-        figures: {
-          currentA: task.currentA,
-          ...(result.minimumAreaM2 === undefined ? {} : { minimumAreaMm2: result.minimumAreaM2 * 1e6 })
-        }
-      }
-    ),
-    ...(parallel === undefined
-      ? []
-      : [
-          caution(
-            'parallel-runs',
-            say('parallel-runs', {
-              runCount: parallel.runs,
-              currentA: toDigits(task.currentA),
-              fuseRatingA: parallel.fuseRatingA
-            }),
-            { figures: { runs: parallel.runs, fuseRatingA: parallel.fuseRatingA } }
-          )
-        ])
-  ]
+  const message = say('no-cable-fits', {
+    currentA: toDigits(task.currentA),
+    largest: largest?.designation ?? say('no-cable-fits.largest'),
+    limits:
+      largest === undefined
+        ? say('no-cable-fits.all')
+        : listed(largest.fails.map(limit => say(`cable-limit.${limit}`))),
+    way
+  })
+  const figures = {
+    currentA: task.currentA,
+    ...(minimumAreaM2 === undefined ? {} : { minimumAreaMm2: minimumAreaM2 * 1e6 })
+  }
+  const level = parallel === undefined ? 'stop' : 'care'
+  return [caution('no-cable-fits', message, { at: 'sizes', level, figures }), ...runCautions(result, task)]
 }
 
 /** What a 105 °C insulation would change, where the assumed class decided. */
@@ -136,8 +123,9 @@ function fuseCautions(
   winner: JudgedSize | undefined,
   result: CableChoice
 ): readonly Caution[] {
-  const { fuse, load } = result
+  const { fuse, load, parallel } = result
   if (fuse === undefined) {
+    if (parallel !== undefined) return []
     return [
       caution('no-fuse-rating', say('no-fuse-rating', { lowestA: toDigits(circuit.lowestA) }), {
         at: 'fuseTypes',
@@ -226,7 +214,7 @@ export function cableCautions(
   const inside = request.spaces !== undefined && !request.spaces.includes('engine-bay')
   return [
     ...cableVoltageClass(request, result),
-    ...noCable(result, task),
+    ...noCable(result, task, request.runs ?? 1),
     ...(task.law.compositionUnknown ? [compositionCaution('conductor', result.cable?.designation)] : []),
     ...voltageCautions(request, result, assumed),
     ...(result.cable === undefined ? [] : dropCautions(result.cable, circuit)),

@@ -90,7 +90,8 @@ export function chooseCable(request: CableChoiceRequest): Outcome<CableChoice> {
   const { task, criteria } = circuit
   const judged = task.sizes.map(size => judgeSize(task, size, criteria))
   const chosen = judged.findIndex(({ candidate }) => candidate.fails.length === 0)
-  const winner = judged[chosen]
+  const sideBySide = (request.runs ?? 1) > 1
+  const winner = sideBySide ? undefined : judged[chosen]
   const least = leastAreaForDrop(task)
   const upsized = upsizedFor(request)
   const parallel = winner === undefined ? parallelRuns(request, circuit) : undefined
@@ -99,7 +100,9 @@ export function chooseCable(request: CableChoiceRequest): Outcome<CableChoice> {
     ...(winner === undefined
       ? {}
       : { cable: chosenCable(circuit, judged, chosen, winner), ...atAmplifier(request, circuit, winner) }),
-    ...(criteria.fuse === undefined ? {} : { fuse: chosenFuse(criteria.fuse, request.systemVoltageV, false) }),
+    ...(criteria.fuse === undefined || (sideBySide && parallel !== undefined)
+      ? {}
+      : { fuse: chosenFuse(criteria.fuse, request.systemVoltageV, false) }),
     ...present({ minimumAreaM2: least }),
     candidates: judged.map(({ candidate }) => candidate),
     ...present({ parallel, upsized }),

@@ -12,7 +12,7 @@ function terminalShare({ terminalAreaM2 }: Criteria, runs: number): Pick<Criteri
 }
 
 /**
- * Fewest equal runs that pass every limit, each carrying its share.
+ * Fewest equal runs that pass every limit, or as many as are asked for, each carrying its share.
  *
  * @returns undefined where even the most runs of the largest size fail
  * @validity Equal length, size and lugs; shares follow the resistances.
@@ -20,7 +20,8 @@ function terminalShare({ terminalAreaM2 }: Criteria, runs: number): Pick<Criteri
  */
 export function parallelRuns(request: CableChoiceRequest, circuit: Circuit): ParallelRuns | undefined {
   const { task, criteria, lowestA, breaking } = circuit
-  for (let runs = 2; runs <= supplyJudgement.parallelRuns; runs++) {
+  const { runs: asked = 1 } = request
+  for (let runs = Math.max(2, asked); runs <= (asked > 1 ? asked : supplyJudgement.parallelRuns); runs++) {
     const fuse = nextRating(
       {
         systemVoltageV: request.systemVoltageV,

@@ -83,9 +83,10 @@ function converters({ converters: all }: CircuitParts, engine: EngineState, take
   })
 }
 
-function amplifierLaw(draw: AmplifierDraw | undefined, share: number): Law {
+/** @param share  of what the gain is set for, or of the rated output where nothing is said of the gain */
+function amplifierLaw(draw: AmplifierDraw | undefined, share: number, gainPowerW: number | undefined): Law {
   if (draw === undefined) return { kind: 'power', powerW: 0 }
-  const powerW = inputPower(draw, share)
+  const powerW = inputPower(draw, share * Math.min(1, (gainPowerW ?? draw.powerW) / draw.powerW))
   return draw.regulated || powerW === 0 ? { kind: 'power', powerW } : conductor(draw.ratedVoltageV ** 2 / powerW)
 }
 
@@ -97,7 +98,7 @@ function loads({ request, draws }: CircuitParts, { level, engine }: Situation): 
       ? []
       : request.amplifiers.map((asked, index) => ({
           ...betweenPoles(asked),
-          law: amplifierLaw(draws[index], share)
+          law: amplifierLaw(draws[index], share, asked.gainPowerW)
         }))),
     ...(request.accessories ?? []).map(asked => ({
       ...betweenPoles(asked),

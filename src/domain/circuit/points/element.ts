@@ -69,8 +69,8 @@ export function partOf(law: Law, voltageV: number): 'giving' | 'limited' | 'taki
   return freeA >= law.limitA ? 'limited' : freeA > 0 ? 'giving' : 'taking'
 }
 
-/** Whether a source that was silent or was charged begins to give between two voltages. */
-export function beginsToHelp(law: Law, beforeV: number, afterV: number): boolean {
-  const edgeV = law.kind === 'battery' ? law.emfV : law.kind === 'regulated' ? law.setV : undefined
-  return edgeV !== undefined && beforeV > edgeV && afterV < edgeV
+/** The voltage below which a source that was silent or was charged gives [V]; undefined for what never does. */
+export function helpsBelowV(law: Law): number | undefined {
+  if (law.kind === 'battery') return law.emfV
+  return law.kind === 'regulated' ? law.setV : undefined
 }

@@ -1,6 +1,6 @@
 /** The steady state of a circuit that is reached when its loads are turned up from silence. */
 import { choleskyFactor, choleskySolve } from '../../../numeric/linear/cholesky.ts'
-import { beginsToHelp, drawnA, type Element, isLoad, type Law, slopeS, steepestS } from './element.ts'
+import { drawnA, type Element, helpsBelowV, isLoad, type Law, slopeS, steepestS } from './element.ts'
 import { supplied } from './reach.ts'
 
 /** Voltage of every point against the reference [V]. */
@@ -99,28 +99,42 @@ function silent(branches: readonly Branch[], size: number): Float64Array | undef
 const feeds = (branches: readonly Branch[], v: Float64Array) =>
   branches.every(branch => branch.law.kind !== 'power' || branch.law.powerW === 0 || across(branch, v) > 0)
 
-const passesHelp = (branches: readonly Branch[], v: Float64Array, next: Float64Array) =>
-  branches.some(branch => beginsToHelp(branch.law, across(branch, v), across(branch, next)))
+/** Just past the edge of a law, so that its next part holds. */
+const PAST = 1e-9
+
+/** How much of a step is free until a source begins to help: up to there all laws are convex, so that no state is passed. */
+function shareToHelp(branches: readonly Branch[], v: Float64Array, step: Float64Array): number {
+  return branches.reduce((share, branch) => {
+    const edgeV = helpsBelowV(branch.law)
+    if (edgeV === undefined) return share
+    const [aboveV, fallV] = [across(branch, v) - edgeV, across(branch, step)]
+    return aboveV > 0 && fallV > aboveV ? Math.min(share, (1 + PAST) * (aboveV / fallV) + PAST * PAST) : share
+  }, 1)
+}
 
 /** One step down; undefined where no source is left that could still help. */
 function stepDown(branches: readonly Branch[], v: Float64Array, now: Equations): Float64Array | undefined {
   const free = stepOf(now)
   if (free !== undefined) {
-    const next = moved(v, free, 1)
-    if (feeds(branches, next) && !passesHelp(branches, v, next)) return next
+    const next = moved(v, free, shareToHelp(branches, v, free))
+    if (feeds(branches, next)) return next
   }
   const held = stepOf(equations(branches, v, steepestS))
   const next = held && moved(v, held, 1)
   return next !== undefined && feeds(branches, next) ? next : undefined
 }
 
-const isStable = ({ slopes, residualA }: Equations) => choleskyFactor(slopes, residualA.length) !== undefined
+/** A last step to the final digit; undefined where the state is not stable. */
+function polished(v: Float64Array, now: Equations): Float64Array | undefined {
+  const step = stepOf(now)
+  return step && moved(v, step, 1)
+}
 
 function descend(branches: readonly Branch[], start: Float64Array): Float64Array | undefined {
   let v: Float64Array | undefined = start
   for (let turn = 0; turn < STEPS && v !== undefined; turn++) {
     const now = equations(branches, v, slopeS)
-    if (settled(now)) return isStable(now) ? v : undefined
+    if (settled(now)) return polished(v, now)
     v = stepDown(branches, v, now)
   }
   return undefined

@@ -215,7 +215,7 @@ function driveV(
 ): number {
   if (source?.voltageV !== undefined) {
     if (source.powerW === undefined && source.loadOhm === undefined) return source.voltageV
-    const detail = say('refused.give-voltagev-or-powerw-with-loadohm.2')
+    const detail = say('refused.give-voltagev-or-powerw-with-loadohm')
     throw new DesignError('conflicting-input', { field: 'source.voltageV', detail })
   }
   if (source?.powerW === undefined && powerW === undefined) {

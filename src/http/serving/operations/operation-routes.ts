@@ -143,7 +143,7 @@ function refuseUnmet({ body }: Operation, request: unknown): void {
   const [first] = errors
   if (first === undefined) return
   const code = first.code === 'missing-input' ? 'missing-input' : 'conflicting-input'
-  throw new Refusal(code, first.detail, { errors })
+  throw new Refusal(code, first.said?.detail ?? first.detail, { errors })
 }
 
 function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): void {

@@ -1,4 +1,6 @@
 /** A refusal that HTTP itself makes, before or around the calculation; the domain's own is DesignError. */
+import type { Said } from '../../../contract/sentences/form/template.ts'
+import { inEnglish } from '../../../domain/say.ts'
 import type { ProblemError } from './problem.ts'
 import type { ProblemCode } from './problem-kinds.ts'
 
@@ -14,15 +16,18 @@ export const hasLeft = (error: unknown): boolean =>
 export class Refusal extends Error {
   override readonly name = 'Refusal'
   readonly code: ProblemCode
+  /** The sentence behind the message, for another language. */
+  readonly said: Said | undefined
   readonly errors: readonly ProblemError[] | undefined
   readonly headers: Readonly<Record<string, string>>
 
   constructor(
     code: ProblemCode,
-    detail: string,
+    detail: string | Said,
     { errors, headers = {} }: { errors?: readonly ProblemError[]; headers?: Readonly<Record<string, string>> } = {}
   ) {
-    super(detail)
+    super(typeof detail === 'string' ? detail : inEnglish(detail))
+    this.said = typeof detail === 'string' ? undefined : detail
     this.code = code
     this.errors = errors
     this.headers = headers

@@ -4,6 +4,8 @@
  * kind: what follows from figures shows when it is worked out.
  */
 import { branchesOf, type JsonSchema } from '../../../contract/field/component.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
+import { say, worded } from '../../../domain/say.ts'
 import type { ProblemError } from '../problem/problem.ts'
 
 interface Condition {
@@ -11,39 +13,39 @@ interface Condition {
   readonly given: readonly string[]
   /** Sets of fields of which one must be there whole; none says that the fields are never there together. */
   readonly needs: readonly (readonly string[])[]
-  readonly detail: string
+  readonly detail: Said
 }
 
-const apart = (first: string, second: string, detail: string): Condition => ({
+const apart = (first: string, second: string, detail: Said): Condition => ({
   given: [first, second],
   needs: [],
   detail
 })
-const oneAtLeast = (sets: readonly (readonly string[])[], detail: string): Condition => ({
+const oneAtLeast = (sets: readonly (readonly string[])[], detail: Said): Condition => ({
   given: [],
   needs: sets,
   detail
 })
-const oneOf = (first: string, second: string, detail: string) => [
+const oneOf = (first: string, second: string, detail: Said) => [
   oneAtLeast([[first], [second]], detail),
   apart(first, second, detail)
 ]
-const goesWith = (field: string, other: string, detail: string): Condition => ({
+const goesWith = (field: string, other: string, detail: Said): Condition => ({
   given: [field],
   needs: [[other]],
   detail
 })
-const together = (first: string, second: string, detail: string) => [
+const together = (first: string, second: string, detail: Said) => [
   goesWith(first, second, detail),
   goesWith(second, first, detail)
 ]
 
-const airDetail = 'Give either temperature and pressure, or density and speed of sound.'
-const sourceDetail = 'Give voltageV, or powerW with loadOhm, not both.'
-const coilDetail = 'Give the coil either as inductances or as leFactor with leExponent.'
-const flowDetail = 'Give one of driver, sweptVolumeL and peakFlowM3PerS.'
-const motionDetail = 'Give two of resonance (fsHz), compliance (vasL or cmsMmPerN) and moving mass (mmsG).'
-const dampingDetail = 'Give two of qms (or rmsKgPerS), qes (or blTm) and qts.'
+const airDetail = say('refused.give-either-temperature-and-pressure-or')
+const sourceDetail = say('refused.give-voltagev-or-powerw-with-loadohm')
+const coilDetail = say('refused.give-the-coil-either-as-inductances')
+const flowDetail = say('refused.give-one-of-the-three-a')
+const motionDetail = say('refused.the-moving-system-needs-two-of')
+const dampingDetail = say('refused.damping-needs-two-of-qms-or')
 
 /** By the name of the object in the contract. */
 const conditions: Readonly<Record<string, readonly Condition[]>> = {
@@ -51,19 +53,15 @@ const conditions: Readonly<Record<string, readonly Condition[]>> = {
     ...['temperatureC', 'pressurePa'].flatMap(climate =>
       ['densityKgPerM3', 'soundSpeedMPerS'].map(medium => apart(climate, medium, airDetail))
     ),
-    ...together('densityKgPerM3', 'soundSpeedMPerS', 'Density and speed of sound go together.')
+    ...together('densityKgPerM3', 'soundSpeedMPerS', say('refused.density-and-speed-of-sound-go'))
   ],
   CableRequest: [
-    ...oneOf('loadPowerW', 'currentA', 'Give the power drawn or the current, not both.'),
-    apart('dropLimitV', 'dropLimitPercent', 'Give the drop limit in volts or in percent, not both.')
+    ...oneOf('loadPowerW', 'currentA', say('refused.give-the-power-drawn-or-the')),
+    apart('dropLimitV', 'dropLimitPercent', say('refused.give-the-drop-limit-in-volts'))
   ],
   CoilWiringRequest: [
-    ...oneOf(
-      'coilOhm',
-      'coilsOhm',
-      'Give coilOhm when all coils are alike, or coilsOhm with one entry a coil, not both.'
-    ),
-    goesWith('cable', 'totalPowerW', 'A loudspeaker cable is chosen by its current: give totalPowerW as well.')
+    ...oneOf('coilOhm', 'coilsOhm', say('refused.give-coilohm-when-all-coils-are')),
+    goesWith('cable', 'totalPowerW', say('refused.a-loudspeaker-cable-is-chosen-by'))
   ],
   Driver: [
     oneAtLeast(
@@ -84,18 +82,18 @@ const conditions: Readonly<Record<string, readonly Condition[]>> = {
       ],
       dampingDetail
     ),
-    ...together('leFactor', 'leExponent', 'The coil K·(jω)^n needs leFactor and leExponent.'),
+    ...together('leFactor', 'leExponent', say('refused.the-power-law-k-j-n')),
     apart('leMh', 'leFactor', coilDetail),
     apart('le2Mh', 'leFactor', coilDetail),
-    goesWith('leParallelOhm', 'leMh', 'A resistance across the inductance needs the inductance.'),
-    goesWith('le2ParallelOhm', 'le2Mh', 'A resistance across the second inductance needs that inductance.')
+    goesWith('leParallelOhm', 'leMh', say('refused.a-resistance-across-the-inductance-needs')),
+    goesWith('le2ParallelOhm', 'le2Mh', say('refused.a-resistance-across-the-second-inductance'))
   ],
   PortSizingRequest: [
     apart('driver', 'sweptVolumeL', flowDetail),
     apart('driver', 'peakFlowM3PerS', flowDetail),
     apart('sweptVolumeL', 'peakFlowM3PerS', flowDetail),
     ...['drivers', 'source', 'filters'].map(field =>
-      goesWith(field, 'driver', `${field} only bears on the air that a driver moves: give the driver, or leave it out.`)
+      goesWith(field, 'driver', say('refused.only-bears-on-the-air-that', { idle: field }))
     )
   ],
   Source: [
@@ -104,12 +102,9 @@ const conditions: Readonly<Record<string, readonly Condition[]>> = {
     apart('voltageV', 'loadOhm', sourceDetail)
   ],
   SupplyAmplifier: [
-    ...oneOf('powerW', 'ratings', 'Give either powerW at the wired load or ratings with loadOhm.'),
-    apart('efficiency', 'inputCurrentA', 'Give the efficiency or the measured input current, not both.'),
-    oneAtLeast(
-      [['class'], ['efficiency'], ['inputCurrentA']],
-      'Give the amplifier’s class, its efficiency or its input current at rated output.'
-    )
+    ...oneOf('powerW', 'ratings', say('refused.give-either-powerw-at-the-wired')),
+    apart('efficiency', 'inputCurrentA', say('refused.give-the-efficiency-or-the-measured')),
+    oneAtLeast([['class'], ['efficiency'], ['inputCurrentA']], say('refused.give-the-amplifier-s-class-its'))
   ]
 }
 
@@ -140,9 +135,10 @@ type Members = Readonly<Record<string, unknown>>
 function broken({ given, needs, detail }: Condition, value: Members, at: string): readonly ProblemError[] {
   const hasAll = (fields: readonly string[]) => fields.every(field => value[field] !== undefined)
   if (!hasAll(given) || needs.some(hasAll)) return []
-  if (needs.length === 0) return [{ pointer: `${at}/${given.at(-1)}`, code: 'conflicting-input', detail }]
+  if (needs.length === 0)
+    return [{ pointer: `${at}/${given.at(-1)}`, code: 'conflicting-input', ...worded({ detail }) }]
   const missing = needs[0]?.find(field => value[field] === undefined)
-  return [{ pointer: `${at}/${missing}`, code: 'missing-input', detail }]
+  return [{ pointer: `${at}/${missing}`, code: 'missing-input', ...worded({ detail }) }]
 }
 
 /** @returns every condition that a request which fits its schema does not keep */

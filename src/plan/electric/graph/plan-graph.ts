@@ -5,13 +5,24 @@ import { computeCircuit } from '../../../domain/circuit/points/compute-circuit.t
 import { supplyJudgement } from '../../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
+import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { type Part, runPart, waitingFor } from '../../request/part.ts'
 import { RUNNING_OVER_NOMINAL, usual } from '../../request/plan-usual.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
+import { capacitorOf } from '../accessories.ts'
 import { hasBlock } from '../plan-run.ts'
 import type { CurrentPart, PowerRuns } from '../plan-supply.ts'
 import { converterPieces, converterSources } from './graph-converter.ts'
-import { type Hub, minusOf, type Pieces, points, powerPieces, together } from './graph-pieces.ts'
+import {
+  capacitorPieces,
+  capacitorsOf,
+  type Hub,
+  minusOf,
+  type Pieces,
+  points,
+  powerPieces,
+  together
+} from './graph-pieces.ts'
 import { secondPieces, secondSources, trunkEndsAt } from './graph-second.ts'
 import { chargingEnds, endsAssumed, starterAssumed, starterOf } from './vehicle-habits.ts'
 
@@ -41,10 +52,21 @@ function vehicleOf({ supply }: SupplyBrief, charging: SupplyCurrent['charging'],
   }
 }
 
-/** Each under its place, with the name that the person knows it by. */
-function amplifierOf(amplifier: AmplifierOnSupply, index: number, names: readonly string[]) {
+/** Each under its place, with the name that the person knows it by; that of the bass as its gain is set. */
+function amplifierOf(
+  amplifier: AmplifierOnSupply,
+  index: number,
+  names: readonly string[],
+  { powerW, supplyPowerW }: JoinedDrivers
+) {
   const name = names[index]
-  return { ...amplifier, ...present({ name }), id: points.amplifier(index), ...points.amplifierPoles(index) }
+  const gainPowerW = index === 0 && powerW < supplyPowerW ? powerW : undefined
+  return {
+    ...amplifier,
+    ...present({ name, gainPowerW }),
+    id: points.amplifier(index),
+    ...points.amplifierPoles(index)
+  }
 }
 
 function graphRequest(
@@ -53,6 +75,7 @@ function graphRequest(
   { charging }: SupplyCurrent,
   pieces: Pieces,
   runs: PowerRuns,
+  joined: JoinedDrivers,
   minus: string
 ): CircuitRequest {
   const { supply, starter } = brief
@@ -67,8 +90,9 @@ function graphRequest(
     cables,
     ...(fuses.length === 0 ? {} : { fuses }),
     ...(links.length === 0 ? {} : { links }),
-    amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers)),
+    amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers, joined)),
     accessories: [vehicleOf(brief, charging, minus)],
+    ...capacitorsOf(brief),
     ...present({ starter: starterOf(brief, minus) })
   }
 }
@@ -100,10 +124,12 @@ const hubOf = ({ converter, branches }: PowerRuns, minus: string): Hub =>
 export function planGraph(
   brief: SupplyBrief,
   current: CurrentPart,
-  runs: PowerRuns
+  runs: PowerRuns,
+  joined: JoinedDrivers | undefined
 ): { readonly circuit: CircuitPart; readonly assumed: readonly Assumption[] } {
   const { trunk, missing } = runs
-  if (!current.done || trunk === undefined) return { circuit: waitingFor('a cable that passes'), assumed: [] }
+  if (!current.done || trunk === undefined || joined === undefined)
+    return { circuit: waitingFor('a cable that passes'), assumed: [] }
   if (missing !== undefined) return { circuit: waitingFor(`a branch cable to ${missing} that passes`), assumed: [] }
   if (brief.supply.converter !== undefined && runs.converter === undefined) {
     return { circuit: waitingFor('a cable that passes for the output of the converter'), assumed: [] }
@@ -111,7 +137,12 @@ export function planGraph(
   const drawn = current.outcome.result
   const hub = hubOf(runs, minusOf(brief))
   const power = powerPieces(brief, trunk, runs.branches, trunkEndsAt(runs), hub)
-  const pieces = together([power, secondPieces(brief, runs), converterPieces(brief, runs)])
-  const circuit = runPart(graphRequest(brief, current.request, drawn, pieces, runs, hub.minus), computeCircuit)
+  const pieces = together([
+    power,
+    secondPieces(brief, runs),
+    converterPieces(brief, runs),
+    capacitorPieces(brief, capacitorOf(brief, runs))
+  ])
+  const circuit = runPart(graphRequest(brief, current.request, drawn, pieces, runs, joined, hub.minus), computeCircuit)
   return { circuit, assumed: [...pieces.assumed, ...graphAssumed(brief, drawn)] }
 }

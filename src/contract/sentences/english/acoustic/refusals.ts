@@ -37,7 +37,6 @@ export const refusalsAcousticSentences = {
     'Give the tuning, or a port with its size and its length, from which the tuning follows.',
   'refused.give-the-voltage-or-the-power': 'Give the voltage or the power.',
   'refused.give-voltagev-or-powerw-with-loadohm': 'Give voltageV, or powerW with loadOhm, not both.',
-  'refused.give-voltagev-or-powerw-with-loadohm.2': 'Give voltageV, or powerW with loadOhm, not both.',
   'refused.in-its-place': '{names} would do in its place.',
   'refused.is-missing': '{symbol} is missing. {or}',
   'refused.is-neither-a-chamber-nor-outside': '"{name}" is neither a chamber nor "outside" or "behind".',

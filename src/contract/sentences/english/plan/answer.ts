@@ -9,11 +9,14 @@ export const answerSentences = {
   'answer.all-need-a-high-pass-at': 'All {power} need a high-pass at {highPass} Hz: {way}.',
   'answer.all-that-amplifier-and-drivers-bear':
     'All {bornePower} that amplifier and drivers bear stay within every limit without a high-pass.',
+  'answer.allow-a-little-more-drop':
+    '{designation} misses the limit of the drop by {missPercent} %; allow {allowedPercent} % of drop, and it will do',
   'answer.as-asked': 'as asked',
   'answer.as-loud-as-planned': 'as loud as planned',
   'answer.at-full-sine-driving': 'at full sine, driving',
   'answer.at-the-seat': 'at the seat',
   'answer.behind-the-distribution-block': 'Behind the distribution block: {join}.',
+  'answer.bridge-two-channels': 'Bridge two channels, if the sheet of the amplifier allows {pairOhm} Ω in a bridge',
   'answer.by-the-leaflet': 'by the leaflet',
   'answer.bridged': ', bridged',
   'answer.cable': '{cable}{instead}',
@@ -49,10 +52,12 @@ export const answerSentences = {
   'answer.in-each-of-them': ' in each of them',
   'answer.in-half-space': 'in half space',
   'answer.in-place-of-v': ' in place of {was} V',
+  'answer.in-place-of-w': ' in place of {was} W',
   'answer.in-vented-box': 'in a vented box of {volume}',
   'answer.instead': ' in place of {cable}',
   'answer.l-net-outside-mm-kg-with':
     '{kind}, {toFixed} L net, outside {width} × {height} × {depth} mm, {toFixed2} kg with its drivers.',
+  'answer.lay-runs-side-by-side': 'Lay {runs} runs side by side, alike in size and length, each behind its own fuse',
   'answer.left-at-the-amplifier-at-full': 'Left at the amplifier: at full sine {both}; with dense bass {both2}.',
   'answer.less': 'less',
   'answer.measure-the-body-from-ground-point':
@@ -64,6 +69,7 @@ export const answerSentences = {
   'answer.on-each-of-outputs': ' on each of {outputs} outputs',
   'answer.on-power': ' on {powerW} W',
   'answer.port-mm-long': 'Port: {name}, {length} mm long{more}{speed}.',
+  'answer.power-at-the-gain': '{is} W{instead}',
   'answer.power-cable': 'Power cable {trunk}{guard}{why}.',
   'answer.put-a-converter-from-to-12':
     'Put a converter from {systemVoltage} to 12 V beside the amplifiers, with a fuse on both sides',
@@ -81,6 +87,7 @@ export const answerSentences = {
   'answer.take-a-cable-that-prints-c':
     'Take a cable that prints {usualClassC} °C on its insulation, or read that on the one you have',
   'answer.take-a-converter-of-a': 'Take a converter of {ratedA} A',
+  'answer.take-a-cross-linked-cable': 'Take a cable of cross-linked polyethylene that prints {classC} °C',
   'answer.take-full-copper-in-place-of': 'Take full copper in place of this metal',
   'answer.take-the-next-size-of-cable': 'Take the next size of cable',
   'answer.take-the-version-of-the-driver':

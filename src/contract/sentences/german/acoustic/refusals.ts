@@ -46,7 +46,6 @@ export const germanRefusalsAcoustic = translation<typeof refusalsAcousticSentenc
     'Die Abstimmung angeben, oder einen Kanal mit Größe und Länge, aus dem sie folgt.',
   'refused.give-the-voltage-or-the-power': 'Die Spannung oder die Leistung angeben.',
   'refused.give-voltagev-or-powerw-with-loadohm': 'voltageV angeben, oder powerW mit loadOhm, nicht beides.',
-  'refused.give-voltagev-or-powerw-with-loadohm.2': 'voltageV angeben, oder powerW mit loadOhm, nicht beides.',
   'refused.in-its-place': '{names} genügte stattdessen.',
   'refused.is-missing': '{symbol} fehlt. {or}',
   'refused.is-neither-a-chamber-nor-outside': '„{name}“ ist weder eine Kammer noch "outside" oder "behind".',

@@ -12,11 +12,15 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.all-need-a-high-pass-at': 'Für alle {power} braucht es einen Hochpass bei {highPass} Hz: {way}.',
   'answer.all-that-amplifier-and-drivers-bear':
     'Alle {bornePower}, die Verstärker und Lautsprecher vertragen, bleiben ohne Hochpass in jeder Grenze.',
+  'answer.allow-a-little-more-drop':
+    '{designation} verfehlt die Grenze des Spannungsfalls um {missPercent} %; mit {allowedPercent} % erlaubtem Fall genügt es',
   'answer.as-asked': 'wie gewünscht',
   'answer.as-loud-as-planned': 'so laut wie geplant',
   'answer.at-full-sine-driving': 'bei vollem Sinus auf der Fahrt',
   'answer.at-the-seat': 'am Sitzplatz',
   'answer.behind-the-distribution-block': 'Hinter dem Verteiler: {join}.',
+  'answer.bridge-two-channels':
+    'Zwei Kanäle brücken, wenn das Datenblatt des Verstärkers {pairOhm} Ω in der Brücke erlaubt',
   'answer.by-the-leaflet': 'nach dem Merkblatt',
   'answer.bridged': ', gebrückt',
   'answer.cable': '{cable}{instead}',
@@ -53,10 +57,13 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.in-each-of-them': ' in jedem',
   'answer.in-half-space': 'im Halbraum',
   'answer.in-place-of-v': ' statt {was} V',
+  'answer.in-place-of-w': ' statt {was} W',
   'answer.in-vented-box': 'im Bassreflexgehäuse mit {volume}',
   'answer.instead': ' statt {cable}',
   'answer.l-net-outside-mm-kg-with':
     '{kind}, {toFixed} l netto, außen {width} × {height} × {depth} mm, {toFixed2} kg mit Lautsprechern.',
+  'answer.lay-runs-side-by-side':
+    '{runs} Kabel nebeneinander legen, gleich in Größe und Länge, jedes hinter eigener Sicherung',
   'answer.left-at-the-amplifier-at-full': 'Am Verstärker bleiben: bei vollem Sinus {both}; mit dichtem Bass {both2}.',
   'answer.less': 'weniger',
   'answer.measure-the-body-from-ground-point': 'Die Karosserie vom Massepunkt zum Minuspol messen; sind es {value} mΩ',
@@ -67,6 +74,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.on-each-of-outputs': ' an jedem von {outputs} Ausgängen',
   'answer.on-power': ' an {powerW} W',
   'answer.port-mm-long': 'Kanal: {name}, {length} mm lang{more}{speed}.',
+  'answer.power-at-the-gain': '{is} W{instead}',
   'answer.power-cable': 'Stromkabel {trunk}{guard}{why}.',
   'answer.put-a-converter-from-to-12':
     'Einen Wandler von {systemVoltage} auf 12 V neben die Verstärker, mit Sicherung auf beiden Seiten',
@@ -84,6 +92,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.take-a-cable-that-prints-c':
     'Ein Kabel nehmen, auf dessen Isolierung {usualClassC} °C steht, oder das am vorhandenen ablesen',
   'answer.take-a-converter-of-a': 'Einen Wandler mit {ratedA} A nehmen',
+  'answer.take-a-cross-linked-cable': 'Ein Kabel aus vernetztem Polyethylen nehmen, auf dem {classC} °C steht',
   'answer.take-full-copper-in-place-of': 'Vollkupfer statt dieses Metalls nehmen',
   'answer.take-the-next-size-of-cable': 'Die nächste Kabelgröße nehmen',
   'answer.take-the-version-of-the-driver':
