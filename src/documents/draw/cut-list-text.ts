@@ -6,6 +6,7 @@ import { panelName } from './panel-name.ts'
 import { ink } from './paper.ts'
 import { textAt } from './svg.ts'
 
+/** The list has at least this room beside a sheet. */
 export const columnWidth = 84
 export const rowHeight = 4.1
 
@@ -27,8 +28,20 @@ export function cutText({ part, along, distanceM, near, far }: SheetCut, paper: 
   return along === 'length' ? told(language, 'draw.cut-along', cut) : told(language, 'draw.cut-across', cut)
 }
 
+/** Sizes of the text: as large as lets the longest cut stand whole. */
+const textSizes = { most: 2.4, least: 1.8 } as const
+const NUMBER_WIDTH = 6.5
+
+/** Width of a letter, as a share of its height: not less than any face has on average. */
+const LETTER = 0.56
+
+const sizeFor = (texts: readonly string[], width: number): number => {
+  const longest = Math.max(1, ...texts.map(text => [...text].length))
+  return Math.max(textSizes.least, Math.min(textSizes.most, width / (LETTER * longest)))
+}
+
 const shortened = (text: string, width: number, size: number) => {
-  const most = Math.floor(width / (0.56 * size))
+  const most = Math.floor(width / (LETTER * size) + 1e-9)
   return [...text].length <= most ? text : `${[...text].slice(0, most - 1).join('')}…`
 }
 
@@ -50,6 +63,9 @@ export function cutList(cuts: readonly SheetCut[], place: ListPlace, paper: Read
     x: place.x + Math.floor(index / place.rows) * (place.width + 5),
     y: place.y + 6 + (index % place.rows) * rowHeight
   })
+  const room = place.width - NUMBER_WIDTH
+  const texts = shown.map(cut => cutText(cut, paper))
+  const size = sizeFor(texts, room)
   const lines = shown.map((cut, index) => {
     const { x, y } = at(index)
     const number = textAt(x + 5, y, `${cut.step}`, {
@@ -59,12 +75,12 @@ export function cutList(cuts: readonly SheetCut[], place: ListPlace, paper: Read
       colour: ink.cut,
       className: 'cut-text'
     })
-    return number + textAt(x + 6.5, y, shortened(cutText(cut, paper), place.width - 6.5, 2.4), { size: 2.4 })
+    return number + textAt(x + NUMBER_WIDTH, y, shortened(texts[index] ?? '', room, size), { size })
   })
   const more = at(shown.length)
   const note =
     rest > 0
-      ? textAt(more.x + 6.5, more.y, told(paper.language, 'draw.more-cuts', { count: rest }), {
+      ? textAt(more.x + NUMBER_WIDTH, more.y, told(paper.language, 'draw.more-cuts', { count: rest }), {
           size: 2.4,
           colour: ink.quiet,
           className: 'quiet'

@@ -46,8 +46,6 @@ export const wiringWords = {
   'wire.no-fuse': 'no fuse rated: do not connect',
   'wire.no-fused-branch': 'no fused branch: do not connect',
   'wire.this-end-too': 'at this end too',
-  'wire.body': 'to the body',
-  'wire.returns': 'to the returns',
   'wire.minus-both': '− to both returns',
   'wire.minus-body': '− to body',
   'wire.minus-returns': '− returns',
@@ -91,5 +89,6 @@ export const wiringWords = {
   'wire.said.to-block': 'distribution block',
   'wire.said.to-converter': 'converter, {lines}',
   'wire.said.bass-amplifier': 'the bass amplifier',
-  'wire.said.drivers': 'Amplifier by {wire} to {driverCount, plural, one {# driver} other {# drivers}}, {load}.'
+  'wire.said.drivers': 'Amplifier by {wire} to {driverCount, plural, one {# driver} other {# drivers}}, {load}.',
+  'wire.at-its-post': 'at its post'
 } as const

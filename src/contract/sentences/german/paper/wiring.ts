@@ -49,8 +49,6 @@ export const germanWiringWords = translation<typeof wiringWords>()({
   'wire.no-fuse': 'keine Sicherung bestimmt: nicht anschließen',
   'wire.no-fused-branch': 'kein abgesicherter Abzweig: nicht anschließen',
   'wire.this-end-too': 'auch an diesem Ende',
-  'wire.body': 'zur Karosserie',
-  'wire.returns': 'zu den Rückleitungen',
   'wire.minus-both': '− an beide Rückleitungen',
   'wire.minus-body': '− an Karosserie',
   'wire.minus-returns': '− Rückleitungen',
@@ -95,5 +93,6 @@ export const germanWiringWords = translation<typeof wiringWords>()({
   'wire.said.to-converter': 'Wandler, {lines}',
   'wire.said.bass-amplifier': 'dem Bassverstärker',
   'wire.said.drivers':
-    'Verstärker über {wire} zu {driverCount, plural, one {# Lautsprecher} other {# Lautsprechern}}, {load}.'
+    'Verstärker über {wire} zu {driverCount, plural, one {# Lautsprecher} other {# Lautsprechern}}, {load}.',
+  'wire.at-its-post': 'an ihrem Pol'
 })
