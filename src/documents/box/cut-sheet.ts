@@ -3,13 +3,10 @@ import type { LaidPiece, Offcut, SheetCut, SheetLayout } from '../../contract/bo
 import { told } from '../../domain/say.ts'
 import { columnWidth, cutList, type ListPlace, rowHeight } from '../draw/cut-list-text.ts'
 import { dimension, dimensionUnit, figure, lengthText, type Reader } from '../draw/number-text.ts'
-import { panelName } from '../draw/panel-name.ts'
+import { panelName, sheetName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
 import { type Drawing, materialTitle, type PaperSize, scaleFor } from '../panels/panel-drawing.ts'
-
-/** What a sheet is called where the caller names none. */
-export const USUAL_SHEET = 'full sheet'
 
 interface Frame {
   readonly x: number
@@ -132,10 +129,15 @@ function sheetFoot(layout: SheetLayout, paper: Reader, scale: number, size: Pape
   const used = { scale: figure(scale, 1, paper), used: figure(layout.usedPercent, 1, paper) }
   return [
     element('line', { x1: 0, x2: size.width, y1: y, y2: y, stroke: ink.text, class: 'ink-line', 'stroke-width': 0.4 }),
-    textAt(4, y + 6.2, told(language, 'draw.sheet-named', { number: layout.number, name: sheetName(layout, paper) }), {
-      size: 4.4,
-      bold: true
-    }),
+    textAt(
+      4,
+      y + 6.2,
+      told(language, 'draw.sheet-named', { number: layout.number, name: sheetName(layout.sheet, paper) }),
+      {
+        size: 4.4,
+        bold: true
+      }
+    ),
     textAt(4, y + 11.4, layout.material === undefined ? sides : `${sides}, ${materialTitle(layout.material, paper)}`, {
       size: 3
     }),
@@ -152,14 +154,10 @@ function sheetFoot(layout: SheetLayout, paper: Reader, scale: number, size: Pape
   ].join('')
 }
 
-/** The usual sheet has no name of its own; what the caller calls a sheet stays. */
-const sheetName = ({ sheet }: SheetLayout, { language }: Reader) =>
-  sheet === USUAL_SHEET ? told(language, 'draw.full-sheet') : sheet
-
 const sheetDescription = (layout: SheetLayout, paper: Reader) =>
   told(paper.language, 'draw.sheet-words', {
     number: layout.number,
-    name: sheetName(layout, paper),
+    name: sheetName(layout.sheet, paper),
     pieceCount: layout.pieces.length,
     cutCount: layout.cuts.length,
     restCount: layout.offcuts.filter(({ reusable }) => reusable).length

@@ -16,11 +16,12 @@ import { present } from '../../domain/present.ts'
 import { told } from '../../domain/say.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { Reader } from '../draw/number-text.ts'
+import { USUAL_SHEET } from '../draw/panel-name.ts'
 import { drawnApart } from '../panels/panel-copies.ts'
 import { a4Lying, type Drawing, panelDrawing } from '../panels/panel-drawing.ts'
 import { arcRadiusM } from '../panels/routed-contour.ts'
 import { assemblyDrawings } from './assembly-drawing.ts'
-import { cutSheet, USUAL_SHEET } from './cut-sheet.ts'
+import { cutSheet } from './cut-sheet.ts'
 import { holeTemplates } from './hole-template.ts'
 
 type DrawingSubject = (typeof drawingSubjects)[number]

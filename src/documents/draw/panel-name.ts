@@ -1,4 +1,4 @@
-/** Names of boards and holes as the reader calls them; the layout knows them by their English names. */
+/** Names of boards, holes and sheets as the reader calls them; the layout knows them by their English names. */
 import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { spoken, told } from '../../domain/say.ts'
 import type { Reader } from './number-text.ts'
@@ -25,3 +25,9 @@ export function holeName(label: string, { language }: Pick<Reader, 'language'>):
   const word = told(language, holes[name])
   return number === undefined ? word : `${word} ${number}`
 }
+
+/** What a sheet is called where the caller names none. */
+export const USUAL_SHEET = 'full sheet'
+
+export const sheetName = (name: string, { language }: Pick<Reader, 'language'>): string =>
+  name === USUAL_SHEET ? told(language, 'draw.full-sheet') : name

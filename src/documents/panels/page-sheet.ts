@@ -2,7 +2,7 @@
 import type { LaidPiece, Offcut, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
 import { told } from '../../domain/say.ts'
 import { dimension, lengthText, type Reader } from '../draw/number-text.ts'
-import { panelName } from '../draw/panel-name.ts'
+import { panelName, sheetName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
 
@@ -92,7 +92,7 @@ export function pageSheet(layout: SheetLayout, id: string, paper: Reader): strin
   return svgDocument(
     {
       id,
-      title: told(paper.language, 'draw.sheet-named', { number, name: sheet }),
+      title: told(paper.language, 'draw.sheet-named', { number, name: sheetName(sheet, paper) }),
       description: told(paper.language, 'draw.sheet-holds', {
         panels: pieces.map(({ panel }) => panelName(panel, paper)).join(', '),
         cutCount: cuts.length
