@@ -2480,11 +2480,11 @@ export interface components {
             frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
         };
         DesignComparisonResult: {
+            comparedHz: number[];
             designs: components["schemas"]["DesignSideBySide"][];
             differences: components["schemas"]["DesignDifference"][];
             differing: ("levels" | "most-levels" | "half-power" | "tuning" | "qtc" | "net-volume" | "voltage" | "cone-excursion" | "port-air-speed" | "group-delay" | "impedance")[];
             frequencyHz: number[];
-            markHz: number[];
             /** @enum {string} */
             place: "seat" | "half-space";
         };

@@ -32,7 +32,7 @@ export const thorough: readonly string[] = [
   'test/plan/designer/{goal-plans,search-bounds,sweep}.test.ts',
   'test/domain/box/mesh-kernel.test.ts',
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
-  'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
+  'test/domain/sheet/nest-panels.test.ts',
   'test/http/{base-path,built-checks,longest-body}.test.ts',
   'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
   'test/http/{calculation,compression,search-lines,shared-limits,snippets,strangers}.test.ts',

@@ -99,7 +99,7 @@ const DesignCurvesBody = component('DesignSideBySide', 'One design with its curv
 export const ComparisonBody = component('DesignComparisonResult', 'Designs side by side.', {
   place: choice('Where levels are heard', ['seat', 'half-space']),
   frequencyHz: curve('Hz', 'Frequencies of all curves'),
-  markHz: list('Frequencies of the five levels', Type.Number({ description: 'Frequency [Hz]' }), 5, 5),
+  comparedHz: list('Frequencies of the five levels', Type.Number({ description: 'Frequency [Hz]' }), 5, 5),
   designs: list('In the order of the request', ref(DesignCurvesBody), 2, 8),
   differing: list(
     'Figures in which any two differ by more than a tenth of a decibel or half a percent',

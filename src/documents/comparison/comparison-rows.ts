@@ -37,11 +37,11 @@ const rows: Readonly<Record<Exclude<ComparedFigure, 'levels' | 'most-levels'>, r
 const shown = (value: number | undefined) => (value === undefined ? '–' : significant(value))
 
 function levelRows(
-  { markHz, designs }: Comparison,
+  { comparedHz, designs }: Comparison,
   figureName: 'levels' | 'most-levels'
 ): readonly (readonly string[])[] {
   const words = figureName === 'levels' ? 'level' : 'most within limits'
-  return markHz.map((hz, at) => [
+  return comparedHz.map((hz, at) => [
     `${words} at ${hz} Hz, dB`,
     ...designs.map(({ figures: { levelsDb, mostLevelsDb } }) => {
       const level = figureName === 'levels' ? levelsDb[at] : mostLevelsDb?.[at]
@@ -72,9 +72,9 @@ const changeCells = ({ levelsDb, f3Hz, coneExcursionM, portAirSpeedMPerS }: Figu
   signed(portAirSpeedMPerS)
 ]
 
-export const causeHeadings = ({ markHz }: Comparison): readonly string[] => [
+export const causeHeadings = ({ comparedHz }: Comparison): readonly string[] => [
   'Alone',
-  ...markHz.map(hz => `${hz} Hz`),
+  ...comparedHz.map(hz => `${hz} Hz`),
   'f3, Hz',
   'mm',
   'm/s'

@@ -26,7 +26,7 @@ describe('designs side by side', () => {
     const large = design('large', { enclosure: vented(0.08, port) })
     const { result } = asked(design('small'), large)
     const { name: _, ...request } = large
-    const own = computeResponse({ ...request, cabin, frequenciesHz: result.markHz }).result
+    const own = computeResponse({ ...request, cabin, frequenciesHz: result.comparedHz }).result
     expect(result.designs[1]?.figures.levelsDb).toEqual(own.curves.seatLevelDb)
     const whole = computeResponse({ ...request, cabin }).result
     expect(result.designs[1]?.curves.coneExcursionM).toEqual(whole.curves.coneExcursionM)
@@ -94,7 +94,7 @@ describe('designs side by side', () => {
     }
   })
 
-  it('share the whole change of two parameters among the means of first and last (value of a game of two, by algebra)', () => {
+  it('share the whole change of two parameters among the means of first and last (causeOf; value of a game of two, by algebra)', () => {
     const other = design('other', { enclosure: vented(0.08, { areaM2: 0.02, lengthM: 0.2 }) })
     const { causes = [], change } = asked(design('one'), other).result.differences[0] ?? {}
     expect(causes).toHaveLength(2)
@@ -128,7 +128,7 @@ describe('designs side by side', () => {
     expect(differing).toEqual(expect.arrayContaining(['qtc', 'tuning', 'port-air-speed']))
   })
 
-  it('of one design twice: nothing, whatever the order of its fields', () => {
+  it('of one design twice: nothing, whatever the order of its fields (figureChanges)', () => {
     const { reOhm, ...rest } = driver
     const { differing, differences } = asked(design('one'), design('two', { driver: { reOhm, ...rest } })).result
     expect(differing).toEqual([])

@@ -1,7 +1,7 @@
 /** The quick half-power search of a tolerance run against the refined figures of a response, over random systems of every kind. */
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
-import { halfPower } from '../../../src/domain/enclosure/model/half-power.ts'
+import { quickHalfPower } from '../../../src/domain/enclosure/model/half-power.ts'
 import { responseSystem } from '../../../src/domain/enclosure/model/response-system.ts'
 import { responseScalars } from '../../../src/domain/enclosure/response/scalars.ts'
 import { draws, randomSystem } from '../../support/random-systems.ts'
@@ -25,7 +25,7 @@ describe('half-power frequencies found quickly', () => {
       for (let round = 0; round < 40; round++) {
         const system = responseSystem(randomSystem(kind, draw), assumptions())
         const { f3Hz, f3UpperHz } = responseScalars(system)
-        const quick = halfPower(system)
+        const quick = quickHalfPower(system)
         if (f3Hz === undefined || f3Hz < 3.2) continue
         compared++
         expect(Math.abs((quick.f3Hz ?? 0) / f3Hz - 1), `${round}: ${quick.f3Hz} for ${f3Hz}`).toBeLessThan(1e-6)

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { computeResponse } from '../../../src/http/operations/enclosures/enclosure-response.ts'
 import { planSystem } from '../../../src/http/operations/systems/plans.ts'
 import { estatePlan, hatchbackPlan } from '../../../src/http/operations/systems/plans-examples.ts'
-import { crossingHz } from '../../../src/plan/designer/evaluate/crossing.ts'
+import { risesToHz } from '../../../src/plan/designer/evaluate/crossing.ts'
 import { sweepRequests } from '../../support/sweep-requests.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
@@ -130,4 +130,4 @@ describe('what the limits cost', () => {
 })
 
 it('finds a crossing between neighbours on logarithms: 10 at 20 Hz and 40 at 80 Hz pass 20 at 40 Hz', () =>
-  expect(crossingHz(Float64Array.of(20, 80), Float64Array.of(10, 40), 1, 20)).toBeCloseTo(40, 9))
+  expect(risesToHz(Float64Array.of(20, 80), Float64Array.of(10, 40), 20)).toBeCloseTo(40, 9))

@@ -4,9 +4,9 @@ import { DesignError } from '../../design-error.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import type { BraceAir, BracedTask } from '../stiffness/brace-plan.ts'
 import { braceAirOf, netAirM3 } from './build-box.ts'
-import type { Three } from './size-refusals.ts'
+import type { OuterSizes } from './size-refusals.ts'
 
-export function sizesOf({ fixed, slopeRad, request }: BracedTask, { width, height, depth }: Three): ShellSizes {
+export function sizesOf({ fixed, slopeRad, request }: BracedTask, { width, height, depth }: OuterSizes): ShellSizes {
   const topDepthM = slopeRad === undefined ? (request.outer?.topDepthM ?? depth) : depth - height * Math.tan(slopeRad)
   return { ...fixed, widthM: width, heightM: height, depthM: depth, topDepthM }
 }
@@ -22,8 +22,8 @@ function whereThereIsRoom<Value>(make: () => Value): Value | undefined {
 }
 
 /** Net volume, or −∞ where the boards leave no inside. */
-export function netOf(resolved: BracedTask, three: Three): number {
-  const sizes = sizesOf(resolved, three)
+export function netOf(resolved: BracedTask, outer: OuterSizes): number {
+  const sizes = sizesOf(resolved, outer)
   return whereThereIsRoom(() => netAirM3(resolved, sizes, braceAirOf(resolved, sizes))) ?? -Infinity
 }
 
@@ -63,7 +63,7 @@ const WOOD_TURNS = 6
 export function sizeReaching(
   resolved: BracedTask,
   target: number,
-  line: (value: number) => Three,
+  line: (value: number) => OuterSizes,
   range: Bracket
 ): number {
   const at = (value: number) => sizesOf(resolved, line(value))

@@ -2,7 +2,7 @@
 import type { Strategy } from '../../../contract/boxes/words.ts'
 import { type Axis, axes } from '../boot/axes.ts'
 import type { Ranges } from '../boot/size-limits.ts'
-import type { Three } from './size-refusals.ts'
+import type { OuterSizes } from './size-refusals.ts'
 
 /** Inside width : height : depth that a balanced box keeps where the limits let it. */
 export const preferredRatio = { width: 1.62, height: 1, depth: 0.62 } as const
@@ -15,7 +15,7 @@ const lastOf: Record<Exclude<Strategy, 'balanced'>, Axis> = {
 }
 
 /** A way from the smallest to the largest box on which the volume only grows; s from 0 to 1. */
-export function pathOf(strategy: Strategy, ranges: Ranges, thicknessM: number): (s: number) => Three {
+export function pathOf(strategy: Strategy, ranges: Ranges, thicknessM: number): (s: number) => OuterSizes {
   const { width, height, depth } = ranges
   if (strategy === 'balanced') {
     const longest = Math.max(...axes.map(axis => ranges[axis].max / preferredRatio[axis]))

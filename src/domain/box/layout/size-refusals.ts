@@ -6,16 +6,22 @@ import { listed, say } from '../../say.ts'
 import { type Axis, axes } from '../boot/axes.ts'
 import { freeAxes, type Ranges } from '../boot/size-limits.ts'
 
-export type Three = Readonly<Record<Axis, number>>
+export type OuterSizes = Readonly<Record<Axis, number>>
 
-export interface Candidate {
-  readonly three: Three
+export interface SizedBox {
+  readonly sizes: OuterSizes
   readonly netM3: number
 }
 
-const threeText = ({ width, height, depth }: Three) => [width, height, depth].map(m => Math.round(m * 1e3)).join(' × ')
+/** A box of the volume asked for, or why there is none. */
+export type Solved =
+  | { readonly box: SizedBox; readonly refusal?: undefined }
+  | { readonly box?: undefined; readonly refusal: DesignError }
 
-export function tooLarge(target: number, most: Candidate, request: BoxRequest): DesignError {
+const sizesText = ({ width, height, depth }: OuterSizes) =>
+  [width, height, depth].map(m => Math.round(m * 1e3)).join(' × ')
+
+export function tooLarge(target: number, most: SizedBox, request: BoxRequest): DesignError {
   const bound = axes.filter(axis => request.limits?.[`${axis}M`] !== undefined).map(axis => say(`axis.${axis}`))
   return new DesignError('no-solution', {
     field: 'netVolumeM3',
@@ -24,7 +30,7 @@ export function tooLarge(target: number, most: Candidate, request: BoxRequest): 
     unit: 'm3',
     detail: say('refused.do-not-fit-the-largest-box', {
       targetL: toDigits(target * 1e3, 4),
-      sizes: threeText(most.three),
+      sizes: sizesText(most.sizes),
       netL: toDigits(Math.max(0, most.netM3) * 1e3, 4),
       lessL: toDigits((target - Math.max(0, most.netM3)) * 1e3, 4),
       inTheWay: bound.length === 0 ? say('refused.longest-board') : listed(bound)
@@ -33,7 +39,7 @@ export function tooLarge(target: number, most: Candidate, request: BoxRequest): 
 }
 
 /** Boards, drivers, port and a hand inside make the least box hold more than was asked for. */
-export function tooSmall(target: number, least: Candidate, ranges: Ranges): DesignError {
+export function tooSmall(target: number, least: SizedBox, ranges: Ranges): DesignError {
   const free = freeAxes(ranges).map(axis =>
     say('refused.least-axis', { axis: say(`axis.${axis}`), leastMm: Math.ceil(ranges[axis].min * 1e3 - 1e-6) })
   )
@@ -44,7 +50,7 @@ export function tooSmall(target: number, least: Candidate, ranges: Ranges): Desi
     unit: 'm3',
     detail: say('refused.is-too-little-for-this-box', {
       targetL: toDigits(target * 1e3, 4),
-      sizes: threeText(least.three),
+      sizes: sizesText(least.sizes),
       netL: toDigits(least.netM3 * 1e3, 4),
       moreL: toDigits((least.netM3 - target) * 1e3, 4),
       inTheWay: free.length === 0 ? say('refused.sizes-given') : listed(free)

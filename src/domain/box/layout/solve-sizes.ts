@@ -11,32 +11,32 @@ import { boxContents } from './box-contents.ts'
 import { buildBox } from './build-box.ts'
 import { netOf, sizeReaching, sizesOf } from './net-volume.ts'
 import { pathOf, preferredRatio } from './size-path.ts'
-import { type Candidate, type Three, tooLarge, tooSmall } from './size-refusals.ts'
+import { type OuterSizes, type SizedBox, type Solved, tooLarge, tooSmall } from './size-refusals.ts'
 
 /** Every free size but the last on the saw's step, then the last one solved again and put on the step that comes nearest. */
-function onSawStep(resolved: BracedTask, ranges: Ranges, three: Three, target: number): Candidate {
+function onSawStep(resolved: BracedTask, ranges: Ranges, sizes: OuterSizes, target: number): SizedBox {
   const step = resolved.sawStepM
   const free = freeAxes(ranges)
-  if (free.length === 0) return { three, netM3: netOf(resolved, three) }
+  if (free.length === 0) return { sizes, netM3: netOf(resolved, sizes) }
   const steps = (count: number) => Math.round(count * step * 1e9) / 1e9
   const onStep = (value: number, { min, max }: { min: number; max: number }) => {
     const near = steps(Math.round(value / step))
     if (near > max + 1e-9) return steps(Math.floor(max / step + 1e-9))
     return near < min - 1e-9 ? steps(Math.ceil(min / step - 1e-9)) : near
   }
-  const loose = free.filter(axis => three[axis] > ranges[axis].min + step && three[axis] < ranges[axis].max - step)
-  const last = (loose.length > 0 ? loose : free).reduce((a, b) => (three[b] > three[a] ? b : a))
+  const loose = free.filter(axis => sizes[axis] > ranges[axis].min + step && sizes[axis] < ranges[axis].max - step)
+  const last = (loose.length > 0 ? loose : free).reduce((a, b) => (sizes[b] > sizes[a] ? b : a))
   const rounded = Object.fromEntries(
-    axes.map(axis => [axis, free.includes(axis) && axis !== last ? onStep(three[axis], ranges[axis]) : three[axis]])
-  ) as unknown as Three
-  const at = (value: number): Three => ({ ...rounded, [last]: value })
+    axes.map(axis => [axis, free.includes(axis) && axis !== last ? onStep(sizes[axis], ranges[axis]) : sizes[axis]])
+  ) as unknown as OuterSizes
+  const at = (value: number): OuterSizes => ({ ...rounded, [last]: value })
   const { min, max } = ranges[last]
   const exact = sizeReaching(resolved, target, at, { low: min, high: max })
   const near = [steps(Math.floor(exact / step)), steps(Math.ceil(exact / step))].filter(
     value => value >= min - 1e-9 && value <= max + 1e-9
   )
   const options = (near.length > 0 ? near : [onStep(exact, ranges[last])]).map(value => ({
-    three: at(value),
+    sizes: at(value),
     netM3: netOf(resolved, at(value))
   }))
   return options.reduce((a, b) => (Math.abs(b.netM3 - target) < Math.abs(a.netM3 - target) ? b : a))
@@ -46,21 +46,21 @@ function onSawStep(resolved: BracedTask, ranges: Ranges, three: Three, target: n
 const SAME_VOLUME = 0.005
 
 /** Ranges solved; the fixed axis, when given, keeps one size. */
-function solveIn(resolved: BracedTask, target: number, ranges: Ranges): Candidate | DesignError {
+function solveIn(resolved: BracedTask, target: number, ranges: Ranges): Solved {
   const { request, fixed } = resolved
   const path = pathOf(request.strategy ?? 'balanced', ranges, fixed.thicknessM)
-  const most = { three: path(1), netM3: netOf(resolved, path(1)) }
-  if (most.netM3 < target) return tooLarge(target, most, request)
-  const three = path(sizeReaching(resolved, target, path, { low: 0, high: 1 }))
-  const netM3 = netOf(resolved, three)
+  const most = { sizes: path(1), netM3: netOf(resolved, path(1)) }
+  if (most.netM3 < target) return { refusal: tooLarge(target, most, request) }
+  const sizes = path(sizeReaching(resolved, target, path, { low: 0, high: 1 }))
+  const netM3 = netOf(resolved, sizes)
   return netM3 > target * (1 + SAME_VOLUME)
-    ? tooSmall(target, { three, netM3 }, ranges)
-    : onSawStep(resolved, ranges, three, target)
+    ? { refusal: tooSmall(target, { sizes, netM3 }, ranges) }
+    : { box: onSawStep(resolved, ranges, sizes, target) }
 }
 
 /** How far a box is from the preferred proportions. */
-const strain = ({ three }: Candidate) => {
-  const logs = axes.map(axis => Math.log(three[axis] / preferredRatio[axis]))
+const strain = ({ sizes }: SizedBox) => {
+  const logs = axes.map(axis => Math.log(sizes[axis] / preferredRatio[axis]))
   const mean = logs.reduce((sum, each) => sum + each, 0) / 3
   return logs.reduce((sum, each) => sum + (each - mean) ** 2, 0)
 }
@@ -72,10 +72,10 @@ const nudges = Array.from({ length: 16 }, (_, i) => (i % 2 === 0 ? 1 : -1) * 0.0
 const TOUCH_M = 10e-3
 
 /** The volume is met, the port fits, and no driver touches. */
-function holds(resolved: BracedTask, { three, netM3 }: Candidate, target: number): boolean {
+function holds(resolved: BracedTask, { sizes, netM3 }: SizedBox, target: number): boolean {
   if (!(Math.abs(netM3 / target - 1) < SAME_VOLUME)) return false
   try {
-    const built = buildBox(resolved, sizesOf(resolved, three))
+    const built = buildBox(resolved, sizesOf(resolved, sizes))
     return !isTouched(built, resolved, boxContents(built, resolved), TOUCH_M)
   } catch (error) {
     if (error instanceof DesignError && error.code === 'no-solution') return false
@@ -87,23 +87,23 @@ function holds(resolved: BracedTask, { three, netM3 }: Candidate, target: number
  * A slot fits only in bands of length: a bend needs its legs. Where the best box falls between two bands, the nearest other
  * depth or height that takes the slot is used instead.
  */
-function nudged(resolved: BracedTask, best: Candidate, target: number, ranges: Ranges): Candidate {
+function nudged(resolved: BracedTask, best: SizedBox, target: number, ranges: Ranges): SizedBox {
   if (holds(resolved, best, target)) return best
   for (const axis of ['depth', 'height'] as const) {
     const { min, max } = ranges[axis]
     for (const share of nudges) {
-      const size = Math.round((best.three[axis] * (1 + share)) / resolved.sawStepM) * resolved.sawStepM
+      const size = Math.round((best.sizes[axis] * (1 + share)) / resolved.sawStepM) * resolved.sawStepM
       if (max === min || size < min || size > max) continue
-      const other = solveIn(resolved, target, { ...ranges, [axis]: { min: size, max: size } })
-      if (!(other instanceof DesignError) && holds(resolved, other, target)) return other
+      const { box: other } = solveIn(resolved, target, { ...ranges, [axis]: { min: size, max: size } })
+      if (other !== undefined && holds(resolved, other, target)) return other
     }
   }
   return best
 }
 
 /** Of all refusals the one that comes nearest to the volume asked for; a box that its place has no room for is farthest. */
-function nearestMiss(attempts: readonly (Candidate | DesignError)[], target: number): DesignError | undefined {
-  const refusals = attempts.filter(each => each instanceof DesignError)
+function nearestMiss(attempts: readonly Solved[], target: number): DesignError | undefined {
+  const refusals = attempts.flatMap(({ refusal }) => (refusal === undefined ? [] : [refusal]))
   const miss = ({ faults: [first] }: DesignError) =>
     first?.field === 'netVolumeM3' ? Math.abs((first.maximum ?? first.minimum ?? Infinity) - target) : Infinity
   return refusals.length < attempts.length || refusals.length === 0
@@ -111,10 +111,7 @@ function nearestMiss(attempts: readonly (Candidate | DesignError)[], target: num
     : refusals.reduce((a, b) => (miss(b) < miss(a) ? b : a))
 }
 
-interface SizeTry {
-  readonly ranges: Ranges
-  readonly solved: Candidate | DesignError
-}
+type SizeTry = Solved & { readonly ranges: Ranges }
 
 /** What two ranges that differ in their widest width only have in common. */
 const apartFromWidth = ({ width, height, depth }: Ranges) =>
@@ -132,9 +129,10 @@ function attemptsOf(resolved: BracedTask, choices: readonly Ranges[], target: nu
     .toSorted((a, b) => b.width.max - a.width.max)
     .flatMap(ranges => {
       if (balanced && stands.has(apartFromWidth(ranges))) return []
-      const solved = noFit(rangeFaults(ranges, request.limits)) ?? solveIn(resolved, target, ranges)
-      if (!(solved instanceof DesignError) && standsInBoot(resolved, solved.three)) stands.add(apartFromWidth(ranges))
-      return [{ ranges, solved }]
+      const refusal = noFit(rangeFaults(ranges, request.limits))
+      const solved = refusal === undefined ? solveIn(resolved, target, ranges) : { refusal }
+      if (solved.box !== undefined && standsInBoot(resolved, solved.box.sizes)) stands.add(apartFromWidth(ranges))
+      return [{ ranges, ...solved }]
     })
 }
 
@@ -165,17 +163,11 @@ export function solveSizes(resolved: BracedTask): ShellSizes {
     places(resolved, ranges)
   )
   const attempts = attemptsOf(resolved, choices, netVolumeM3)
-  const found = attempts.flatMap(({ ranges, solved }) =>
-    solved instanceof DesignError || !standsInBoot(resolved, solved.three) ? [] : [{ ranges, solved }]
+  const found = attempts.flatMap(({ ranges, box }) =>
+    box === undefined || !standsInBoot(resolved, box.sizes) ? [] : [{ ranges, box }]
   )
   const [first, ...rest] = found
-  if (first === undefined)
-    throw (
-      nearestMiss(
-        attempts.map(({ solved }) => solved),
-        netVolumeM3
-      ) ?? noPlace(request)
-    )
-  const best = rest.reduce((a, b) => (strain(b.solved) < strain(a.solved) ? b : a), first)
-  return sizesOf(resolved, nudged(resolved, best.solved, netVolumeM3, best.ranges).three)
+  if (first === undefined) throw nearestMiss(attempts, netVolumeM3) ?? noPlace(request)
+  const best = rest.reduce((a, b) => (strain(b.box) < strain(a.box) ? b : a), first)
+  return sizesOf(resolved, nudged(resolved, best.box, netVolumeM3, best.ranges).sizes)
 }

@@ -70,7 +70,7 @@ export function converterLoad(
 }
 
 /** Of a rating that is given; the one chosen here is the next above, or there is none. */
-export function converterCautions(
+export function converterRatingCautions(
   { nominalV, outputV, ratedA }: ConverterLoad,
   { heavyA, fullSineA }: Currents
 ): readonly Caution[] {

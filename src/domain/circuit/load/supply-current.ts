@@ -25,7 +25,7 @@ import { supplyJudgement } from '../source/supply-judgement.ts'
 import { unlike, unlikeCautions } from '../source/unlike-batteries.ts'
 import { amplifierCurrents, totalCurrents, totalSizing } from './amplifier-currents.ts'
 import { type AmplifierDraw, amplifierDraw } from './amplifier-draw.ts'
-import { amplifierVoltage, converterCautions, converterLoad } from './converter-load.ts'
+import { amplifierVoltage, converterLoad, converterRatingCautions } from './converter-load.ts'
 import { currentBasis } from './current-basis.ts'
 import { driveCautions } from './drive-cautions.ts'
 import { amplifierCautions, chargingCautions, engineOffCaution, unregulatedCaution } from './supply-cautions.ts'
@@ -133,7 +133,7 @@ function cautionsOf(
       amplifierCautions(request.amplifiers[index] ?? {}, draw, amplifierV, `amplifiers[${index}]`)
     ),
     ...result.amplifiers.flatMap((drawn, index) => unregulatedCaution(drawn, `amplifiers[${index}]`)),
-    ...(result.converter === undefined ? [] : converterCautions(result.converter, result.currents)),
+    ...(result.converter === undefined ? [] : converterRatingCautions(result.converter, result.currents)),
     ...(charging === undefined || result.charging === undefined
       ? []
       : chargingCautions(result.charging, charging.kind)),

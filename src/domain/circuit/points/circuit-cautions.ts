@@ -13,7 +13,7 @@ import { guardsSay } from './circuit-guard-cautions.ts'
 import { momentCautions } from './circuit-moments.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { voltageCautions } from './circuit-voltages.ts'
-import { converterCautions } from './converter-cautions.ts'
+import { converterInputCautions } from './converter-cautions.ts'
 import { reached } from './reach.ts'
 import { sideOf } from './sides.ts'
 
@@ -75,6 +75,6 @@ export function circuitCautions(
     ...marginCautions(result),
     ...sheetCautions(parts),
     ...momentCautions(result.states, parts, batteries[0]?.minus ?? ''),
-    ...converterCautions(result, parts)
+    ...converterInputCautions(result, parts)
   ]
 }

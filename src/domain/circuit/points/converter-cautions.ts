@@ -9,7 +9,7 @@ import type { CircuitParts } from './circuit-parts.ts'
 const inputV = ({ parts }: CircuitState, id: string): number =>
   parts.find(part => part.id === inputOf(id))?.voltageV ?? 0
 
-export function converterCautions({ states }: Circuit, { converters }: CircuitParts): readonly Caution[] {
+export function converterInputCautions({ states }: Circuit, { converters }: CircuitParts): readonly Caution[] {
   return converters.flatMap(({ asked: { id, highestInputV } }, index) => {
     const highest = Math.max(...states.map(state => inputV(state, id)))
     if (highestInputV === undefined || highest <= highestInputV) return []

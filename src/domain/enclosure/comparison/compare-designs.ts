@@ -111,7 +111,7 @@ export function compareDesigns(request: ComparisonRequest): Outcome<Comparison> 
     result: {
       place: request.cabin === undefined ? 'half-space' : 'seat',
       frequencyHz: first.outcome.result.curves.frequencyHz,
-      markHz: COMPARED_HZ,
+      comparedHz: COMPARED_HZ,
       designs: all.map(({ name, outcome, figures: own }) => ({
         name,
         curves: comparedCurves(outcome.result),

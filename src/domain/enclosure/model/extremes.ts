@@ -49,7 +49,7 @@ export interface Extreme {
   readonly peak: boolean
 }
 
-export type PointSolver = (frequencyHz: number) => Solution
+type PointSolver = (frequencyHz: number) => Solution
 
 /** A solution on an ascending grid, and the means to solve between its points. */
 export interface Scan {
@@ -80,7 +80,7 @@ export function extremes({ frequenciesHz, solution, at }: Scan, quantity: Quanti
   return found
 }
 
-export interface Crossing {
+interface Crossing {
   readonly frequencyHz: number
   readonly upward: boolean
 }

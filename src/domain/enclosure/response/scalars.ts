@@ -7,8 +7,6 @@ import { present } from '../../present.ts'
 import { closedBox } from '../alignment/closed-box.ts'
 import type { ChamberParts } from '../model/chamber.ts'
 import {
-  type Crossing,
-  crossings,
   type Extreme,
   excursionQuantity,
   extremes,
@@ -16,8 +14,8 @@ import {
   pressureQuantity,
   type Scan
 } from '../model/extremes.ts'
-import { HALF_POWER } from '../model/half-power.ts'
-import { plateauPressure, pressureScale } from '../model/plateau.ts'
+import { halfPower } from '../model/half-power.ts'
+import { pressureScale } from '../model/plateau.ts'
 import { pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
 import { closedTotalQ } from './formulas.ts'
 
@@ -47,38 +45,18 @@ const within =
 
 const level = (pressurePa: number) => 20 * Math.log10(Math.max(pressurePa / REFERENCE_PRESSURE_PA, 1e-15))
 
-function highestLevel(system: ResponseSystem, scan: Scan, turning: readonly Extreme[]) {
-  const edges = [3, 600].map(frequencyHz => ({
-    frequencyHz,
-    modulus: pressureQuantity.modulus(scan.at(frequencyHz), 0)
-  }))
-  const highest = [...edges, ...turning.filter(within(3, 600))].reduce((best, here) =>
-    here.modulus > best.modulus ? here : best
-  )
-  return { frequencyHz: highest.frequencyHz, pressurePa: highest.modulus * pressureScale(system) }
-}
-
-function halfPower(system: ResponseSystem, passes: readonly Crossing[]) {
-  const upward = passes.filter(pass => pass.upward)
-  const downward = passes.filter(pass => !pass.upward)
-  const f3Hz = upward[0]?.frequencyHz
-  const f3UpperHz = system.highPass ? undefined : downward.at(-1)?.frequencyHz
-  return {
-    ...present({ f3Hz, f3UpperHz }),
-    ...(system.highPass ? {} : { upwardCrossings: upward.length, downwardCrossings: downward.length })
-  }
-}
-
 function levelScalars(system: ResponseSystem, scan: Scan) {
-  const turning = extremes(scan, pressureQuantity)
-  const peak = highestLevel(system, scan, turning)
-  const reference = system.highPass ? plateauPressure(system) : peak.pressurePa
-  const threshold = (reference / pressureScale(system)) * HALF_POWER
-  const passes = crossings(scan, pressureQuantity, turning, threshold)
+  const { upward, downward, peak, reference, f3Hz, f3UpperHz } = halfPower(
+    system,
+    scan,
+    extremes(scan, pressureQuantity)
+  )
+  const scale = pressureScale(system)
   return {
-    ...(system.highPass ? { referenceLevelDb: level(reference) } : {}),
-    ...halfPower(system, system.highPass ? passes : passes.filter(within(3, 600))),
-    peakLevelDb: level(peak.pressurePa),
+    ...(system.highPass ? { referenceLevelDb: level(reference * scale) } : {}),
+    ...present({ f3Hz, f3UpperHz }),
+    ...(system.highPass ? {} : { upwardCrossings: upward, downwardCrossings: downward }),
+    peakLevelDb: level(peak.modulus * scale),
     peakLevelHz: peak.frequencyHz
   }
 }

@@ -2,7 +2,7 @@
 import type { FigureName } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { present } from '../../present.ts'
-import { halfPower } from '../model/half-power.ts'
+import { quickHalfPower } from '../model/half-power.ts'
 import type { SystemRequest } from '../model/request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
 import { airSpeed, type Curve, excursionCurve, levelCurve } from '../response/curves.ts'
@@ -47,7 +47,7 @@ export function sampleOf(request: SystemRequest, frequenciesHz: Float64Array, as
     return Math.sqrt(over / ((current.re[k] as number) ** 2 + (current.im[k] as number) ** 2))
   })
   const speeds = system.ports.map(port => highest(airSpeed(solution, port, system.voltageV)))
-  const { f3Hz, f3UpperHz } = halfPower(system)
+  const { f3Hz, f3UpperHz } = quickHalfPower(system)
   return {
     system,
     curves: { levelDb, coneExcursionM, impedanceOhm },

@@ -1,9 +1,9 @@
 /** Hears boxes around the planned one in closed form, with the filters that are set. */
 import { present } from '../../../domain/present.ts'
-import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
-import { crossingHz } from '../evaluate/crossing.ts'
+import { type BoxCurves, boxCurves, type DriveLimits, hearBox } from '../evaluate/box-response.ts'
+import { risesToHz } from '../evaluate/crossing.ts'
 import { type DriverTables, type DriverWish, driverTables } from '../evaluate/driver-tables.ts'
-import { type Programme, programme } from '../evaluate/held-level.ts'
+import { gainLimit2, highPass2, leastGain, type Programme, programme } from '../evaluate/held-level.ts'
 import { designOf, openAreaM2, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
 
 interface EarProblem {
@@ -66,32 +66,9 @@ const earGridHz = Float64Array.from(
   (_, step) => GRID.fromHz * 2 ** (step / GRID.stepsPerOctave)
 )
 
-/** |H|² of the high-pass, second order Butterworth. */
-const highPass2 = (cornerHz: number, frequencyHz: number) => 1 / (1 + (cornerHz / frequencyHz) ** 4)
-
-/** Square of the gain each frequency allows, the programme counted. */
-function gains2(curves: BoxCurves, { weight2 }: Programme, airSpeedMPerS: number, areaM2: number): Float64Array {
-  const air2 = (airSpeedMPerS * areaM2) ** 2
-  return curves.other2.map((other2, k) => {
-    const limit2 = Math.min(other2, air2 * portLimit2(curves.port2[k] as number))
-    return limit2 / Math.max(1e-30, weight2[k] as number)
-  })
-}
-
 function least(frequenciesHz: Float64Array, gain2: Float64Array, highPassHz: number): Reached {
-  let [best2, at] = [Infinity, 0]
-  for (let k = 0; k < gain2.length; k++) {
-    const held2 = (gain2[k] as number) / highPass2(highPassHz, frequenciesHz[k] as number)
-    if (held2 < best2) [best2, at] = [held2, k]
-  }
+  const { gain2: best2, at } = leastGain(frequenciesHz, gain2, highPassHz)
   return { voltageV: Math.sqrt(best2), atHz: frequenciesHz[at] as number }
-}
-
-/** Lowest frequency at which the filtered response rises through half power of the plateau, between neighbours on logarithms. */
-function halfPowerHz(curves: BoxCurves, { frequenciesHz }: Programme, filter2: Float64Array, plateau2: number) {
-  const over = curves.level2.map((level2, k) => (level2 * (filter2[k] as number)) / (plateau2 / 2))
-  const at = over.findIndex((value, k) => value < 1 && (over[k + 1] ?? 0) >= 1)
-  return at < 0 ? undefined : crossingHz(frequenciesHz, over, at + 1, 1)
 }
 
 interface Heard {
@@ -118,8 +95,12 @@ export function spotEar(problem: EarProblem): SpotEar {
     hearBox(tables, designOf(spot, soundSpeedMPerS), held, curves)
     return curves
   }
-  const allowed = (heard: Heard, spot: Spot, { drive, airSpeedMPerS: speed = Infinity }: EarLimits) =>
-    gains2(curvesOf(heard, spot, drive), heard.played, speed, openAreaM2(spot) ?? Infinity)
+  const allowed = (heard: Heard, spot: Spot, { drive, airSpeedMPerS: speed = Infinity }: EarLimits) => {
+    const gain2 = new Float64Array(heard.played.weight2.length)
+    const areaSpeed2 = (speed * (openAreaM2(spot) ?? Infinity)) ** 2
+    gainLimit2(curvesOf(heard, spot, drive), heard.played, areaSpeed2, gain2)
+    return gain2
+  }
   const all = { drive: limits, airSpeedMPerS }
 
   const levels = (spot: Spot, { voltageV, highPassHz = 0 }: SpotDrive): readonly number[] => {
@@ -137,14 +118,16 @@ export function spotEar(problem: EarProblem): SpotEar {
   const hear = (spot: Spot, drive: SpotDrive): HeardSpot => {
     const { highPassHz = 0, voltageV } = drive
     const curves = curvesOf(grid, spot, limits)
-    const filter2 = whole.weight2.map((weight2, k) => weight2 * highPass2(highPassHz, earGridHz[k] as number))
+    const filtered2 = curves.level2.map(
+      (level2, k) => level2 * (whole.weight2[k] as number) * highPass2(highPassHz, earGridHz[k] as number)
+    )
     const one = (of: EarLimits) => voltageV / least(earGridHz, allowed(grid, spot, of), highPassHz).voltageV
     return {
       levelDb: levels(spot, drive),
       heldV: least(earGridHz, allowed(grid, spot, all), highPassHz).voltageV,
       ...present({
         tuningHz: spotTuningHz(spot, soundSpeedMPerS),
-        f3Hz: halfPowerHz(curves, whole, filter2, (plateauPa / REFERENCE_PA) ** 2),
+        f3Hz: risesToHz(earGridHz, filtered2, (plateauPa / REFERENCE_PA) ** 2 / 2),
         coneOfXmax: limits.coneM === undefined ? undefined : one({ drive: { coneM: limits.coneM, duty: 1 } }),
         airSpeedMPerS: spot.port && one({ drive: { duty: 1 }, airSpeedMPerS: 1 })
       })

@@ -51,13 +51,27 @@ export function programme(
   return { frequenciesHz, fourthHz4: frequenciesHz.map(frequency => frequency ** 4), weight2 }
 }
 
+/** Where nothing is played any gain will do. */
+const LEAST_WEIGHT2 = 1e-30
+
 /** Filled again and again: square of the largest gain per frequency. */
 export function gainLimit2(curves: BoxCurves, programme: Programme, areaSpeed2: number, into: Float64Array): void {
   for (let k = 0; k < into.length; k++) {
     const port = areaSpeed2 * portLimit2(curves.port2[k] as number)
-    into[k] = Math.min(curves.other2[k] as number, port) / Math.max(1e-30, programme.weight2[k] as number)
+    into[k] = Math.min(curves.other2[k] as number, port) / Math.max(LEAST_WEIGHT2, programme.weight2[k] as number)
   }
 }
+
+/** The same for the air in the port alone. */
+export function airLimit2(curves: BoxCurves, programme: Programme, areaSpeed2: number, into: Float64Array): void {
+  for (let k = 0; k < into.length; k++) {
+    const port = areaSpeed2 * portLimit2(curves.port2[k] as number)
+    into[k] = port / Math.max(LEAST_WEIGHT2, programme.weight2[k] as number)
+  }
+}
+
+/** |H|² of the protective high-pass. */
+export const highPass2 = (cornerHz: number, frequencyHz: number): number => 1 / (1 + (cornerHz / frequencyHz) ** 4)
 
 /**
  * Lowest corner of a second-order Butterworth high-pass with which a gain holds every limit.
@@ -80,6 +94,12 @@ export function cornerFor({ fourthHz4 }: Pick<Programme, 'fourthHz4'>, limit2: F
   return Math.sqrt(Math.sqrt(worst))
 }
 
+/** The limit that is reached first, and the index of where. */
+interface Least {
+  readonly gain2: number
+  readonly at: number
+}
+
 /**
  * Square of the largest gain that a high-pass at a corner holds.
  *
@@ -88,13 +108,13 @@ export function cornerFor({ fourthHz4 }: Pick<Programme, 'fourthHz4'>, limit2: F
  * @source derived, as {@link cornerFor}
  * @check  e = 10 V at 30 Hz alone, corner 39.48 Hz → 20 V
  */
-function gainAt2(frequenciesHz: Float64Array, limit2: Float64Array, cornerHz: number): number {
-  let least2 = Infinity
+export function leastGain(frequenciesHz: Float64Array, limit2: Float64Array, cornerHz: number): Least {
+  let [least2, at] = [Infinity, 0]
   for (let k = 0; k < frequenciesHz.length; k++) {
     const held2 = (limit2[k] as number) * (1 + (cornerHz / (frequenciesHz[k] as number)) ** 4)
-    if (held2 < least2) least2 = held2
+    if (held2 < least2) [least2, at] = [held2, k]
   }
-  return least2
+  return { gain2: least2, at }
 }
 
 /**
@@ -115,7 +135,7 @@ export function heldLevel(curves: BoxCurves, programme: Programme, limit2: Float
     if (k >= first && k <= last && limit > highest2) highest2 = limit
   }
   const ceiling2 = wish.highestV === undefined ? Infinity : wish.highestV ** 2
-  const most2 = Math.max(lowest2, gainAt2(frequenciesHz, limit2, wish.highestCornerHz))
+  const most2 = Math.max(lowest2, leastGain(frequenciesHz, limit2, wish.highestCornerHz).gain2)
   const [from2, to2] = [Math.min(lowest2, ceiling2), Math.min(highest2, ceiling2, most2)]
   const own = meanLog(curves.level2, first, last) + mean(wish.seatGainDb, first, last) / 10
   const step = 10 ** (wish.stepDb / 10)

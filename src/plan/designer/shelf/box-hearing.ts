@@ -1,8 +1,8 @@
 /** A box as a plan sets it up, in closed form: full gain, the high-pass its cone needs, and the figures a search compares. */
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
-import { crossingHz } from '../evaluate/crossing.ts'
-import type { DriverTables } from '../evaluate/driver-tables.ts'
+import { risesToHz } from '../evaluate/crossing.ts'
+import { airLimit2, cornerFor, gainLimit2, highPass2, leastGain, type Programme } from '../evaluate/held-level.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { DesignProblem } from '../search/design-problem.ts'
 
@@ -28,14 +28,6 @@ export interface BoxHearing {
   readonly box: (box: Box, limits: DriveLimits, driveV: number) => Heard
 }
 
-/** Lowest frequency from which on half the power of the plateau is reached, between its neighbours on the grid. */
-function halfPowerHz({ frequenciesHz }: DriverTables, { level2 }: BoxCurves, plateau2: number): number | undefined {
-  const half = plateau2 / 2
-  const above = level2.findIndex(each => each >= half)
-  if (above <= 0) return above < 0 ? undefined : frequenciesHz[0]
-  return crossingHz(frequenciesHz, level2, above, half)
-}
-
 /** Between neighbours of the grid, along logarithms of both. */
 function between(frequenciesHz: Float64Array, values: Float64Array, frequencyHz: number): number {
   const above = Math.max(
@@ -55,27 +47,21 @@ function withoutMusic(weight2: Float64Array): Float64Array {
 }
 
 interface Drive {
-  /** Fourth power of the corner that the cone needs. */
-  readonly corner4: number
+  /** Corner that the cone needs. */
+  readonly cornerHz: number
   /** Square of excursion over Xmax, and of the air speed times the area [m³/s]. */
   readonly cone2: number
   readonly flow2: number
 }
 
 /** @param cone  curves with no limit but the cone's */
-function driven(frequenciesHz: Float64Array, weight2: Float64Array, cone: BoxCurves, drive2: number): Drive {
-  let corner4 = 0
-  for (let k = 0; k < frequenciesHz.length; k++) {
-    const excess = (drive2 * (weight2[k] as number)) / (cone.other2[k] as number) - 1
-    if (excess > 0) corner4 = Math.max(corner4, excess * (frequenciesHz[k] as number) ** 4)
-  }
-  let [cone2, flow2] = [0, 0]
-  for (let k = 0; k < frequenciesHz.length; k++) {
-    const there2 = (drive2 * (weight2[k] as number)) / (1 + corner4 / (frequenciesHz[k] as number) ** 4)
-    cone2 = Math.max(cone2, there2 / (cone.other2[k] as number))
-    flow2 = Math.max(flow2, there2 / portLimit2(cone.port2[k] as number))
-  }
-  return { corner4, cone2, flow2 }
+function driven(played: Programme, cone: BoxCurves, drive2: number, limit2: Float64Array): Drive {
+  gainLimit2(cone, played, Infinity, limit2)
+  const cornerHz = cornerFor(played, limit2, drive2)
+  const least2 = () => leastGain(played.frequenciesHz, limit2, cornerHz).gain2
+  const cone2 = drive2 / least2()
+  airLimit2(cone, played, 1, limit2)
+  return { cornerHz, cone2, flow2: drive2 / least2() }
 }
 
 /**
@@ -86,30 +72,31 @@ function driven(frequenciesHz: Float64Array, weight2: Float64Array, cone: BoxCur
 export function hearing(problem: BoxProblem, plateau2: number, levelHz: number): BoxHearing {
   const { tables, airSpeedMPerS, leakQ } = problem
   const { frequenciesHz } = tables
-  const weight2 = withoutMusic(problem.programme.weight2)
+  const played = { ...problem.programme, weight2: withoutMusic(problem.programme.weight2) }
   const curves = boxCurves(frequenciesHz.length)
+  const limit2 = new Float64Array(frequenciesHz.length)
   const atLevel = (values: Float64Array) => between(frequenciesHz, values, levelHz)
   const lossy = ({ netVolumeM3, tuningHz }: Box) =>
     tuningHz === undefined ? { netVolumeM3 } : { netVolumeM3, tuningHz, leakQ }
-  const weightThere = atLevel(weight2)
+  const weightThere = atLevel(played.weight2)
   const { amplifierV: _, ...parts } = problem.limits
   const coneOnly = { duty: parts.duty, ...present({ coneM: parts.coneM }) }
 
   const node: BoxHearing['node'] = box => {
     hearBox(tables, lossy(box), parts, curves)
-    const f3Hz = halfPowerHz(tables, curves, plateau2)
+    const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2)
     if (f3Hz === undefined) return undefined
     return { f3Hz, level2: atLevel(curves.level2) * weightThere, bears2: atLevel(curves.other2) / weightThere }
   }
 
   const heard: BoxHearing['box'] = (box, limits, driveV) => {
     hearBox(tables, lossy(box), coneOnly, curves)
-    const { corner4, cone2, flow2 } = driven(frequenciesHz, weight2, curves, driveV ** 2)
-    const f3Hz = halfPowerHz(tables, curves, plateau2) ?? Number.POSITIVE_INFINITY
+    const { cornerHz, cone2, flow2 } = driven(played, curves, driveV ** 2, limit2)
+    const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2) ?? Number.POSITIVE_INFINITY
     hearBox(tables, lossy(box), limits, curves)
     const { areaM2 } = box
     const port2 = areaM2 === undefined ? Infinity : (areaM2 * airSpeedMPerS) ** 2 * portLimit2(atLevel(curves.port2))
-    const played2 = (driveV ** 2 * weightThere) / (1 + corner4 / levelHz ** 4)
+    const played2 = driveV ** 2 * weightThere * highPass2(cornerHz, levelHz)
     return {
       f3Hz,
       levelDb: 10 * Math.log10(atLevel(curves.level2) * Math.min(played2, port2, atLevel(curves.other2))),
