@@ -61,10 +61,10 @@ const UNREPEATED: readonly string[] = [
   'domain/enclosure/model/air-spring chamberSwings',
   'domain/enclosure/model/air-spring springCautions',
   'domain/enclosure/model/chamber radiatorsOf',
+  'domain/enclosure/model/half-power halfPower',
   'domain/enclosure/response/scalars closedScalars',
   'domain/enclosure/tolerance/tolerance-sensitivity elasticities',
   'plan/bill/bill-market screwNumber',
-  'plan/designer/evaluate/held-level gainAt2',
   'plan/designer/evaluate/listening highPassDelayS',
   'plan/electric/plan-wires driverShare',
   'plan/enclosure/leaflet-enclosure sweptVolumeM3',
@@ -92,5 +92,32 @@ describe('the check of a formula', () => {
     expect(made && repeats(made)).toBe(true)
     expect(made && repeats({ ...made, results: ['21152'] })).toBe(false)
     expect(made && repeats({ ...made, name: 'awgAreaOfNobody' })).toBe(false)
+  })
+})
+
+/** What stands over each table of `test/published`, and its name. */
+const tables = filesIn('test/published').flatMap(({ text }) =>
+  [...text.matchAll(/(\/\*\*(?:(?!\*\/)[\s\S])*\*\/\n)?export const (\w+)/g)].map(([, said = '', name = '']) => ({
+    said,
+    name
+  }))
+)
+
+describe('a table that is only remembered', () => {
+  const recalled = tables.filter(({ name }) => name.endsWith('Recalled'))
+
+  it('says so by its name: beside a table of the sources from memory it is a copy, not a source', () => {
+    expect(recalled.length).toBeGreaterThan(2)
+    const marked = tables.filter(({ said }) => /from memory|remembered/i.test(said) && !/recomputed/.test(said))
+    expect(marked.map(({ name }) => name).filter(name => !/Recalled$/.test(name))).toEqual([])
+    expect(recalled.filter(({ said }) => !/from memory|remembered/i.test(said))).toEqual([])
+  })
+
+  it('is called so by the test that holds it against the sources', () => {
+    for (const { name } of recalled) {
+      const users = tests.filter(({ file, text }) => file.endsWith('.test.ts') && text.includes(name))
+      expect(users.length, name).toBeGreaterThan(0)
+      for (const { file, text } of users) expect(/[`'][^`'\n]*remembered/.test(text), `${file}: ${name}`).toBe(true)
+    }
   })
 })

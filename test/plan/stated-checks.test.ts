@@ -13,7 +13,7 @@ import { withoutRectangle } from '../../src/numeric/geometry/polygon-window.ts'
 import { sixDigitsThroughout } from '../../src/numeric/six-digits.ts'
 import { boxJoints } from '../../src/plan/bill/joints.ts'
 import { closedQ } from '../../src/plan/designer/evaluate/driver-tables.ts'
-import { cornerFor } from '../../src/plan/designer/evaluate/held-level.ts'
+import { cornerFor, leastGain } from '../../src/plan/designer/evaluate/held-level.ts'
 import { insideM3 } from '../../src/plan/designer/room/box-sides.ts'
 import { pointsOf } from '../../src/plan/designer/search-score.ts'
 import { starterOf } from '../../src/plan/electric/graph/vehicle-habits.ts'
@@ -106,6 +106,13 @@ describe('figures of the designer', () => {
     expectPrinted(cornerFor(programme, new Float64Array([25]), 100), '39.48')
     // what is within its limit needs none
     expect(cornerFor(programme, new Float64Array([100]), 100)).toBe(0)
+  })
+
+  it('lets that corner of 39.48 Hz hold 20 V where 10 V are allowed at 30 Hz (leastGain)', () => {
+    const held = leastGain(new Float64Array([30]), new Float64Array([100]), 30 * 3 ** 0.25)
+    expectPrinted(Math.sqrt(held.gain2), '20.0')
+    // the lowest of several decides, and says where
+    expect(leastGain(new Float64Array([30, 60]), new Float64Array([100, 50]), 0)).toEqual({ gain2: 50, at: 1 })
   })
 
   it('gives 9.03 for an octave of f3 and −3.01 for twice the volume, price or current (pointsOf)', () => {

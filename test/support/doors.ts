@@ -232,6 +232,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
   'plan/electric': [
+    'accessories',
     'part-words',
     'plan-circuit',
     'plan-lead',

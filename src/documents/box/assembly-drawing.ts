@@ -2,11 +2,13 @@
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BoxSolids } from '../../domain/box/layout/lay-out-box.ts'
 import { boardBody } from '../../domain/box/solids/bodies.ts'
+import { boardFrame } from '../../domain/box/solids/solids.ts'
 import { type Convex, dot, plus, type Vector3, vector } from '../../numeric/geometry/convex-distance.ts'
 import type { Point2 } from '../../numeric/geometry/polygon.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import { type Drawing, type PaperSize, scaleFor } from '../panels/panel-drawing.ts'
+import { mouthsOf } from './assembly-mouths.ts'
 import {
   boardShape,
   type Eye,
@@ -29,14 +31,32 @@ interface View {
 }
 
 /** Steep enough to look into the open box; the first of them as long as it is open. */
-const views: readonly [View, ...View[]] = [
-  { eye: eyeFrom(vector(0.4, -0.72, 0.62)), words: 'seen from the front right and above' },
-  { eye: eyeFrom(vector(-0.4, -0.72, 0.62)), words: 'seen from the front left and above' },
-  { eye: eyeFrom(vector(-0.4, 0.72, 0.62)), words: 'seen from behind on the left and above' }
-]
+const viewsTurned = (byRad: number): readonly [View, ...View[]] => {
+  const eye = (x: number, y: number) => {
+    const [cos, sin] = [Math.cos(byRad), Math.sin(byRad)]
+    return eyeFrom(vector(x * cos - y * sin, x * sin + y * cos, 0.62))
+  }
+  return [
+    { eye: eye(0.4, -0.72), words: 'seen from the front right and above' },
+    { eye: eye(-0.4, -0.72), words: 'seen from the front left and above' },
+    { eye: eye(-0.4, 0.72), words: 'seen from behind on the left and above' }
+  ]
+}
+
+/** A wall seen from its edge shows nothing: less than this of its face, and the box is turned a little. Ours. */
+const LEAST_SEEN = 0.15
+const turnsRad = [0, -0.14, 0.14, -0.26, 0.26]
+
+/** The views in which every upright wall shows some of its face. */
+function viewsOf(boards: readonly Panel[]): readonly [View, ...View[]] {
+  const walls = boards.flatMap(({ place }) => (place === undefined ? [] : [boardFrame(place).outwards]))
+  const showsAll = ([{ eye }]: readonly [View, ...View[]]) =>
+    walls.every(outwards => Math.abs(dot(outwards, eye.towards)) >= LEAST_SEEN)
+  return turnsRad.map(viewsTurned).find(showsAll) ?? viewsTurned(0)
+}
 
 /** Once lid and front are on, the side from which a thing comes. */
-function viewOf(towards: Vector3, standing: readonly string[]): View {
+function viewOf(views: readonly [View, ...View[]], towards: Vector3, standing: readonly string[]): View {
   const isClosed = ['top', 'front'].every(name => standing.includes(name))
   return (isClosed ? views.find(({ eye }) => dot(towards, eye.towards) < 0) : undefined) ?? views[0]
 }
@@ -64,15 +84,22 @@ function partsOf({ boards, bodies }: BoxSolids): readonly Part[] {
   // Divider and slot are shown as the boards they are; a flange lies before its board and a motor behind it, so each piece counts.
   const things = bodies
     .filter(({ kind }) => kind !== 'divider' && kind !== 'slot')
-    .flatMap(({ name, pieces }) =>
-      pieces.map(
+    .flatMap(body => [
+      ...body.pieces.map(
         ({ solid }): Part => ({
-          name,
+          name: body.name,
           pieces: [solid],
           draw: (eye, onPaper, isNew) => pieceShape(solid, eye, onPaper, isNew ? newLook : metalLook)
         })
+      ),
+      ...mouthsOf(body).map(
+        ({ piece, draw }): Part => ({
+          name: body.name,
+          pieces: [piece],
+          draw: (eye, onPaper, isNew) => draw(eye, onPaper, isNew ? newLook : metalLook)
+        })
       )
-    )
+    ])
   return [...shown, ...things]
 }
 
@@ -158,11 +185,12 @@ export function assemblyDrawings(solids: BoxSolids, prefix: string): readonly Dr
   const parts = partsOf(solids)
   const { steps } = solids.layout.assembly
   const all = parts.flatMap(({ pieces }) => pieces)
+  const views = viewsOf(solids.boards)
   const named = (names: readonly string[]) => parts.filter(({ name }) => names.includes(name))
   return steps.map((step, index) => {
     const towards = vector(step.towards.x, step.towards.y, step.towards.z)
     const before = steps.slice(0, index).flatMap(({ parts: names }) => names)
-    const { eye, words } = viewOf(towards, before)
+    const { eye, words } = viewOf(views, towards, before)
     const { scale, onPaper } = windowOn(eye, all)
     const fresh = named(step.parts)
     const pieces = fresh.flatMap(part => part.pieces)

@@ -68,7 +68,12 @@ export function wishProblem(setting: Setting, largestM3: number): Omit<DesignPro
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
     room: roomOf(brief, largestM3, leastM3, air),
-    ...present({ kind: wantedKind(enclosure), tuningHz: enclosure.tuningHz, areaM2: enclosure.portAreaM2 })
+    ...present({
+      kind: wantedKind(enclosure),
+      netVolumeM3: enclosure.netVolumeM3,
+      tuningHz: enclosure.tuningHz,
+      areaM2: enclosure.portAreaM2
+    })
   }
 }
 
