@@ -1547,6 +1547,14 @@ export interface components {
             storedJ: number;
             usableJ: number;
         };
+        CapacitorGuard: {
+            id: string;
+            inrushA: number;
+            prechargeDoneS: number;
+            prechargeOhm: number;
+            storedJ: number;
+            voltageV: number;
+        };
         /** @description A stiffening capacitor at the amplifiers. */
         CapacitorRequest: {
             /** @description Capacitance */
@@ -1848,6 +1856,23 @@ export interface components {
             id: string;
             loadA?: number;
         };
+        /** @description A stiffening capacitor */
+        CircuitCapacitor: {
+            /** @description Capacitance */
+            capacitanceF: number;
+            /** @description Its series resistance */
+            esrOhm?: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description Point of its minus pole */
+            minus: string;
+            /** @description Point of its plus pole */
+            plus: string;
+            /** @description Resistor it is charged through */
+            prechargeOhm?: number;
+            /** @description Voltage its maker rates it for */
+            ratedVoltageV?: number;
+        };
         /** @description A converter or charger from one voltage to another */
         CircuitConverter: {
             /** @description Output over input */
@@ -1930,6 +1955,8 @@ export interface components {
             batteries: components["schemas"]["CircuitBattery"][];
             /** @description Cables */
             cables?: components["schemas"]["CircuitCable"][];
+            /** @description Capacitors */
+            capacitors?: components["schemas"]["CircuitCapacitor"][];
             /** @description Of the cables while the voltages are read */
             conductorTemperatureC?: number;
             /** @description Converters and chargers from one voltage to another */
@@ -1945,6 +1972,7 @@ export interface components {
         CircuitResult: {
             bareSources: string[];
             cables: components["schemas"]["CircuitCableGuard"][];
+            capacitors?: components["schemas"]["CapacitorGuard"][];
             collapseMargin?: number;
             farFaults: components["schemas"]["FarFault"][];
             fuses: components["schemas"]["CircuitFuseGuard"][];
@@ -4639,6 +4667,8 @@ export interface components {
             link: "relay" | "charger" | "joined";
             name: string;
             relayA?: number;
+            sealed?: boolean;
+            signalWireM?: number;
         };
         /** @description The sheet the panels are cut from. */
         PlanSheetSize: {
@@ -4804,6 +4834,7 @@ export interface components {
         };
         PlanTurnOnRelay: {
             coilCurrentA: number;
+            coilVoltageV: number;
             fuseA: number;
             wireM: number;
         };

@@ -402,3 +402,17 @@ describe('a board for a router', () => {
     expect(panelsDxf(sloped)).toMatch(/edge \d: saw at [\d.]+ deg, (outer|inner) face long/)
   })
 })
+
+describe('the list of cuts beside a sheet', () => {
+  it('shows every cut of the ten boxes whole', () => {
+    for (const [name, box] of Object.entries(tenBoxes)) {
+      const { drawings, cutPlan } = drawBox({ box, show: 'cut-sheets' }).result
+      const cuts = cutPlan?.layouts.flatMap(layout => layout.cuts).length ?? 0
+      const texts = drawings.flatMap(({ svg }) =>
+        [...svg.matchAll(/>([^<]*→[^<]*\|[^<]*)</g)].map(([, text = '']) => text)
+      )
+      expect([name, texts.length]).toEqual([name, cuts])
+      expect([name, texts.filter(text => text.includes('…'))]).toEqual([name, []])
+    }
+  })
+})

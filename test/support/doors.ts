@@ -232,6 +232,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
   'plan/electric': [
+    'accessories',
     'part-words',
     'plan-circuit',
     'plan-lead',
@@ -284,7 +285,6 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-leaflet',
     'plan-piston',
     'plan-ratings',
-    'plan-request',
     'plan-travel',
     'plan-usual',
     'plan-workshop',

@@ -162,6 +162,15 @@ export const seldomFields: Readonly<Record<string, readonly unknown[]>> = {
     },
     {
       ...circuit,
+      capacitors: [
+        {
+          ...{ id: 'store', plus: 'bass-plus', minus: 'ground', capacitanceF: 2 },
+          ...{ esrOhm: 0.002, prechargeOhm: 12, ratedVoltageV: 16 }
+        }
+      ]
+    },
+    {
+      ...circuit,
       links: [{ id: 'body', from: 'bass-minus', to: 'ground', resistanceOhm: 0.004, assumed: true }],
       amplifiers: [
         {

@@ -160,14 +160,15 @@ function arrangementOf({ lengthM, widthM, cuts }: SheetLayout, size: PaperSize):
   const rows = Math.max(1, Math.ceil(cuts.length / columns))
   const below = scaleFor(lengthM, widthM, { width: size.width - 2 * margin, height: height - 12 - rows * rowHeight })
   if (below >= beside) {
+    const x = Math.min(size.width - columnWidth - margin, margin + (lengthM * 1000) / beside + 5)
     return {
       scale: beside,
       list: {
-        x: size.width - columnWidth - margin,
+        x,
         y: 14,
         columns: 1,
         rows: Math.floor((size.height - 44) / rowHeight),
-        width: columnWidth
+        width: size.width - margin - x
       }
     }
   }

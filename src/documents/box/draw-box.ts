@@ -1,6 +1,5 @@
 /** A box drawn: its panels and its cut sheets, from the request of a box. */
-import type { RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
-import type { BoxRequest } from '../../contract/boxes/box-panels.ts'
+import type { BoxDrawingRequest, RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan, SheetStock } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
@@ -21,19 +20,6 @@ import { cutSheet } from './cut-sheet.ts'
 import { holeTemplates } from './hole-template.ts'
 
 type DrawingSubject = (typeof drawingSubjects)[number]
-
-interface BoxDrawingRequest {
-  readonly box: BoxRequest
-  readonly show?: DrawingSubject
-  /** Sheets to cut from; the usual sheet of the board when absent. */
-  readonly sheets?: readonly SheetStock[]
-  readonly kerfM?: number
-  readonly trimM?: number
-  readonly router?: RouterCut
-  readonly units?: PaperUnits['units']
-  readonly inches?: PaperUnits['inches']
-  readonly title?: string
-}
 
 export interface BoxDrawings {
   readonly title: string

@@ -4,6 +4,7 @@ import { dimension, type PaperUnits } from './number-text.ts'
 import { ink } from './paper.ts'
 import { textAt } from './svg.ts'
 
+/** The list has at least this room beside a sheet. */
 export const columnWidth = 84
 export const rowHeight = 4.1
 
@@ -20,8 +21,20 @@ export function cutText({ part, along, distanceM, near, far }: SheetCut, paper: 
   return `${what} at ${dimension(distanceM, paper)} → ${freedText(near, paper)} | ${freedText(far, paper)}`
 }
 
+/** Sizes of the text: as large as lets the longest cut stand whole. */
+const textSizes = { most: 2.4, least: 1.8 } as const
+const NUMBER_WIDTH = 6.5
+
+/** Width of a letter, as a share of its height: not less than any face has on average. */
+const LETTER = 0.56
+
+const sizeFor = (texts: readonly string[], width: number): number => {
+  const longest = Math.max(1, ...texts.map(text => [...text].length))
+  return Math.max(textSizes.least, Math.min(textSizes.most, width / (LETTER * longest)))
+}
+
 const shortened = (text: string, width: number, size: number) => {
-  const most = Math.floor(width / (0.56 * size))
+  const most = Math.floor(width / (LETTER * size) + 1e-9)
   return [...text].length <= most ? text : `${[...text].slice(0, most - 1).join('')}…`
 }
 
@@ -43,6 +56,9 @@ export function cutList(cuts: readonly SheetCut[], place: ListPlace, paper: Pape
     x: place.x + Math.floor(index / place.rows) * (place.width + 5),
     y: place.y + 6 + (index % place.rows) * rowHeight
   })
+  const room = place.width - NUMBER_WIDTH
+  const texts = shown.map(cut => cutText(cut, paper))
+  const size = sizeFor(texts, room)
   const lines = shown.map((cut, index) => {
     const { x, y } = at(index)
     const number = textAt(x + 5, y, `${cut.step}`, {
@@ -52,12 +68,12 @@ export function cutList(cuts: readonly SheetCut[], place: ListPlace, paper: Pape
       colour: ink.cut,
       className: 'cut-text'
     })
-    return number + textAt(x + 6.5, y, shortened(cutText(cut, paper), place.width - 6.5, 2.4), { size: 2.4 })
+    return number + textAt(x + NUMBER_WIDTH, y, shortened(texts[index] ?? '', room, size), { size })
   })
   const more = at(shown.length)
   const note =
     rest > 0
-      ? textAt(more.x + 6.5, more.y, `and ${rest} more, numbered in the drawing`, {
+      ? textAt(more.x + NUMBER_WIDTH, more.y, `and ${rest} more, numbered in the drawing`, {
           size: 2.4,
           colour: ink.quiet,
           className: 'quiet'

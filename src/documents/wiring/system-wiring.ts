@@ -21,7 +21,7 @@ import {
   box,
   branch,
   capacitorBeside,
-  capacitorBranch,
+  fedFromBehind,
   gap,
   LEFT,
   label,
@@ -115,7 +115,7 @@ function single(diagram: SystemWiring): readonly Rung[] {
   ]
 }
 
-/** Behind a block: the other amplifiers, second battery and capacitor, the bass amplifier last beside its source. */
+/** Behind a block: the other amplifiers and the second battery, the bass amplifier last beside its capacitor and its source. */
 function behindBlock(diagram: SystemWiring, block: NonNullable<SystemWiring['block']>): readonly Rung[] {
   const { returnBy, secondBattery, capacitor } = diagram
   const { name, fuse, positive, negative } = secondBattery ?? {}
@@ -126,16 +126,16 @@ function behindBlock(diagram: SystemWiring, block: NonNullable<SystemWiring['blo
   const lead =
     positive === undefined || negative === undefined
       ? []
-      : branch({ positive, negative, ...present({ fuse }) }, returnBy)
+      : fedFromBehind({ positive, negative, ...present({ fuse }) }, returnBy)
   const second = name === undefined ? [] : [...lead, box('Second battery', [name])]
-  const stored = capacitor === undefined ? [] : capacitorBranch(capacitor, returnBy)
   const passing = block.bass.fuse === undefined ? (['minus'] as const) : (['plus', 'minus'] as const)
-  const before = [...others, gap(8), ...second, gap(8), ...stored, gap(8)]
+  const before = [...others, gap(8), ...second, gap(8)]
   return [
     ...trunk(diagram),
     box(block.title, block.lines, 120, 4),
     ...before.map(each => past(['common'], each)),
     ...branch(block.bass, returnBy),
+    ...(capacitor === undefined ? [] : [past(passing, capacitorBeside(capacitor))]),
     ...sourceRungs(diagram, passing)
   ]
 }

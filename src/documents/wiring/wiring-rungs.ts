@@ -134,21 +134,17 @@ export function branch(
   return [tapped, fused(fuse), past(['plus'], label(positive, 'plus')), past(['plus'], wayBack(negative, returnBy))]
 }
 
-/** A capacitor on two leads beside the block. */
-export function capacitorBranch(
-  { text, leads }: NonNullable<SystemWiring['capacitor']>,
+/** From the block to another battery, whose fuse sits at its own post: what it feeds begins there. */
+export function fedFromBehind(
+  { fuse, positive, negative }: WiringBranch,
   returnBy: SystemWiring['returnBy']
 ): readonly Rung[] {
-  const back = { text: returnBy === 'body' ? 'to the body' : 'to the returns' }
-  return [
-    tapped,
-    past(['plus'], label(leads, 'plus')),
-    past(['plus'], wayBack(back, returnBy)),
-    box('Capacitor', [text])
-  ]
+  const back = past(['plus'], wayBack(negative, returnBy))
+  if (fuse === undefined) return [warning('no fuse rated: do not connect'), label(positive, 'plus'), back]
+  return [tapped, past(['plus'], label(positive, 'plus')), fused(fuse, 'at its post'), back]
 }
 
-/** A capacitor at the terminals of the only amplifier. */
+/** A capacitor at the terminals of the bass amplifier. */
 export const capacitorBeside =
   ({ text, leads }: NonNullable<SystemWiring['capacitor']>): Rung =>
   top => {

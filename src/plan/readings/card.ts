@@ -20,7 +20,7 @@ export interface Card {
   readonly heavy: SolvedLevel | undefined
   /** Absent where the engine has no starter. */
   readonly coldStart: SolvedLevel | undefined
-  /** Cables that a clamp takes together: those of the trunk, or the lead of the second battery where the trunk feeds a charger. */
+  /** Cables that a clamp takes together: those of the trunk, or of the amplifiers where a second battery or a converter stands between. */
   readonly mainIds: readonly string[]
   readonly mainName: Said
   /** By amplifier: the last cables before it and behind it. */
@@ -59,13 +59,15 @@ const cablesAt = ({ cables = [] }: CircuitRequest, end: 'from' | 'to', point: st
 export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
   const parts = circuitParts(request, assumptions())
   const reference = request.batteries[0]?.minus ?? ''
-  const { amplifiers, batteries, cables = [] } = request
-  const beside = batteries.length > 1
+  const { amplifiers, batteries, cables = [], converters = [] } = request
+  const names = amplifiers.map(({ id, name = id }) => name)
+  // what the trunk carries there is not what the amplifiers draw
+  const apart = batteries.length > 1 || converters.length > 0
   const trunk = cables.filter(({ id }) => /^trunk( \d+)?$/.test(id)).map(({ id }) => id)
   return {
     request,
     feeding: amplifiers.map(({ plus }) => feedingOf(request, plus)),
-    names: amplifiers.map(({ id, name = id }) => name),
+    names,
     silentOff: solvedLevel(parts, { level: 'silence', engine: 'off' }, reference),
     silentIdling: solvedLevel(parts, { level: 'silence', engine: 'idling' }, reference),
     heavy: solvedLevel(parts, { level: 'heavy', engine: 'idling' }, reference),
@@ -73,9 +75,11 @@ export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
       request.starter === undefined
         ? undefined
         : solvedLevel(parts, { level: 'cold-start', engine: 'cranking' }, reference),
-    mainIds: beside ? amplifiers.flatMap(({ plus }) => cablesAt(request, 'to', plus)) : trunk,
-    mainName: beside
-      ? say('reading.the-branches-one-after-the-other')
+    mainIds: apart ? amplifiers.flatMap(({ plus }) => cablesAt(request, 'to', plus)) : trunk,
+    mainName: apart
+      ? amplifiers.length === 1
+        ? say('reading.the-plus-lead-of', { name: names[0] ?? '' })
+        : say('reading.the-branches-one-after-the-other')
       : trunk.length > 1
         ? say('reading.the-cables-of-the-trunk-all')
         : say('reading.the-main-cable'),

@@ -58,11 +58,16 @@ function variants(element: Element, parts: CircuitParts, { level }: Situation): 
         ...both(sign => ({ ...law, givingOhm: law.givingOhm * ratio ** sign }))
       ]
     }
-    case 'regulated':
+    case 'regulated': {
+      // where the vehicle governs it, both ends of what it may hold
+      const governed = parts.request.alternators?.find(({ id }) => id === element.id)
+      const { lowestSetV = law.setV, highestSetV = law.setV } = governed ?? {}
       return [
-        ...both(sign => ({ ...law, setV: law.setV + sign * setBandV * each12 })),
+        { ...law, setV: Math.min(law.setV - setBandV * each12, lowestSetV) },
+        { ...law, setV: Math.max(law.setV + setBandV * each12, highestSetV) },
         ...both(sign => ({ ...law, limitA: law.limitA * (1 + sign * limitBand) }))
       ]
+    }
     case 'power': {
       const band = level === 'heavy' || level === 'average' ? musicBand : loadBand
       return both(sign => ({ ...law, powerW: law.powerW * (1 + sign * band) }))

@@ -23,6 +23,8 @@ export const refusalsElectricSentences = {
   'refused.a-loudspeaker-output-needs-levelv-or':
     'A loudspeaker output needs levelV, or its continuous powerW with the loadOhm it is rated for.',
   'refused.a-second-battery-needs-the-first': 'A second battery needs the first one described too.',
+  'refused.capacitor-voltage':
+    'Capacitor {id} is made for {ratedVoltageV} V, and {highestV} V may stand across it: take one for more.',
   'refused.charging-outside-its-ends':
     'It holds {setV} V, outside the {lowestSetV} to {highestSetV} V between which it is governed.',
   'refused.begins-and-ends-at-the-same': '{id} begins and ends at the same point {from}.',
