@@ -177,8 +177,10 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
       title: request.title ?? 'Box',
       ...paper,
       box: layout,
-      ...(cuts === undefined ? {} : { cutPlan: cuts.result }),
-      ...(request.router === undefined ? {} : { routing: routingOf(request.router, assumed) }),
+      ...present({
+        cutPlan: cuts?.result,
+        routing: request.router === undefined ? undefined : routingOf(request.router, assumed)
+      }),
       drawings
     },
     cautions: [...boxCautions, ...(cuts?.cautions ?? []).map(({ at: _, ...entry }) => entry)],

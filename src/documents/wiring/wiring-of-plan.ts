@@ -77,10 +77,14 @@ function accessoryLines(
   const bare = asked === undefined ? undefined : { name: `${figure(asked.capacityAh, 0)} A·h` }
   const leads = lineOf(all, 'capacitor')
   return {
-    ...present({ secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, all), link }),
-    ...(capacitor === undefined || leads === undefined
-      ? {}
-      : { capacitor: { text: `${figure(capacitor.capacitanceF, 1)} F`, leads } })
+    ...present({
+      secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, all),
+      link,
+      capacitor:
+        capacitor === undefined || leads === undefined
+          ? undefined
+          : { text: `${figure(capacitor.capacitanceF, 1)} F`, leads }
+    })
   }
 }
 
@@ -150,8 +154,10 @@ function sourceLines({ parts, circuit }: SystemPlan, all: Conductors): SourceLin
   return {
     source,
     signal: lineOf(all, 'signal') ?? unplanned(signalLead.name),
-    ...(signalLead.converter ? { signalEnd: 'line-output converter, screened cable to the amplifier' } : {}),
-    ...(turnOn === undefined ? {} : { turnOn: { ...present({ number }), text: `${turnOn}${feed}` } })
+    ...present({
+      signalEnd: signalLead.converter ? 'line-output converter, screened cable to the amplifier' : undefined,
+      turnOn: turnOn === undefined ? undefined : { ...present({ number }), text: `${turnOn}${feed}` }
+    })
   }
 }
 

@@ -20,8 +20,11 @@ function secondBatteryOf({ supply }: SupplyBrief, runs: PowerRuns): PlanCircuit[
   return {
     ...worded({ name: say('part.second-battery-name', { capacityAh, chemistry: say(`part.chemistry.${chemistry}`) }) }),
     link: link.kind,
-    ...(link.kind === 'relay' && trunk !== undefined ? { relayA: relayRating(trunk) } : {}),
-    ...present({ charger, lead: secondLead })
+    ...present({
+      relayA: link.kind === 'relay' && trunk !== undefined ? relayRating(trunk) : undefined,
+      charger,
+      lead: secondLead
+    })
   }
 }
 

@@ -1,4 +1,5 @@
 /** The whole plan as a document to print, in the order of the page. */
+import { present } from '../../../domain/present.ts'
 import { ink } from '../../draw/paper.ts'
 import { mmToPoints, pdfBytes } from '../../draw/pdf.ts'
 import { plain } from '../../draw/pdf-text.ts'
@@ -33,8 +34,10 @@ export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Ar
     {
       title,
       subject: plain(plan.cover.sentence),
-      ...(author === undefined ? {} : { author: plain(author) }),
-      ...(requestJson === undefined ? {} : { attachment: { name: 'plan-request.json', json: requestJson } })
+      ...present({
+        author: author === undefined ? undefined : plain(author),
+        attachment: requestJson === undefined ? undefined : { name: 'plan-request.json', json: requestJson }
+      })
     },
     {
       pageSize: 'A4',

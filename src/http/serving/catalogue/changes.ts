@@ -66,7 +66,7 @@ export const changes: readonly VersionChanges[] = [
       {
         operationId: 'planSystem',
         figures: ['/readings/-/lowest', '/readings/-/highest'],
-        text: 'limits of readings follow the circuit where a source reaches its limit or a battery turns from taking to giving, and lie unevenly about the figure (the estate’s 12.9 V with dense bass: 11.8 to 14.1 V, 8.1 to 17.7 V before)'
+        text: 'limits of readings follow the circuit where a source reaches its limit or a battery turns from taking to giving, and lie unevenly about the figure (the estate’s 12.9 V with dense bass: 11.8 to 14.1 V, 8.1 to 17.7 V before); a regulator set higher than planned counts in full (the hatchback’s charging voltage of 13.7 V: 13.3 to 14.1 V, 13.5 to 13.8 V before)'
       },
       {
         operationId: 'planSystem',
