@@ -97,6 +97,11 @@ export const changes: readonly VersionChanges[] = [
         operationId: 'planSystem',
         figures: ['/parts/matching/answer/result/gain'],
         text: 'the gain that is set, as in `/parts/signal`; where a box holds less than the parts bear, the match still told the full one'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/summary/lines'],
+        text: 'the length of a folded slot is that along its centre line, as it is built (490 mm in the example of the leaning seat); the acoustic length of a straight one stood there before, 454 mm'
       }
     ]
   }
