@@ -90,6 +90,11 @@ export const changes: readonly VersionChanges[] = [
       },
       {
         operationId: 'planSystem',
+        figures: ['/parts/box/answer/result/volume/netL', '/waysOut/changes'],
+        text: 'a volume that is given stays where none of the usual ports bears full power beside the drivers: port, filter and gain are searched for it (45 L at 33 Hz for one 30 cm driver, a textbook’s 81 L before); where a textbook’s box stands for one that was told and cannot be built, `waysOut` says what would make it fit'
+      },
+      {
+        operationId: 'planSystem',
         figures: ['/parts/matching/answer/result/gain'],
         text: 'the gain that is set, as in `/parts/signal`; where a box holds less than the parts bear, the match still told the full one'
       },
