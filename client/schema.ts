@@ -6697,6 +6697,8 @@ export interface components {
         FuseAmbientC: number;
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
         HeavyCurrentA: number;
+        /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+        Language: "en" | "de";
         /** @description Continuous load over fuse rating [1] */
         LoadRatio: number;
         /** @description External fuse the amplifier’s maker states [A] */
@@ -6782,6 +6784,8 @@ export interface operations {
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 gainPowerW?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 "otherAmplifiers.0.channels"?: number;
                 "otherAmplifiers.0.class"?: components["schemas"]["AmplifierClass"];
                 "otherAmplifiers.0.efficiency"?: number;
@@ -6847,6 +6851,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6891,6 +6897,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
                 fromIndex?: string;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
             };
             header?: never;
             path?: never;
@@ -6931,6 +6939,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "dxf" | "pdf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6974,6 +6984,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "gltf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7016,6 +7028,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7060,6 +7074,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7104,6 +7120,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7265,6 +7283,8 @@ export interface operations {
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 form?: "json" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 minimumOhm?: number;
                 targetOhm?: number;
                 totalPowerW?: number;
@@ -7316,6 +7336,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7359,6 +7381,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "html";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7401,6 +7425,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7444,6 +7470,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7521,6 +7549,8 @@ export interface operations {
                 "driver.vasL"?: number;
                 /** @description Linear excursion, one way, peak [mm] */
                 "driver.xmaxMm"?: components["parameters"]["DriverXmaxMm"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
             };
             header?: never;
             path?: never;
@@ -7568,6 +7598,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7611,6 +7643,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "csv" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7653,6 +7687,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7697,6 +7733,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7740,6 +7778,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 parts?: string;
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
@@ -7830,6 +7870,8 @@ export interface operations {
                 "filters.0.order"?: number;
                 "filters.0.q"?: number;
                 highPassHz?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 leakQ?: number;
                 lowPassHz?: number;
                 mouth?: components["schemas"]["PortMouth"];
@@ -7899,6 +7941,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8238,6 +8282,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8303,6 +8349,8 @@ export interface operations {
                 insulationC?: number;
                 insulationMaterial?: components["schemas"]["InsulationMaterial"];
                 jointOhm?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 loadModel?: "constant-current" | "constant-power";
                 loadPowerW?: number;
                 /** @description Continuous load over fuse rating [1] */
@@ -8392,6 +8440,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8434,6 +8484,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8518,6 +8570,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 drive?: components["schemas"]["VehicleDrive"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 "secondBattery.arrangement"?: "isolated" | "parallel";
                 "secondBattery.capacityAh"?: number;
                 "secondBattery.chemistry"?: components["schemas"]["BatteryChemistry"];
@@ -8576,6 +8630,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8618,6 +8674,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8683,6 +8741,8 @@ export interface operations {
                 fuseAmbientC?: components["parameters"]["FuseAmbientC"];
                 /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
                 heavyCurrentA?: components["parameters"]["HeavyCurrentA"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 linksTwoBatteries?: boolean;
                 /** @description Continuous load over fuse rating [1] */
                 loadRatio?: components["parameters"]["LoadRatio"];
@@ -8754,6 +8814,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
