@@ -35,6 +35,16 @@ describe('the clamp', () => {
   })
 })
 
+describe('a regulator', () => {
+  it('may hold 0.3 V more or less than the plan took, with the meter’s own 0.09 V', () => {
+    const { expected = 0, lowest = 0, highest = 0 } = reading(hatchback, 'charging voltage', 'V') ?? {}
+    for (const limit of [highest - expected, expected - lowest]) {
+      expect(limit).toBeGreaterThan(0.3)
+      expect(limit).toBeLessThan(0.5)
+    }
+  })
+})
+
 describe('a governed alternator', () => {
   it('moves the voltage at the amplifier too: 12.2 to 15 V at the post', () => {
     const { lowest = 99, highest = 0 } = reading(startStop, 'voltage at', 'V') ?? {}
