@@ -285,7 +285,6 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-leaflet',
     'plan-piston',
     'plan-ratings',
-    'plan-request',
     'plan-travel',
     'plan-usual',
     'plan-workshop',
