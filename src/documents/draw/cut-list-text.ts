@@ -1,6 +1,8 @@
 /** The cuts of a sheet in words and as a list on paper. */
 import type { FreedPart, SheetCut } from '../../contract/boxes/box-sheets.ts'
-import { dimension, type PaperUnits } from './number-text.ts'
+import { told } from '../../domain/say.ts'
+import { dimension, type Reader } from './number-text.ts'
+import { panelName } from './panel-name.ts'
 import { ink } from './paper.ts'
 import { textAt } from './svg.ts'
 
@@ -8,17 +10,22 @@ import { textAt } from './svg.ts'
 export const columnWidth = 84
 export const rowHeight = 4.1
 
-function freedText(freed: FreedPart | undefined, paper: PaperUnits): string {
-  if (freed === undefined) return 'dust'
-  if (freed.is === 'panel') return `${freed.panel ?? ''} ${freed.copy ?? ''}`.trim()
-  const name = freed.is === 'part' ? `part ${freed.part ?? ''}` : 'offcut'
+function freedText(freed: FreedPart | undefined, paper: Reader): string {
+  if (freed === undefined) return told(paper.language, 'draw.dust')
+  if (freed.is === 'panel') return `${panelName(freed.panel ?? '', paper)} ${freed.copy ?? ''}`.trim()
+  const name =
+    freed.is === 'part'
+      ? told(paper.language, 'draw.part', { number: freed.part ?? '' })
+      : told(paper.language, 'draw.offcut')
   return `${name} (${dimension(freed.lengthM, paper)} × ${dimension(freed.widthM, paper)})`
 }
 
 /** One cut in words: which part, which way, the fence, and what comes off. */
-export function cutText({ part, along, distanceM, near, far }: SheetCut, paper: PaperUnits): string {
-  const what = `${part === 1 ? 'sheet' : `part ${part}`} ${along === 'length' ? 'lengthwise' : 'across'}`
-  return `${what} at ${dimension(distanceM, paper)} → ${freedText(near, paper)} | ${freedText(far, paper)}`
+export function cutText({ part, along, distanceM, near, far }: SheetCut, paper: Reader): string {
+  const { language } = paper
+  const what = part === 1 ? told(language, 'draw.sheet') : told(language, 'draw.part', { number: part })
+  const cut = { what, at: dimension(distanceM, paper), near: freedText(near, paper), far: freedText(far, paper) }
+  return along === 'length' ? told(language, 'draw.cut-along', cut) : told(language, 'draw.cut-across', cut)
 }
 
 /** Sizes of the text: as large as lets the longest cut stand whole. */
@@ -48,7 +55,7 @@ export interface ListPlace {
   readonly width: number
 }
 
-export function cutList(cuts: readonly SheetCut[], place: ListPlace, paper: PaperUnits): string {
+export function cutList(cuts: readonly SheetCut[], place: ListPlace, paper: Reader): string {
   const most = place.columns * place.rows
   const shown = cuts.slice(0, cuts.length > most ? most - 1 : most)
   const rest = cuts.length - shown.length
@@ -73,11 +80,11 @@ export function cutList(cuts: readonly SheetCut[], place: ListPlace, paper: Pape
   const more = at(shown.length)
   const note =
     rest > 0
-      ? textAt(more.x + NUMBER_WIDTH, more.y, `and ${rest} more, numbered in the drawing`, {
+      ? textAt(more.x + NUMBER_WIDTH, more.y, told(paper.language, 'draw.more-cuts', { count: rest }), {
           size: 2.4,
           colour: ink.quiet,
           className: 'quiet'
         })
       : ''
-  return textAt(place.x, place.y, 'Cuts in order', { size: 3.2, bold: true }) + lines.join('') + note
+  return textAt(place.x, place.y, told(paper.language, 'draw.cuts'), { size: 3.2, bold: true }) + lines.join('') + note
 }
