@@ -112,6 +112,11 @@ export const changes: readonly VersionChanges[] = [
         operationId: 'computeCircuit',
         figures: ['/fuses/-/prospectiveA', '/farFaults/-/currentA'],
         text: 'a dead short is one of no resistance, up to 0.03 % more; the same digits as those of `/v1/supply/fuses`'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/summary/lines'],
+        text: 'the length of a folded slot is that along its centre line, as it is built (490 mm in the example of the leaning seat); the acoustic length of a straight one stood there before, 454 mm'
       }
     ]
   }
