@@ -6,6 +6,7 @@ import { awgArea, awgDiameter } from '../../../src/domain/circuit/cable/awg-astm
 import { cableSize } from '../../../src/domain/circuit/cable/cable-size.ts'
 import { currentForTemperature } from '../../../src/domain/circuit/cable/conductor-temperature.ts'
 import { shortCircuitK, withstandA2s } from '../../../src/domain/circuit/cable/short-circuit.ts'
+import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
 import { groundOf } from '../../../src/domain/circuit/choice/ground.ts'
 import { breakingCurrent, coldFuseOhm, fuseOhm } from '../../../src/domain/circuit/fuse/battery-source.ts'
 import { cableFault } from '../../../src/domain/circuit/fuse/cable-fault.ts'
@@ -40,6 +41,28 @@ describe('sizes of wire', () => {
   it('differ by series: cableSize reads 4 AWG as 21.151 mm², SAE 4 as 18.931 mm²', () => {
     expectPrinted(four.areaM2 * 1e6, '21.151')
     expectPrinted(cableSize('SAE 4', undefined, '').areaM2 * 1e6, '18.931')
+  })
+})
+
+describe('a chosen wire', () => {
+  it('has the diameter and the area of its size, and the ohms of its loop: 4 AWG, 5.1894 mm, 21.151 mm² (ASTM B258)', () => {
+    const { cable } = chooseCable({
+      currentA: 50,
+      systemVoltageV: 12,
+      positiveLengthM: 5,
+      return: { kind: 'cable', lengthM: 5 },
+      conductor: 'copper',
+      gaugeSystem: 'awg',
+      insulationC: 105,
+      ambientC: 30,
+      contactOhm: 0.0004,
+      sizes: ['4'],
+      checks: ['ampacity']
+    }).result
+    expectPrinted((cable?.diameterM ?? 0) * 1000, '5.1894')
+    expectPrinted((cable?.areaM2 ?? 0) * 1e6, '21.151')
+    // twice 5 m and the contacts
+    expect((cable?.loopOhm ?? 0) - 10 * (cable?.ohmPerM ?? 0)).toBeCloseTo(0.0004, 9)
   })
 })
 
