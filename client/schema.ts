@@ -1547,6 +1547,14 @@ export interface components {
             storedJ: number;
             usableJ: number;
         };
+        CapacitorGuard: {
+            id: string;
+            inrushA: number;
+            prechargeDoneS: number;
+            prechargeOhm: number;
+            storedJ: number;
+            voltageV: number;
+        };
         /** @description A stiffening capacitor at the amplifiers. */
         CapacitorRequest: {
             /** @description Capacitance */
@@ -1623,12 +1631,16 @@ export interface components {
         ChargingRequest: {
             /** @description What the vehicle itself draws while it runs */
             baseLoadA?: number;
+            /** @description The same while driving */
+            drivingShaftPerMin?: number;
             /** @description Output of an alternator hot over cold */
             hotFactor?: number;
             /** @description Output of an alternator at idle from the rating line, cold */
             idleA?: number;
             /** @description Output of an alternator at idle over rated output */
             idleFraction?: number;
+            /** @description Speed of its shaft at idle, engine speed times pulley ratio */
+            idleShaftPerMin?: number;
             /**
              * @description Alternator, or a DC-DC converter
              * @enum {string}
@@ -1848,6 +1860,23 @@ export interface components {
             id: string;
             loadA?: number;
         };
+        /** @description A stiffening capacitor */
+        CircuitCapacitor: {
+            /** @description Capacitance */
+            capacitanceF: number;
+            /** @description Its series resistance */
+            esrOhm?: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description Point of its minus pole */
+            minus: string;
+            /** @description Point of its plus pole */
+            plus: string;
+            /** @description Resistor it is charged through */
+            prechargeOhm?: number;
+            /** @description Voltage its maker rates it for */
+            ratedVoltageV?: number;
+        };
         /** @description A converter or charger from one voltage to another */
         CircuitConverter: {
             /** @description Output over input */
@@ -1930,6 +1959,8 @@ export interface components {
             batteries: components["schemas"]["CircuitBattery"][];
             /** @description Cables */
             cables?: components["schemas"]["CircuitCable"][];
+            /** @description Capacitors */
+            capacitors?: components["schemas"]["CircuitCapacitor"][];
             /** @description Of the cables while the voltages are read */
             conductorTemperatureC?: number;
             /** @description Converters and chargers from one voltage to another */
@@ -1945,6 +1976,7 @@ export interface components {
         CircuitResult: {
             bareSources: string[];
             cables: components["schemas"]["CircuitCableGuard"][];
+            capacitors?: components["schemas"]["CapacitorGuard"][];
             collapseMargin?: number;
             farFaults: components["schemas"]["FarFault"][];
             fuses: components["schemas"]["CircuitFuseGuard"][];
@@ -4639,6 +4671,8 @@ export interface components {
             link: "relay" | "charger" | "joined";
             name: string;
             relayA?: number;
+            sealed?: boolean;
+            signalWireM?: number;
         };
         /** @description The sheet the panels are cut from. */
         PlanSheetSize: {
@@ -4804,6 +4838,7 @@ export interface components {
         };
         PlanTurnOnRelay: {
             coilCurrentA: number;
+            coilVoltageV: number;
             fuseA: number;
             wireM: number;
         };
@@ -6666,6 +6701,8 @@ export interface components {
         FuseAmbientC: number;
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
         HeavyCurrentA: number;
+        /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+        Language: "en" | "de";
         /** @description Continuous load over fuse rating [1] */
         LoadRatio: number;
         /** @description External fuse the amplifier’s maker states [A] */
@@ -6751,6 +6788,8 @@ export interface operations {
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 gainPowerW?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 "otherAmplifiers.0.channels"?: number;
                 "otherAmplifiers.0.class"?: components["schemas"]["AmplifierClass"];
                 "otherAmplifiers.0.efficiency"?: number;
@@ -6816,6 +6855,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6860,6 +6901,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
                 fromIndex?: string;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
             };
             header?: never;
             path?: never;
@@ -6900,6 +6943,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "dxf" | "pdf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6943,6 +6988,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "gltf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6985,6 +7032,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7029,6 +7078,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7073,6 +7124,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7234,6 +7287,8 @@ export interface operations {
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 form?: "json" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 minimumOhm?: number;
                 targetOhm?: number;
                 totalPowerW?: number;
@@ -7285,6 +7340,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7328,6 +7385,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "html";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7370,6 +7429,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7413,6 +7474,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7490,6 +7553,8 @@ export interface operations {
                 "driver.vasL"?: number;
                 /** @description Linear excursion, one way, peak [mm] */
                 "driver.xmaxMm"?: components["parameters"]["DriverXmaxMm"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
             };
             header?: never;
             path?: never;
@@ -7537,6 +7602,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7580,6 +7647,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "csv" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7622,6 +7691,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7666,6 +7737,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7709,6 +7782,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 parts?: string;
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
@@ -7799,6 +7874,8 @@ export interface operations {
                 "filters.0.order"?: number;
                 "filters.0.q"?: number;
                 highPassHz?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 leakQ?: number;
                 lowPassHz?: number;
                 mouth?: components["schemas"]["PortMouth"];
@@ -7868,6 +7945,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8207,6 +8286,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8272,6 +8353,8 @@ export interface operations {
                 insulationC?: number;
                 insulationMaterial?: components["schemas"]["InsulationMaterial"];
                 jointOhm?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 loadModel?: "constant-current" | "constant-power";
                 loadPowerW?: number;
                 /** @description Continuous load over fuse rating [1] */
@@ -8361,6 +8444,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8403,6 +8488,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8474,9 +8561,11 @@ export interface operations {
                 "capacitor.sourceOhm"?: number;
                 "capacitor.toV"?: number;
                 "charging.baseLoadA"?: number;
+                "charging.drivingShaftPerMin"?: number;
                 "charging.hotFactor"?: number;
                 "charging.idleA"?: number;
                 "charging.idleFraction"?: number;
+                "charging.idleShaftPerMin"?: number;
                 "charging.kind"?: "alternator" | "converter";
                 "charging.ratedA"?: number;
                 "converter.efficiency"?: number;
@@ -8487,6 +8576,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 drive?: components["schemas"]["VehicleDrive"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 "secondBattery.arrangement"?: "isolated" | "parallel";
                 "secondBattery.capacityAh"?: number;
                 "secondBattery.chemistry"?: components["schemas"]["BatteryChemistry"];
@@ -8545,6 +8636,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8587,6 +8680,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8652,6 +8747,8 @@ export interface operations {
                 fuseAmbientC?: components["parameters"]["FuseAmbientC"];
                 /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
                 heavyCurrentA?: components["parameters"]["HeavyCurrentA"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 linksTwoBatteries?: boolean;
                 /** @description Continuous load over fuse rating [1] */
                 loadRatio?: components["parameters"]["LoadRatio"];
@@ -8723,6 +8820,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };

@@ -38,7 +38,7 @@ import { planWork } from './plan-work.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
 import { type BoxBrief, boxBrief } from './request/box-brief.ts'
-import type { Part } from './request/part.ts'
+import { type Part, rememberingParts } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { leafletCautions } from './request/plan-leaflet.ts'
 import { ratingCautions } from './request/plan-ratings.ts'
@@ -100,6 +100,10 @@ function inParts(brief: BoxBrief, { response, port }: PlanParts): readonly Assum
  * @validity that of the parts; the box is the first of those searched for the wish that can be built, or the one that was given
  */
 export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
+  return rememberingParts(() => planned(request))
+}
+
+function planned(request: PlanRequest): Outcome<SystemPlan> {
   const assumed = assumptions()
   requireUsable(request)
   const resolved = resolvedPlan(request, assumed)
@@ -108,7 +112,11 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const borneLoad = planLoad(resolved)
   const { joined: borne } = borneLoad
   const driver = planDrivers(resolved, borne)
-  const { tried, chosen, fits, misfit, goalMissed, wished, saving, ...planned } = planEnclosure(box, driver, borne)
+  const { tried, chosen, fits, misfit, goalMissed, strayed, wished, saving, ...planned } = planEnclosure(
+    box,
+    driver,
+    borne
+  )
   const { driven: joined = borne, ...enclosure } = planned
   const wires = loadAtGain(borneLoad, joined)
   const { matching, wiring } = wires
@@ -118,7 +126,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     figures && joined && driver.done && enclosure.response.done
       ? planMargins(settingOf(box, driver, joined), { figures, joined, response: enclosure.response })
       : undefined
-  const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
+  const isAsTold = fits && strayed !== true
+  const waysOut = isAsTold || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(power, joined)
   const signal = planSignal(power, resolved, joined, enclosure.response, box.leaflet)
   const { circuit, ...circuitSays } = planCircuit(power, wires, runs, resolved.signal, signal)

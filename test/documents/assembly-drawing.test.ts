@@ -88,3 +88,55 @@ describe('pictures of assembly', () => {
     })
   }
 })
+
+describe('what a maker looks for in the pictures', () => {
+  const NEW = '#c4d9e6'
+  const CONE = '#a3c1d3'
+  const drawingsOf = (name: string) => drawBox({ box: tenBoxes[name] as BoxRequest, show: 'assembly' }).result.drawings
+  type Shape = { readonly fill: string; readonly xs: readonly number[]; readonly area: number }
+
+  function shapesOf(svg: string): readonly Shape[] {
+    return [...svg.matchAll(/<path d="([^"]*)" fill="([^"]*)"/g)].map(([, d = '', fill = '']) => {
+      const [outline = ''] = d.split('Z')
+      const points = [...outline.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const)
+      const twice = points.reduce((sum, [x, y], i) => {
+        const [nx, ny] = points[(i + 1) % points.length] ?? [x, y]
+        return sum + x * ny - nx * y
+      }, 0)
+      return { fill, xs: points.map(([x]) => x), area: Math.abs(twice) / 2 }
+    })
+  }
+  const width = ({ xs }: Shape) => Math.max(...xs) - Math.min(...xs)
+  const widest = (svg: string, fill: string) =>
+    Math.max(...shapesOf(svg).flatMap(each => (each.fill === fill ? [width(each)] : [])))
+
+  // The eye's right is (0.72, 0.4, 0)/0.8237; a disc that faces −y reaches √(1 − 0.4856²) = 0.8742 of its radius along it.
+  const SHARE = 0.8742
+
+  it('shows a driver with its flange flush where that is sunk, and the mouth of its cone in it (by hand)', () => {
+    for (const name of ['leaning back, two fronts, sunk flanges', 'slot beside a cheek, braced']) {
+      const { svg, scale } = drawingsOf(name).at(-1) as { svg: string; scale: number }
+      // A flange before its board is seen 6 mm thick as well.
+      const thick = /sunk/.test(name) ? 0 : 6 * 0.4856
+      expect(widest(svg, NEW)).toBeCloseTo((312 * SHARE + thick) / scale, 1)
+      expect(widest(svg, CONE)).toBeCloseTo((0.9 * 282 * SHARE) / scale, 1)
+    }
+  })
+
+  it('shows a tube open', () => {
+    const { svg, scale } = drawingsOf('elbow, cup and inner amplifier').at(-1) as { svg: string; scale: number }
+    const bores = shapesOf(svg).filter(each => Math.abs(width(each) - (100 * SHARE) / scale) < 0.05)
+    // The end of the tube, and upon it the dark of its bore.
+    expect(bores.at(-1)?.fill).toBe('#5a5d5f')
+  })
+
+  it('shows some of the face of every wall that comes, also of a hexagon', () => {
+    const seenOf = (name: string) => drawingsOf(name).filter(({ name: step }) => /wall|front|back/.test(step))
+    const steps = seenOf('mitred hexagon')
+    expect(steps.length).toBe(6)
+    for (const { name, svg, scale } of steps) {
+      const faces = shapesOf(svg).flatMap(({ fill, area }) => (fill === NEW ? [area] : []))
+      expect([name, Math.max(...faces) > (0.15 * 0.8 * 350 * 364) / scale ** 2]).toEqual([name, true])
+    }
+  })
+})

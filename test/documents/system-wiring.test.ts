@@ -166,6 +166,11 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
     const [from] = reading.titled('Second battery')
     if (from === undefined || block === undefined || circuit.secondBattery?.lead === undefined) return
     expect(through(reading, from, block)).toBe(1)
+    // the battery is a source: its fuse stands at its post, below the number of the cable that leads to the block
+    const number = conductorsOf({ circuit }, metric).findIndex(({ key }) => key === 'second battery') + 1
+    const cable = reading.texts.find(({ kind, text }) => kind === 'bubble-text' && text === `${number}`)
+    const near = reading.fuses.filter(({ y }) => y > (cable?.y ?? Infinity) && y < from.y)
+    expect(near.length).toBe(1)
     expect(wires(reading, 'ink-line').some(net => touches(net, from))).toBe(true)
   })
 

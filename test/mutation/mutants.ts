@@ -40,7 +40,9 @@ function isIdle(node: ts.NumericLiteral): boolean {
   if (ts.isElementAccessExpression(parent) || ts.isLiteralTypeNode(parent)) return true
   if (
     ts.isCallExpression(parent) &&
-    /\.(at|slice|toFixed|toPrecision|padStart|round)$/.test(parent.expression.getText())
+    /(^fixed|^precise|^toDigits|^in(Digits|Decimals|Litres|Mm)|\.(at|slice|toFixed|toPrecision|padStart|round))$/.test(
+      parent.expression.getText()
+    )
   )
     return true
   return Math.abs(Number(node.text)) > 0 && Math.abs(Number(node.text)) <= 1e-6

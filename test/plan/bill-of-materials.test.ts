@@ -162,7 +162,7 @@ describe('bill of materials', () => {
     expect(light[0]).toMatchObject({ item: 'pan-head wood screw 4.5 × 30 mm', quantity: 12 })
   })
 
-  it('screws the layers of a front from behind without coming through: 4 × 30 mm in 2 × 18 mm, 5 × 3 of them', () => {
+  it('screws the layers of a front from behind without coming through (laminationRow): 4 × 30 mm in 2 × 18 mm, 5 × 3 of them', () => {
     const front = inventedBox.panels.find(({ role }) => role === 'front')
     const double = { ...inventedBox, panels: [...inventedBox.panels, ...(front === undefined ? [] : [front])] }
     const found = billOfMaterials({ box: double }).filter(({ item }) => item.includes('for the layers'))

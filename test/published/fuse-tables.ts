@@ -1,14 +1,16 @@
 /** Fuse tables as printed or quoted, each with how it is known. */
 
-/** ISO 8820 families: type, voltages, breaking capacity, ratings. Types F, C, E: scope read, ratings read; SF and single-bolt lists from memory. */
+/** ISO 8820 families: type, voltages, breaking capacity, ratings; scope and ratings read. */
 export const fuseFamiliesAsListed = [
   ['F', '32 58', '1000', '2 3 4 5 7.5 10 15 20 25 30'],
   ['C', '32 58', '1000', '1 2 3 4 5 7.5 10 15 20 25 30 35 40'],
-  ['E', '32 58', '1000', '20 30 40 50 60 70 80 100'],
+  ['E', '32 58', '1000', '20 30 40 50 60 70 80 100']
+] as const
+/** The same of strips, single bolts and fuses of high breaking capacity, from memory; breaking of the last three second-hand. */
+export const fuseFamiliesRecalled = [
   ['SF30', '32', '2000', '30 40 50 60 70 80 100 125 150 175 200'],
   ['SF51', '32', '2000', '100 125 150 175 200 225 250 300 350 400 450 500'],
   ['single-bolt', '58', '2000', '30 40 50 60 70 75 80 100 125 150 175 200 225 250 300'],
-  // breaking of these three second-hand, ratings from memory
   ['marine-strip', '32', '6000', '35 40 50 60 80 100 130 150 175 200 225 250 275 300'],
   ['class-t', '125', '20000', '30 35 40 45 50 60 70 80 90 100 110 125 150 175 200 225 250 300 350 400'],
   ['knife-blade', '250', '25000', '16 20 25 32 35 40 50 63 80 100 125 160 200 224 250']

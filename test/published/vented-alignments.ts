@@ -81,7 +81,7 @@ export const b4Rows: readonly (readonly [number, string, string])[] = [
 ]
 
 /** Thiele's lossless table as remembered: QT, f3/fs, fB/fs, Vb/Vas as printed. */
-export const thieleRows: readonly (readonly [number, string, string, string])[] = [
+export const thieleRecalled: readonly (readonly [number, string, string, string])[] = [
   [0.18, '2.68', '2.00', '0.0954'],
   [0.209, '2.28', '1.73', '0.1337'],
   [0.259, '1.77', '1.42', '0.2242'],

@@ -233,6 +233,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
   'plan/electric': [
+    'accessories',
     'part-words',
     'plan-circuit',
     'plan-lead',
@@ -285,7 +286,6 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-leaflet',
     'plan-piston',
     'plan-ratings',
-    'plan-request',
     'plan-travel',
     'plan-usual',
     'plan-workshop',

@@ -117,6 +117,19 @@ const CircuitStarter = component('CircuitStarter', 'The starter; with it a cold 
   resistanceOhm: quantity('Ω', 'Its resistance while it turns the cold engine', { from: 1e-3, to: 1 })
 })
 
+const CircuitCapacitor = component(
+  'CircuitCapacitor',
+  'A stiffening capacitor: no current flows in it while nothing changes, the fault current when it is joined empty.',
+  {
+    id,
+    ...poles,
+    capacitanceF: quantity('F', 'Capacitance', { above: 0, to: 1000 }),
+    esrOhm: Type.Optional(quantity('Ω', 'Its series resistance; else none', { above: 0, to: 1 })),
+    prechargeOhm: Type.Optional(quantity('Ω', 'Resistor it is charged through', { from: 0.01, to: 10_000 })),
+    ratedVoltageV: Type.Optional(quantity('V', 'Voltage its maker rates it for', { above: 0, to: 1000 }))
+  }
+)
+
 export const CircuitRequest = component('CircuitRequest', 'A circuit; the minus pole of the first battery is 0 V.', {
   systemVoltageV,
   batteries: list('Batteries', ref(CircuitBattery), 1, 8),
@@ -127,6 +140,7 @@ export const CircuitRequest = component('CircuitRequest', 'A circuit; the minus 
   links: Type.Optional(list('Other conductors', ref(CircuitLink), 1, 64)),
   amplifiers: list('Amplifiers', ref(CircuitAmplifier), 1, 16),
   accessories: Type.Optional(list('Other loads', ref(CircuitAccessory), 1, 16)),
+  capacitors: Type.Optional(list('Capacitors', ref(CircuitCapacitor), 1, 8)),
   starter: Type.Optional(ref(CircuitStarter)),
   conductorTemperatureC: Type.Optional(
     quantity('°C', 'Of the cables while the voltages are read', { from: -40, to: 150 })
@@ -196,12 +210,23 @@ const FuseSeries = component('FuseSeries', 'Two fuses, the second fed by nothing
 })
 export interface FuseSeries extends Si<Static<typeof FuseSeries>> {}
 
+const CapacitorGuard = component('CapacitorGuard', 'What joining a capacitor takes.', {
+  id: Type.String({ description: 'Its name' }),
+  voltageV: quantity('V', 'Most across it in any state'),
+  storedJ: quantity('J', 'Energy in it then'),
+  inrushA: quantity('A', 'Through it, joined empty without a resistor, strong batteries'),
+  prechargeOhm: quantity('Ω', 'Resistor it is charged and emptied through'),
+  prechargeDoneS: quantity('s', 'Until 1 V is left over the resistor')
+})
+export interface CapacitorGuard extends Si<Static<typeof CapacitorGuard>> {}
+
 export const CircuitResult = component('CircuitResult', 'The circuit solved and judged.', {
   states: list('From silence upwards', ref(CircuitState), 1, 16),
   bareSources: list('Batteries without a fuse at their end', Type.String({ description: 'Name' }), 0, 8),
   cables: list('Cables of the plus side', ref(CircuitCableGuard), 0, 64),
   fuses: list('Fuses', ref(CircuitFuseGuard), 0, 64),
   farFaults: list('Faults at the amplifiers', ref(FarFault), 0, 16),
+  capacitors: Type.Optional(list('Capacitors', ref(CapacitorGuard), 1, 8)),
   series: list('Fuses one behind the other', ref(FuseSeries), 0, 600),
   collapseMargin: Type.Optional(
     quantity('1', 'Times the power of the full sine that still stands, driving; absent from twice upwards')

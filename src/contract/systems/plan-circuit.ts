@@ -55,6 +55,10 @@ const SecondBattery = component('PlanSecondBattery', 'The second battery, beside
   ]),
   relayA: Type.Optional(quantity('A', 'Rating of the relay, above all that the fuses let through')),
   charger: Type.Optional(ref(Charger)),
+  signalWireM: Type.Optional(
+    quantity('m', 'Wire from a feed that is live while the engine runs, to the coil of the relay or to the charger')
+  ),
+  sealed: Type.Optional(Type.Boolean({ description: 'Whether it has no vent to lead outside' })),
   lead: Type.Optional(ref(Lead, 'From it to the block; absent where no size passes'))
 })
 const GroundLead = component('PlanGroundLead', 'A lead to the ground point.', {
@@ -79,6 +83,7 @@ const Capacitor = component('PlanCapacitor', 'The capacitor, beside the amplifie
 const TurnOnRelay = component('PlanTurnOnRelay', 'The relay that switches the amplifiers on.', {
   fuseA: quantity('A', 'Fuse of its feed'),
   coilCurrentA: quantity('A', 'Current of its coil'),
+  coilVoltageV: quantity('V', 'Voltage of its coil: what the source or the accessory feed switches'),
   wireM: quantity('m', 'Wire of its feed, of the size of the turn-on wire')
 })
 

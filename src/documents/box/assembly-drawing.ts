@@ -2,11 +2,16 @@
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BoxSolids } from '../../domain/box/layout/lay-out-box.ts'
 import { boardBody } from '../../domain/box/solids/bodies.ts'
+import { boardFrame } from '../../domain/box/solids/solids.ts'
+import { told } from '../../domain/say.ts'
 import { type Convex, dot, plus, type Vector3, vector } from '../../numeric/geometry/convex-distance.ts'
 import type { Point2 } from '../../numeric/geometry/polygon.ts'
+import { figure, type Reader } from '../draw/number-text.ts'
+import { panelName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import { type Drawing, type PaperSize, scaleFor } from '../panels/panel-drawing.ts'
+import { mouthsOf } from './assembly-mouths.ts'
 import {
   boardShape,
   type Eye,
@@ -20,23 +25,41 @@ import {
 import { farthestFirst } from './seen-order.ts'
 
 /** Half of an A4 sheet, less its margins. */
-const paper: PaperSize = { width: 134, height: 118 }
+const sheet: PaperSize = { width: 134, height: 118 }
 const margin = { side: 14, top: 20, below: 20 } as const
 
 interface View {
   readonly eye: Eye
-  readonly words: string
+  readonly words: 'front-right' | 'front-left' | 'behind-left'
 }
 
 /** Steep enough to look into the open box; the first of them as long as it is open. */
-const views: readonly [View, ...View[]] = [
-  { eye: eyeFrom(vector(0.4, -0.72, 0.62)), words: 'seen from the front right and above' },
-  { eye: eyeFrom(vector(-0.4, -0.72, 0.62)), words: 'seen from the front left and above' },
-  { eye: eyeFrom(vector(-0.4, 0.72, 0.62)), words: 'seen from behind on the left and above' }
-]
+const viewsTurned = (byRad: number): readonly [View, ...View[]] => {
+  const eye = (x: number, y: number) => {
+    const [cos, sin] = [Math.cos(byRad), Math.sin(byRad)]
+    return eyeFrom(vector(x * cos - y * sin, x * sin + y * cos, 0.62))
+  }
+  return [
+    { eye: eye(0.4, -0.72), words: 'front-right' },
+    { eye: eye(-0.4, -0.72), words: 'front-left' },
+    { eye: eye(-0.4, 0.72), words: 'behind-left' }
+  ]
+}
+
+/** A wall seen from its edge shows nothing: less than this of its face, and the box is turned a little. Ours. */
+const LEAST_SEEN = 0.15
+const turnsRad = [0, -0.14, 0.14, -0.26, 0.26]
+
+/** The views in which every upright wall shows some of its face. */
+function viewsOf(boards: readonly Panel[]): readonly [View, ...View[]] {
+  const walls = boards.flatMap(({ place }) => (place === undefined ? [] : [boardFrame(place).outwards]))
+  const showsAll = ([{ eye }]: readonly [View, ...View[]]) =>
+    walls.every(outwards => Math.abs(dot(outwards, eye.towards)) >= LEAST_SEEN)
+  return turnsRad.map(viewsTurned).find(showsAll) ?? viewsTurned(0)
+}
 
 /** Once lid and front are on, the side from which a thing comes. */
-function viewOf(towards: Vector3, standing: readonly string[]): View {
+function viewOf(views: readonly [View, ...View[]], towards: Vector3, standing: readonly string[]): View {
   const isClosed = ['top', 'front'].every(name => standing.includes(name))
   return (isClosed ? views.find(({ eye }) => dot(towards, eye.towards) < 0) : undefined) ?? views[0]
 }
@@ -64,15 +87,22 @@ function partsOf({ boards, bodies }: BoxSolids): readonly Part[] {
   // Divider and slot are shown as the boards they are; a flange lies before its board and a motor behind it, so each piece counts.
   const things = bodies
     .filter(({ kind }) => kind !== 'divider' && kind !== 'slot')
-    .flatMap(({ name, pieces }) =>
-      pieces.map(
+    .flatMap(body => [
+      ...body.pieces.map(
         ({ solid }): Part => ({
-          name,
+          name: body.name,
           pieces: [solid],
           draw: (eye, onPaper, isNew) => pieceShape(solid, eye, onPaper, isNew ? newLook : metalLook)
         })
+      ),
+      ...mouthsOf(body).map(
+        ({ piece, draw }): Part => ({
+          name: body.name,
+          pieces: [piece],
+          draw: (eye, onPaper, isNew) => draw(eye, onPaper, isNew ? newLook : metalLook)
+        })
       )
-    )
+    ])
   return [...shown, ...things]
 }
 
@@ -89,10 +119,10 @@ interface Window {
 function windowOn(eye: Eye, pieces: readonly Convex[]): Window {
   const [left, right] = [-extent(pieces, turned(eye.right)), extent(pieces, eye.right)]
   const [low, high] = [-extent(pieces, turned(eye.up)), extent(pieces, eye.up)]
-  const room = { width: paper.width - 2 * margin.side, height: paper.height - margin.top - margin.below }
+  const room = { width: sheet.width - 2 * margin.side, height: sheet.height - margin.top - margin.below }
   const scale = scaleFor(right - left, high - low, room)
   const perM = 1000 / scale
-  const x = paper.width / 2 - (perM * (left + right)) / 2
+  const x = sheet.width / 2 - (perM * (left + right)) / 2
   const y = margin.top + room.height / 2 + (perM * (low + high)) / 2
   return { scale, onPaper: point => ({ x: x + perM * dot(point, eye.right), y: y - perM * dot(point, eye.up) }) }
 }
@@ -154,29 +184,34 @@ function scene(standing: readonly Part[], fresh: readonly Part[], onPaper: OnPap
 }
 
 /** In the order of the steps. @param prefix  unique on a page */
-export function assemblyDrawings(solids: BoxSolids, prefix: string): readonly Drawing[] {
+export function assemblyDrawings(solids: BoxSolids, prefix: string, reader: Reader): readonly Drawing[] {
   const parts = partsOf(solids)
   const { steps } = solids.layout.assembly
   const all = parts.flatMap(({ pieces }) => pieces)
+  const views = viewsOf(solids.boards)
   const named = (names: readonly string[]) => parts.filter(({ name }) => names.includes(name))
   return steps.map((step, index) => {
     const towards = vector(step.towards.x, step.towards.y, step.towards.z)
     const before = steps.slice(0, index).flatMap(({ parts: names }) => names)
-    const { eye, words } = viewOf(towards, before)
+    const { eye, words } = viewOf(views, towards, before)
     const { scale, onPaper } = windowOn(eye, all)
     const fresh = named(step.parts)
     const pieces = fresh.flatMap(part => part.pieces)
-    const title = `${index + 1}  ${step.parts.join(' + ')}`
-    const foot = `step ${index + 1} of ${steps.length}; ${words}; scale 1:${scale}`
-    const description = `Step ${index + 1} of ${steps.length}: ${step.parts.join(', ')}, ${words}.`
+    const { language } = reader
+    const called = step.parts.map(name => panelName(name, reader))
+    const title = `${index + 1}  ${called.join(' + ')}`
+    const seen = told(language, `draw.view.${words}`)
+    const where = { number: index + 1, count: steps.length, seen }
+    const foot = told(language, 'draw.step-foot', { ...where, scale: figure(scale, 1, reader) })
+    const description = told(language, 'draw.step-words', { ...where, parts: called.join(', ') })
     const svg = svgDocument(
-      { id: `${prefix}-assembly-${index + 1}`, title: `Step ${title}`, description },
-      { ...paper, unit: 'mm' },
+      { id: `${prefix}-assembly-${index + 1}`, title: told(language, 'draw.step-title', { title }), description },
+      { ...sheet, unit: 'mm' },
       textAt(4, 8, title, { size: 4.2, bold: true }),
       scene(named(before), fresh, onPaper, eye),
       index === 0 ? '' : arrow(pieces, towards, onPaper),
-      textAt(4, paper.height - 4, foot, { size: 2.6, colour: ink.quiet, className: 'quiet' })
+      textAt(4, sheet.height - 4, foot, { size: 2.6, colour: ink.quiet, className: 'quiet' })
     )
-    return { name: title, svg, scale, widthM: paper.width / 1000, heightM: paper.height / 1000 }
+    return { name: title, svg, scale, widthM: sheet.width / 1000, heightM: sheet.height / 1000 }
   })
 }

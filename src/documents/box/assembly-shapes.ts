@@ -1,7 +1,7 @@
 /** Boards and round things as an eye far away sees them: faces, sawn edges, holes with their thickness. */
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
-import { type BoardFrame, boardFrame } from '../../domain/box/solids/solids.ts'
+import { type BoardFrame, boardFrame, type Disc } from '../../domain/box/solids/solids.ts'
 import {
   type Convex,
   cross,
@@ -34,7 +34,7 @@ export function eyeFrom(towards: Vector3): Eye {
 /** A point of space on paper [mm], y downwards. */
 export type OnPaper = (point: Vector3) => Point2
 
-interface Look {
+export interface Look {
   readonly fill: string
   readonly edge: string
   readonly hole: string
@@ -128,3 +128,15 @@ function shadow(piece: Convex, { right, up }: Eye, onPaper: OnPaper): readonly P
 /** A piece of a driver, a tube, a cup or an amplifier by its shadow. */
 export const pieceShape = (piece: Convex, eye: Eye, onPaper: OnPaper, { fill }: Look): string =>
   filled([shadow(piece, eye, onPaper)], fill, true)
+
+/** A disc as it is seen. */
+export function discShape({ centre, along, radius }: Disc, { towards }: Eye, onPaper: OnPaper, fill: string): string {
+  const aside = unit(cross(along, Math.abs(dot(along, towards)) > 0.999 ? vector(along.y, along.z, along.x) : towards))
+  if (aside === undefined) return ''
+  const other = cross(along, aside)
+  const points = Array.from({ length: 2 * PARTS_OF_TURN }, (_, i) => {
+    const angle = (Math.PI * i) / PARTS_OF_TURN
+    return onPaper(plus(plus(centre, aside, radius * Math.cos(angle)), other, radius * Math.sin(angle)))
+  })
+  return filled([points], fill, true)
+}

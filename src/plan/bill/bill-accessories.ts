@@ -5,6 +5,7 @@ import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { saidOf, say } from '../../domain/say.ts'
 import { type PowerRun, RELAY_PIECE_M } from '../electric/plan-run.ts'
+import { TURN_ON_SIZE } from '../electric/wiring-practice.ts'
 import { fuseRow, sleeveRows } from './bill-power.ts'
 import { turnOnRows } from './bill-turn-on.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
@@ -110,9 +111,16 @@ function linkRows({ link, relayA, charger }: Second, trunk: PowerRun | undefined
   ]
 }
 
+/** From a feed that is live while the engine runs to the coil of the relay, or to the charger. */
+function signalRows({ signalWireM }: Second): readonly BillRow[] {
+  if (signalWireM === undefined) return []
+  const item = say('cable-bill.ignition-wire', { turnOnSize: TURN_ON_SIZE })
+  return offTheReel('turn-on-wire', item, signalWireM, metres(signalWireM))
+}
+
 function secondBatteryRows({ secondBattery: second, trunk }: PlanCircuit): readonly BillRow[] {
   if (second === undefined) return []
-  const { lead } = second
+  const { lead, sealed: lithium = false } = second
   return [
     ...wiringPieces(
       'second-battery',
@@ -122,11 +130,12 @@ function secondBatteryRows({ secondBattery: second, trunk }: PlanCircuit): reado
     ),
     ...wiringPieces(
       'battery-tray',
-      say('cable-bill.battery-tray-with-clamp-and-hose'),
+      lithium ? say('cable-bill.battery-tray-with-clamp') : say('cable-bill.battery-tray-with-clamp-and-hose'),
       1,
       say('cable-bill.held-down-against-a-crash')
     ),
     ...linkRows(second, trunk),
+    ...signalRows(second),
     // both posts, both sides of the fuse holder, body; block
     ...(lead === undefined ? [] : leadRows(say('cable-bill.second-battery-2'), lead, { lugs: 5, pins: 1 }))
   ]

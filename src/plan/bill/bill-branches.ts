@@ -5,6 +5,9 @@ import { say } from '../../domain/say.ts'
 import { type BillBranch, type BillCable, fuseRow, sleeveRows } from './bill-power.ts'
 import { offTheReel, wiringPieces } from './bill-wiring.ts'
 
+/** Cartridges and links have no place in a block: each in a holder of its own beside it. */
+const ownHolder = ({ fuse }: BillBranch) => fuse?.type === 'class-t' || fuse?.type === 'knife-blade'
+
 function blockRows(
   { runs = 1, blockInputs = runs, returnKind, converter }: BillCable,
   branches: readonly BillBranch[]
@@ -14,7 +17,9 @@ function blockRows(
   return [
     ...wiringPieces(
       'distribution-block',
-      say('cable-bill.distribution-block-fused', { ways }),
+      branches.every(ownHolder)
+        ? say('cable-bill.distribution-block-plain', { ways })
+        : say('cable-bill.distribution-block-fused', { ways }),
       1,
       say('cable-bill.one-branch-an-amplifier')
     ),
@@ -29,10 +34,12 @@ function blockRows(
   ]
 }
 
-/** Without a block the branch begins at a converter, with a holder of its own. */
-function branchFuseRows({ amplifier, designation, fuse }: BillBranch, noBlock: boolean): readonly BillRow[] {
+/** Without a block the branch begins at a converter, with a holder of its own, as beside a block that takes none of its kind. */
+function branchFuseRows(branch: BillBranch, noBlock: boolean): readonly BillRow[] {
+  const { amplifier, designation, fuse } = branch
   if (fuse === undefined) return []
-  const where = noBlock ? say('cable-bill.at-the-output-of-the-converter') : say('cable-bill.in-the-block')
+  const beside = ownHolder(branch) ? say('cable-bill.beside-the-block') : say('cable-bill.in-the-block')
+  const where = noBlock ? say('cable-bill.at-the-output-of-the-converter') : beside
   return [
     ...fuseRow(
       fuse,
@@ -40,7 +47,7 @@ function branchFuseRows({ amplifier, designation, fuse }: BillBranch, noBlock: b
       say('cable-bill.branch-to', { amplifier }),
       say('cable-bill.one-in-reserve-of-the-same', { where })
     ),
-    ...(noBlock
+    ...(noBlock || ownHolder(branch)
       ? wiringPieces(
           'fuse-holder',
           say('cable-bill.fuse-holder-for-covered-for-2', {
@@ -56,9 +63,9 @@ function branchFuseRows({ amplifier, designation, fuse }: BillBranch, noBlock: b
   ]
 }
 
-/** At the body; and, without a block, on both sides of the fuse holder. */
-const branchEnds = (body: boolean, noBlock: boolean) => ({
-  lugs: (body ? 1 : 0) + (noBlock ? 2 : 0),
+/** At the body; and on both sides of a fuse holder of its own. */
+const branchEnds = (body: boolean, holder: boolean) => ({
+  lugs: (body ? 1 : 0) + (holder ? 2 : 0),
   pins: body ? 3 : 4
 })
 
@@ -66,7 +73,7 @@ function branchRows(branch: BillBranch, noBlock: boolean): readonly BillRow[] {
   const { amplifier, designation, positiveLengthM, returnKind, returnLengthM } = branch
   const place = say('cable-bill.the-branch-to', { amplifier })
   const body = returnKind === 'chassis'
-  const { lugs, pins } = branchEnds(body, noBlock)
+  const { lugs, pins } = branchEnds(body, noBlock || ownHolder(branch))
   return [
     ...offTheReel(
       'power-cable',
@@ -99,7 +106,7 @@ function branchRows(branch: BillBranch, noBlock: boolean): readonly BillRow[] {
       'ring-lug',
       say('cable-bill.crimp-ring-lug-for-3', { designation, amplifier }),
       lugs,
-      noBlock
+      noBlock || ownHolder(branch)
         ? body
           ? say('cable-bill.body-both-sides-of-the-fuse')
           : say('cable-bill.both-sides-of-the-fuse-holder-2')

@@ -9,11 +9,11 @@ import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
 
 export function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[] {
   if (relay === undefined) return []
-  const { fuseA, coilCurrentA, wireM } = relay
+  const { fuseA, coilCurrentA, coilVoltageV, wireM } = relay
   return [
     ...wiringPieces(
       'turn-on-relay',
-      say('cable-bill.relay-change-over-or-make-with'),
+      say('cable-bill.relay-change-over-or-make-with', { coilVoltage: inDecimals(coilVoltageV, 0) }),
       1,
       say('cable-bill.coil-ma', { coilCurrent: inDecimals(coilCurrentA * 1000, 0) })
     ),

@@ -5,7 +5,6 @@ import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
 import { usual } from '../request/plan-usual.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
-import { hasBlock } from './plan-run.ts'
 import type { SignalPart } from './plan-signal.ts'
 import type { PowerRuns } from './plan-supply.ts'
 import { relayRating } from './second-battery.ts'
@@ -22,27 +21,33 @@ function secondBatteryOf({ supply }: SupplyBrief, runs: PowerRuns): PlanCircuit[
     link: link.kind,
     ...present({
       relayA: link.kind === 'relay' && trunk !== undefined ? relayRating(trunk) : undefined,
+      signalWireM: link.kind === 'joined' ? undefined : supply.positiveLengthM,
+      sealed: chemistry === 'lithium' ? true : undefined,
       charger,
       lead: secondLead
     })
   }
 }
 
-/** Its leads carry the ripple of the amplifiers: the size of the cable that ends beside it. */
-function capacitorOf({ supply }: SupplyBrief, { trunk, branches, converter }: PowerRuns): PlanCircuit['capacitor'] {
+/** At the terminals of the bass amplifier, behind its fuse: the leads carry its ripple, and are as thick as the cable that ends there. */
+export function capacitorOf({ supply }: SupplyBrief, { trunk, branches }: PowerRuns): PlanCircuit['capacitor'] {
   const { capacitor } = supply
   const designation = branches[0]?.designation ?? trunk?.designation
   if (capacitor === undefined || designation === undefined) return undefined
   const { capacitanceF } = capacitor
-  const at = say(hasBlock({ branches, ...present({ converter }) }) ? 'part.beside.block' : 'part.beside.amplifier')
-  return { capacitanceF, designation, lengthM: usual.capacitorLeadM.value, ...worded({ at }) }
+  return {
+    ...{ capacitanceF, designation, lengthM: usual.capacitorLeadM.value },
+    ...worded({ at: say('part.beside.amplifier') })
+  }
 }
 
-function turnOnRelayOf({ supply }: SupplyBrief, signal: SignalPart): PlanCircuit['turnOnRelay'] {
+function turnOnRelayOf({ supply, branchM }: SupplyBrief, signal: SignalPart): PlanCircuit['turnOnRelay'] {
   const relay = signal.done ? signal.outcome.result.turnOn?.relay : undefined
   if (relay === undefined) return undefined
   const { fuseA, coilCurrentA } = relay
-  return { fuseA, coilCurrentA, wireM: supply.positiveLengthM }
+  // the contact hands on what feeds the amplifiers: the block, or the output of a converter
+  const wireM = supply.converter === undefined ? supply.positiveLengthM : branchM
+  return { fuseA, coilCurrentA, coilVoltageV: supply.systemVoltageV, wireM }
 }
 
 export function accessories(brief: SupplyBrief, runs: PowerRuns, signal: SignalPart): Accessories {

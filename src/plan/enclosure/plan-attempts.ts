@@ -146,6 +146,21 @@ export function* attemptsOf(setting: Setting, candidate: PlannedCandidate, sizin
   yield* regrownAttempt(setting, tight)
 }
 
-export function* attempts(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Attempt> {
-  for (const candidate of inPlanOrder(sizing.outcome.result.candidates)) yield* attemptsOf(setting, candidate, sizing)
+type SizedBoxes = SizingPart & { readonly done: true }
+
+const isAsked = ({ alignment }: EnclosureCandidate) => alignment === 'as-asked'
+
+/** What volume, or volume and tuning, ask for by themselves. */
+export function* askedAttempts(setting: Setting, sizing: SizedBoxes): Generator<Attempt> {
+  for (const candidate of inPlanOrder(sizing.outcome.result.candidates.filter(isAsked))) {
+    yield* attemptsOf(setting, candidate, sizing)
+  }
+}
+
+/** The textbook's alignments; of a volume that was asked for not that volume again. */
+export function* attempts(setting: Setting, sizing: SizedBoxes): Generator<Attempt> {
+  const isTried = setting.brief.enclosure.netVolumeM3 !== undefined
+  for (const candidate of inPlanOrder(sizing.outcome.result.candidates)) {
+    if (!(isTried && isAsked(candidate))) yield* attemptsOf(setting, candidate, sizing)
+  }
 }

@@ -5,6 +5,7 @@ import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
+import { usual } from '../request/plan-usual.ts'
 import { attemptResponse } from './attempt-response.ts'
 import { wishDesigner } from './goal-designs.ts'
 import { leafletEnclosure } from './leaflet-enclosure.ts'
@@ -12,7 +13,7 @@ import { type BoxPart, roomForAir } from './parts/plan-box.ts'
 import { planSizing, type SizingPart } from './parts/plan-candidates.ts'
 import type { DriverPart } from './parts/plan-drivers.ts'
 import { type Setting, settingOf } from './parts/setting.ts'
-import { type Attempt, attempts } from './plan-attempts.ts'
+import { type Attempt, askedAttempts, attempts } from './plan-attempts.ts'
 import { type PlannedEnclosure, triedRows, unfitting } from './planned-enclosure.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
@@ -32,21 +33,46 @@ export function planEnclosure(
   const setting = settingOf(brief, drivers, joined)
   const roomM3 = roomForAir(brief)
   const passed: Attempt[] = []
-  const { goal } = brief.enclosure
-  if (goal !== undefined && roomM3 !== undefined) {
-    const wished = forWish(setting, goal, roomM3, passed)
-    if (wished !== undefined) return wished
-  }
+  const told = toldBox(setting, roomM3, passed)
+  if (told !== undefined) return told
+  const { goal, netVolumeM3 } = brief.enclosure
   const sizing = planSizing(setting, roomM3)
   if (!sizing.done) return { ...missing('an enclosure'), sizing }
   for (const attempted of attempts(setting, sizing)) {
     if (attempted.complaint === undefined) {
-      return { ...finished(setting, sizing, attempted, passed), ...present({ goalMissed: goal }), fits: true }
+      const strayed = goal !== undefined || netVolumeM3 !== undefined
+      return { ...finished(setting, sizing, attempted, passed), ...present({ goalMissed: goal }), strayed, fits: true }
     }
     passed.push(attempted)
   }
   if (passed.length === 0) return { ...missing('an enclosure'), sizing, box: unsuitable(sizing) }
   return unfitting(setting, sizing, passed)
+}
+
+/** The box as the caller tells it, by a wish or by its volume; none where that cannot be built. */
+export function toldBox(
+  setting: Setting,
+  roomM3: number | undefined,
+  passed: Attempt[] = []
+): PlannedEnclosure | undefined {
+  const { goal, netVolumeM3 } = setting.brief.enclosure
+  if (roomM3 === undefined) return undefined
+  if (goal !== undefined) return forWish(setting, goal, roomM3, passed)
+  return netVolumeM3 === undefined ? undefined : ofVolume(setting, roomM3, passed)
+}
+
+/** The volume as asked, at full power; where no port bears that, with the gain, filter and port of a search in which it is fixed. */
+function ofVolume(setting: Setting, roomM3: number, passed: Attempt[]): PlannedEnclosure | undefined {
+  const sizing = planSizing(setting, roomM3)
+  if (!sizing.done) return undefined
+  for (const attempt of askedAttempts(setting, sizing)) {
+    if (attempt.complaint === undefined) return { ...finished(setting, sizing, attempt, passed), fits: true }
+    passed.push(attempt)
+  }
+  const searched = forWish(setting, usual.goal.value, roomM3, passed)
+  if (searched === undefined) return undefined
+  const { wished: _, ...alone } = searched
+  return alone
 }
 
 /** The first box of those searched for the wish that can be built. */

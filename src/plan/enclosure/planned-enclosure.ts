@@ -40,6 +40,8 @@ export interface PlannedEnclosure {
   readonly tried: readonly Tried[]
   /** The wish that no box could be built for; what is shown is a textbook's. */
   readonly goalMissed?: DesignGoal
+  /** Whether a textbook's box stands for one that was told by wish or volume and could not be built. */
+  readonly strayed?: boolean
   /** Where the box was searched for a wish. */
   readonly wished?: Wished
   /** The drivers at the gain that the box is planned for, where it was searched for. */

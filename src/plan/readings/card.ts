@@ -20,14 +20,32 @@ export interface Card {
   readonly heavy: SolvedLevel | undefined
   /** Absent where the engine has no starter. */
   readonly coldStart: SolvedLevel | undefined
-  /** Cables that a clamp takes together: those of the trunk, or the lead of the second battery where the trunk feeds a charger. */
+  /** Cables that a clamp takes together: those of the trunk, or of the amplifiers where a second battery or a converter stands between. */
   readonly mainIds: readonly string[]
   readonly mainName: Said
   /** By amplifier: the last cables before it and behind it. */
   readonly feedIds: readonly (readonly string[])[]
   readonly backIds: readonly (readonly string[])[]
   readonly capacitor: boolean
+  /** What the vehicle does while something is read. */
+  readonly when: (typeof moments)[keyof typeof moments]
 }
+
+/** Orange cables turn the engine, or there is none: such a vehicle is ready or it is not. */
+const moments = {
+  engine: {
+    off: say('reading.engine-off-nothing-plays'),
+    switchedOn: say('reading.engine-off-amplifiers-on-nothing-plays'),
+    running: say('reading.engine-idling-nothing-plays'),
+    music: say('reading.dense-bass-at-full-level-engine')
+  },
+  ready: {
+    off: say('reading.ready-mode-off'),
+    switchedOn: say('reading.ready-mode-off-amplifiers-on'),
+    running: say('reading.ready-mode-on'),
+    music: say('reading.dense-bass-ready-mode-on')
+  }
+} as const
 
 /** The battery, its minus at the body side of a sensor where there is one, the converter between it and the amplifier, or a second battery that a charger keeps apart. */
 export interface Feeding {
@@ -59,13 +77,15 @@ const cablesAt = ({ cables = [] }: CircuitRequest, end: 'from' | 'to', point: st
 export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
   const parts = circuitParts(request, assumptions())
   const reference = request.batteries[0]?.minus ?? ''
-  const { amplifiers, batteries, cables = [] } = request
-  const beside = batteries.length > 1
+  const { amplifiers, batteries, cables = [], converters = [] } = request
+  const names = amplifiers.map(({ id, name = id }) => name)
+  // what the trunk carries there is not what the amplifiers draw
+  const apart = batteries.length > 1 || converters.length > 0
   const trunk = cables.filter(({ id }) => /^trunk( \d+)?$/.test(id)).map(({ id }) => id)
   return {
     request,
     feeding: amplifiers.map(({ plus }) => feedingOf(request, plus)),
-    names: amplifiers.map(({ id, name = id }) => name),
+    names,
     silentOff: solvedLevel(parts, { level: 'silence', engine: 'off' }, reference),
     silentIdling: solvedLevel(parts, { level: 'silence', engine: 'idling' }, reference),
     heavy: solvedLevel(parts, { level: 'heavy', engine: 'idling' }, reference),
@@ -73,14 +93,17 @@ export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
       request.starter === undefined
         ? undefined
         : solvedLevel(parts, { level: 'cold-start', engine: 'cranking' }, reference),
-    mainIds: beside ? amplifiers.flatMap(({ plus }) => cablesAt(request, 'to', plus)) : trunk,
-    mainName: beside
-      ? say('reading.the-branches-one-after-the-other')
+    mainIds: apart ? amplifiers.flatMap(({ plus }) => cablesAt(request, 'to', plus)) : trunk,
+    mainName: apart
+      ? amplifiers.length === 1
+        ? say('reading.the-plus-lead-of', { name: names[0] ?? '' })
+        : say('reading.the-branches-one-after-the-other')
       : trunk.length > 1
         ? say('reading.the-cables-of-the-trunk-all')
         : say('reading.the-main-cable'),
     feedIds: amplifiers.map(({ plus }) => cablesAt(request, 'to', plus)),
     backIds: amplifiers.map(({ minus }) => cablesAt(request, 'from', minus)),
-    capacitor
+    capacitor,
+    when: request.starter === undefined ? moments.ready : moments.engine
   }
 }

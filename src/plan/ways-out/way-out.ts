@@ -13,7 +13,7 @@ import { roomForAir } from '../enclosure/parts/plan-box.ts'
 import { planDrivers } from '../enclosure/parts/plan-drivers.ts'
 import { settingOf } from '../enclosure/parts/setting.ts'
 import { systemFigures } from '../enclosure/parts/system-figures.ts'
-import { planEnclosure } from '../enclosure/plan-enclosure.ts'
+import { planEnclosure, toldBox } from '../enclosure/plan-enclosure.ts'
 import { planLoad } from '../load/plan-load.ts'
 import { boxBrief } from '../request/box-brief.ts'
 import { usual } from '../request/plan-usual.ts'
@@ -44,8 +44,12 @@ function plannedFigures(request: PlanRequest): SystemFigures | undefined {
     const designs = wishDesigner(setting, roomM3)
     return firstBuilt({ setting, goal, designs, roomM3 }, goal, MOST_ATTEMPTS)?.figures
   }
-  const { fits, box, response } = planEnclosure(brief, drivers, joined)
-  return fits ? systemFigures(box, response, joined) : undefined
+  const { netVolumeM3 } = brief.enclosure
+  const found =
+    netVolumeM3 === undefined
+      ? planEnclosure(brief, drivers, joined)
+      : toldBox(settingOf(brief, drivers, joined), roomM3)
+  return found?.fits ? systemFigures(found.box, found.response, found.driven ?? joined) : undefined
 }
 
 /** What the box is, how loud, how large, and how fast the air in its port. */

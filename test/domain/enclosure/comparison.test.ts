@@ -94,7 +94,7 @@ describe('designs side by side', () => {
     }
   })
 
-  it('share the whole change of two parameters among the means of first and last (value of a game of two, by algebra)', () => {
+  it('share the whole change of two parameters among the means of first and last (causeOf; value of a game of two, by algebra)', () => {
     const other = design('other', { enclosure: vented(0.08, { areaM2: 0.02, lengthM: 0.2 }) })
     const { causes = [], change } = asked(design('one'), other).result.differences[0] ?? {}
     expect(causes).toHaveLength(2)
@@ -128,7 +128,7 @@ describe('designs side by side', () => {
     expect(differing).toEqual(expect.arrayContaining(['qtc', 'tuning', 'port-air-speed']))
   })
 
-  it('of one design twice: nothing, whatever the order of its fields', () => {
+  it('of one design twice: nothing, whatever the order of its fields (figureChanges)', () => {
     const { reOhm, ...rest } = driver
     const { differing, differences } = asked(design('one'), design('two', { driver: { reOhm, ...rest } })).result
     expect(differing).toEqual([])

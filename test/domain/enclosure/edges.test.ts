@@ -129,7 +129,7 @@ describe('limits of the kinds', () => {
     })
   })
 
-  it('an isobaric pair around next to no air is one driver of twice the mass and half the Vas', () => {
+  it('an isobaric pair around next to no air is one driver of twice the mass and half the Vas (driverWiring)', () => {
     for (const [connection, ohms] of [
       ['parallel', 0.5],
       ['series', 2]

@@ -9,6 +9,7 @@ import { selectivity } from '../../../src/domain/circuit/fuse/selectivity.ts'
 import {
   deratingAsQuoted,
   fuseFamiliesAsListed,
+  fuseFamiliesRecalled,
   timeLimitsAsQuoted,
   timeLimitsRecalled
 } from '../../published/fuse-tables.ts'
@@ -18,25 +19,28 @@ describe('fuse tables', () => {
   it('hold each family that may be asked for once', () =>
     expect(fuseFamilies.map(({ type }) => type).toSorted()).toEqual(fuseTypes.toSorted()))
 
-  for (const [type, volts, breaking, ratings] of fuseFamiliesAsListed) {
-    it(`holds type ${type} as listed`, () => {
-      const family = fuseFamilies.find(candidate => candidate.type === type)
-      expect(family?.voltagesV.join(' ')).toBe(volts)
-      expect(String(family?.breakingA)).toBe(breaking)
-      expect(family?.ratingsA.join(' ')).toBe(ratings)
-    })
+  const familyOf = (type: string) => {
+    const { voltagesV, breakingA, ratingsA } = fuseFamilies.find(family => family.type === type) ?? expect.unreachable()
+    return [type, voltagesV.join(' '), String(breakingA), ratingsA.join(' ')]
   }
+  for (const row of fuseFamiliesAsListed)
+    it(`holds type ${row[0]} as listed`, () => expect(familyOf(row[0])).toEqual(row))
+  for (const row of fuseFamiliesRecalled)
+    it(`holds type ${row[0]} as remembered twice: no source, a slip of one hand shows`, () =>
+      expect(familyOf(row[0])).toEqual(row))
 
-  for (const [type, quoted] of Object.entries({ ...timeLimitsAsQuoted, ...timeLimitsRecalled })) {
-    it(`opens type ${type} within its quoted limits`, () => {
-      for (const row of quoted.split('|')) {
-        const [percent = 0, least, most] = row.split(' ').map(text => (text === '-' ? undefined : Number(text)))
-        const band = timeBand(type as 'C' | 'E' | 'SF30', 40, (40 * percent) / 100)
-        expect(band.minimumS).toBe(least)
-        expect(band.maximumS).toBe(most)
-      }
-    })
+  const bandsOf = (type: string, quoted: string) => {
+    for (const row of quoted.split('|')) {
+      const [percent = 0, least, most] = row.split(' ').map(text => (text === '-' ? undefined : Number(text)))
+      const band = timeBand(type as 'C' | 'E' | 'SF30', 40, (40 * percent) / 100)
+      expect(band.minimumS).toBe(least)
+      expect(band.maximumS).toBe(most)
+    }
   }
+  for (const [type, quoted] of Object.entries(timeLimitsAsQuoted))
+    it(`opens type ${type} within its quoted limits`, () => bandsOf(type, quoted))
+  for (const [type, quoted] of Object.entries(timeLimitsRecalled))
+    it(`opens type ${type} within limits remembered twice: no source`, () => bandsOf(type, quoted))
 
   it('opens sooner the higher the current, and promises nothing below the first row', () => {
     for (const type of fuseTypes) {

@@ -227,7 +227,7 @@ const two: FeederRequest = {
 }
 
 describe('a class D and a class AB amplifier behind one trunk', () => {
-  it('has 150 A before 80 A and 60 A, every cable guarded, both branches selective', async () => {
+  it('has 150 A before 80 A and 60 A, every cable guarded, both branches selective (protectionOf: 800 W class D, 400 W class AB)', async () => {
     const { status, body } = await post('/v1/supply/feeder', two)
     expect(status).toBe(200)
     const { protection } = body.result

@@ -129,5 +129,5 @@ describe('what the limits cost', () => {
   })
 })
 
-it('finds a crossing between neighbours on logarithms: 10 at 20 Hz and 40 at 80 Hz pass 20 at 40 Hz', () =>
+it('finds a crossing between neighbours on logarithms (crossingHz): 10 at 20 Hz and 40 at 80 Hz pass 20 at 40 Hz', () =>
   expect(risesToHz(Float64Array.of(20, 80), Float64Array.of(10, 40), 20)).toBeCloseTo(40, 9))

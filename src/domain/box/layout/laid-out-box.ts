@@ -7,7 +7,7 @@ import type { Assumption } from '../../outcome.ts'
 import { boxTask } from '../request/box-task.ts'
 import { boxDefaults } from '../request/defaults.ts'
 import { boxVibration } from '../stiffness/box-vibration.ts'
-import { type BracedTask, joined, noBraces, planBraces, samePlan } from '../stiffness/brace-plan.ts'
+import { type BracedTask, boxPressure, joined, noBraces, planBraces, samePlan } from '../stiffness/brace-plan.ts'
 import { boxClearances } from './box-clearances.ts'
 import { type BoxContents, boxContents } from './box-contents.ts'
 import { boxParts } from './box-parts.ts'
@@ -16,6 +16,12 @@ import { solveSizes } from './solve-sizes.ts'
 
 /** Turns of planning and sizing after which the braces at hand are kept; each turn only adds. */
 const MOST_TURNS = 8
+
+const sizesOf = ({ sizes }: BuiltBox) => JSON.stringify(sizes)
+
+/** Braces follow from the sizes and the pressure alone, so the same ones would be found again. */
+const asksTheSame = (one: BuiltBox, other: BuiltBox, resolved: BracedTask) =>
+  boxPressure(resolved, one.netM3) === boxPressure(resolved, other.netM3) && sizesOf(one) === sizesOf(other)
 
 /** Braces by turns: their volume changes the size of the box, its size what it needs. */
 function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; readonly built: BuiltBox } {
@@ -30,7 +36,9 @@ function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; reado
     const plan = joined(before, planBraces(turn.built, turn.resolved))
     if (samePlan(before, plan)) break
     const next = { ...resolved, plan }
+    const last = turn
     turn = { resolved: next, built: buildBox(next, solveSizes(next)) }
+    if (asksTheSame(last.built, turn.built, resolved)) break
   }
   return turn
 }

@@ -173,15 +173,11 @@ function withFrames(built: FittedBox, resolved: BoxTask, count: number, others: 
   const standing = [...others, ...bodiesOf(built, resolved, frames)]
   const context = { built, resolved, pressurePa: boxPressure(resolved, built.netM3) }
   const faces = freeFaces(built, placesOf(frames)).map(face => {
-    const most = face.battensFromM < face.alongM ? MOST : 0
     const site = { built, face, thicknessM: resolved.fixed.thicknessM }
-    const attempts = Array.from({ length: most + 1 }, (_, battens) => battens).flatMap(battens => {
+    return leastBattens(face, battens => {
       const spans = placeBattens(site, battens, standing)
-      return spans === undefined ? [] : [{ face, spans, battens, lack: shortfall(face, spans, context) }]
+      return spans && { face, spans, battens, lack: shortfall(face, spans, context) }
     })
-    const [bare, ...more] = attempts
-    const found = attempts.find(({ lack }) => lack === 0)
-    return found ?? more.reduce((a, b) => (a !== undefined && steps(b.lack) >= steps(a.lack) ? a : b), bare)
   })
   const known = faces.filter(each => each !== undefined)
   const battens = Object.fromEntries(known.flatMap(({ face, battens: n }) => (n > 0 ? [[face.name, n]] : [])))
@@ -192,6 +188,25 @@ function withFrames(built: FittedBox, resolved: BoxTask, count: number, others: 
     volumeM3: wood.rearM3 + wood.frontM3,
     parts: frames.length + known.reduce((sum, { spans }) => sum + spans.reduce((n, s) => n + s.battens.length, 0), 0)
   }
+}
+
+interface BattenTry {
+  readonly face: FreeFace
+  readonly spans: readonly SpanBattens[]
+  readonly battens: number
+  readonly lack: number
+}
+
+/** The fewest battens with which a face passes; else those that bring it nearest, the fewer of equals. */
+function leastBattens({ battensFromM, alongM }: FreeFace, tried: (battens: number) => BattenTry | undefined) {
+  const most = battensFromM < alongM ? MOST : 0
+  let best: BattenTry | undefined
+  for (let battens = 0; battens <= most; battens++) {
+    const next = tried(battens)
+    if (next?.lack === 0) return next
+    if (next !== undefined && (best === undefined || steps(next.lack) < steps(best.lack))) best = next
+  }
+  return best
 }
 
 /** Rounded before they are compared: comparing within a tolerance would depend on the order of the tries. */

@@ -16,7 +16,7 @@ interface Placed {
 
 function placed(request: CircuitRequest): readonly Placed[] {
   const { batteries, alternators = [], converters = [], cables = [], fuses = [], links = [] } = request
-  const { amplifiers, accessories = [] } = request
+  const { amplifiers, accessories = [], capacitors = [] } = request
   const poles = (
     name: string,
     list: readonly { readonly id: string; readonly plus: string; readonly minus: string }[]
@@ -36,6 +36,7 @@ function placed(request: CircuitRequest): readonly Placed[] {
     ...ends('links', links),
     ...poles('amplifiers', amplifiers),
     ...poles('accessories', accessories),
+    ...poles('capacitors', capacitors),
     ...(starter === undefined ? [] : [{ id: 'starter', field: 'starter', from: starter.plus, to: starter.minus }])
   ]
 }
@@ -52,13 +53,20 @@ function heldV({ batteries, alternators = [], converters = [], systemVoltageV }:
 }
 
 /** By the sources of its own side: behind a converter the voltage is another. */
-function requireFuseVoltage(request: CircuitRequest): void {
-  const { cables = [], fuses = [], links = [] } = request
+function requireVoltages(request: CircuitRequest): void {
+  const { cables = [], fuses = [], links = [], capacitors = [] } = request
   const sources = heldV(request)
-  for (const [index, { from, to, ...fuse }] of fuses.entries()) {
-    const side = reached([from, to], [...cables, ...fuses, ...links])
-    const highestV = Math.max(0, ...sources.filter(({ plus }) => side.has(plus)).map(({ voltageV }) => voltageV))
-    requireFuseStands(fuse, highestV, `fuses[${index}]`)
+  const highestAt = (points: readonly string[]) => {
+    const side = reached(points, [...cables, ...fuses, ...links])
+    return Math.max(0, ...sources.filter(({ plus }) => side.has(plus)).map(({ voltageV }) => voltageV))
+  }
+  for (const [index, { from, to, ...fuse }] of fuses.entries())
+    requireFuseStands(fuse, highestAt([from, to]), `fuses[${index}]`)
+  for (const [index, { id, plus, ratedVoltageV = Infinity }] of capacitors.entries()) {
+    const highestV = highestAt([plus])
+    if (highestV <= ratedVoltageV) continue
+    const detail = say('refused.capacitor-voltage', { id, ratedVoltageV, highestV })
+    throw refuse(`capacitors[${index}].ratedVoltageV`, detail)
   }
 }
 
@@ -82,7 +90,7 @@ export function requireCircuit(request: CircuitRequest): void {
     if (from === to) throw refuse(field, say('refused.begins-and-ends-at-the-same', { id, from }))
   }
   const loads = [
-    ...[...request.amplifiers, ...(request.accessories ?? [])].map(({ id }) => id),
+    ...[...request.amplifiers, ...(request.accessories ?? []), ...(request.capacitors ?? [])].map(({ id }) => id),
     ...(request.converters ?? []).map(({ id }) => inputOf(id))
   ]
   const live = reached(
@@ -93,6 +101,6 @@ export function requireCircuit(request: CircuitRequest): void {
     const lost = [from, to].find(point => !live.has(point))
     if (lost !== undefined) throw refuse(field, say('refused.nothing-joins-the-point-of-to', { lost, id }))
   }
-  requireFuseVoltage(request)
+  requireVoltages(request)
   requireWindow(request)
 }

@@ -3,6 +3,7 @@ import type { Circuit, CircuitRequest } from '../../../contract/supply/supply-ci
 import { assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { capacitorGuards } from './capacitor-guards.ts'
 import { circuitCautions } from './circuit-cautions.ts'
 import { bareBatteries, cableGuards, farFaults, fuseGuards, fuseSeries } from './circuit-guards.ts'
 import { circuitParts } from './circuit-parts.ts'
@@ -17,12 +18,14 @@ export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
   const parts = circuitParts(request, assumed)
   const reference = request.batteries[0]?.minus ?? ''
   const states = circuitStates(parts, reference)
+  const capacitors = capacitorGuards(parts, states, reference, assumed)
   const result: Circuit = {
     states,
     bareSources: bareBatteries(parts),
     cables: cableGuards(parts, states),
     fuses: fuseGuards(parts, states, reference),
     farFaults: farFaults(parts, reference),
+    ...(capacitors.length === 0 ? {} : { capacitors }),
     series: fuseSeries(parts),
     ...present({ collapseMargin: marginAtFullSine(parts, states, reference) })
   }

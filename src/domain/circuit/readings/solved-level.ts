@@ -59,11 +59,16 @@ function variants(element: Element, parts: CircuitParts, { level }: Situation): 
         ...both(sign => ({ ...law, givingOhm: law.givingOhm * ratio ** sign }))
       ]
     }
-    case 'regulated':
+    case 'regulated': {
+      // where the vehicle governs it, both ends of what it may hold
+      const governed = parts.request.alternators?.find(({ id }) => id === element.id)
+      const { lowestSetV = law.setV, highestSetV = law.setV } = governed ?? {}
       return [
-        ...both(sign => ({ ...law, setV: law.setV + sign * setBandV.value * each12 })),
+        { ...law, setV: Math.min(law.setV - setBandV.value * each12, lowestSetV) },
+        { ...law, setV: Math.max(law.setV + setBandV.value * each12, highestSetV) },
         ...both(sign => ({ ...law, limitA: law.limitA * (1 + sign * limitBand.value) }))
       ]
+    }
     case 'power': {
       const band = level === 'heavy' || level === 'average' ? musicBand.value : loadBand.value
       return both(sign => ({ ...law, powerW: law.powerW * (1 + sign * band) }))
@@ -77,19 +82,12 @@ function variants(element: Element, parts: CircuitParts, { level }: Situation): 
 const acrossV = (voltages: PointVoltages, { from, to }: Pick<Element, 'from' | 'to'>) =>
   (voltages.get(from) ?? 0) - (voltages.get(to) ?? 0)
 
-interface Standing {
-  readonly elements: readonly Element[]
-  readonly voltages: PointVoltages
-}
-
-/**
- * Whether a source goes over from one part of its law to another, where a straight line says nothing: a regulator set higher may
- * lie at its limit under the law it then has, which the line knows nothing of.
- */
-const bends = (before: Standing, after: Standing) =>
-  before.elements.some(({ law }, k) => {
-    const other = after.elements[k] as Element
-    return partOf(law, acrossV(before.voltages, other)) !== partOf(other.law, acrossV(after.voltages, other))
+/** Whether a source goes over from one part of its law to another, as planned or as changed, where a straight line says nothing. */
+const bends = (planned: Found, changed: readonly Element[], after: PointVoltages) =>
+  planned.elements.some((element, index) => {
+    const law = changed[index]?.law ?? element.law
+    const part = partOf(element.law, acrossV(planned.voltages, element))
+    return part !== partOf(law, acrossV(after, element)) || part !== partOf(law, acrossV(planned.voltages, element))
   })
 
 /**
@@ -130,8 +128,7 @@ export function solvedLevel(asked: CircuitParts, situation: Situation, reference
   const moved = changes.map(({ index, law }, change) => {
     const changed = elements.map((element, place) => (place === index ? { ...element, law } : element))
     const straight = shifts[change] ?? voltages
-    const bent = bends({ elements, voltages }, { elements: changed, voltages: straight })
-    const anew = bent ? solvePoints(changed, reference) : undefined
+    const anew = bends({ elements, voltages }, changed, straight) ? solvePoints(changed, reference) : undefined
     return { elements: changed, voltages: anew ?? straight }
   })
   return { elements, voltages, moved }

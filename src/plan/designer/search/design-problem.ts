@@ -37,6 +37,7 @@ export interface DesignProblem<Placed extends Place> {
   readonly room: Room<Placed>
   /** What the caller has fixed. */
   readonly kind?: PlannedKind
+  readonly netVolumeM3?: number
   readonly tuningHz?: number
   readonly areaM2?: number
 }

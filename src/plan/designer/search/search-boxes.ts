@@ -26,7 +26,8 @@ function* nodes(from: number, to: number, step: number): Generator<number> {
   for (let node = Math.ceil(from / step - 1e-9); node * step <= to + 1e-9; node++) yield node * step
 }
 
-function volumes<Placed extends Place>({ room }: DesignProblem<Placed>): readonly number[] {
+function volumes<Placed extends Place>({ room, netVolumeM3 }: DesignProblem<Placed>): readonly number[] {
+  if (netVolumeM3 !== undefined) return netVolumeM3 > room.toM3 ? [] : [Math.log(netVolumeM3)]
   if (!(room.toM3 > room.fromM3)) return []
   const inside = [...nodes(Math.log(room.fromM3), Math.log(room.toM3), Math.LN10 / VOLUMES_PER_DECADE)]
   return [...new Set([...inside, Math.log(room.toM3)])]
@@ -58,8 +59,9 @@ function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: 
   const wide = (share * Math.LN10) / VOLUMES_PER_DECADE
   const high = problem.tuningHz === undefined && spot.kind === 'vented' ? (share * Math.LN2) / TUNINGS_PER_OCTAVE : 0
   const up = high === 0 ? [0] : [-high, 0, high]
+  const across = problem.netVolumeM3 === undefined ? [-wide, 0, wide] : [0]
   const [least, most] = [Math.log(problem.room.fromM3), Math.log(problem.room.toM3)]
-  return [-wide, 0, wide]
+  return across
     .filter(dv => dv === 0 || (spot.volume + dv >= least && spot.volume + dv <= most))
     .flatMap(dv => up.map(dt => ({ ...spot, volume: spot.volume + dv, tuning: spot.tuning + dt })))
     .filter(({ volume, tuning }) => volume !== spot.volume || tuning !== spot.tuning)

@@ -1,6 +1,7 @@
 /** Cables, fuses and the body between the points of a plan's circuit. */
 
 import type { CircuitCable, CircuitFuse, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
+import type { PlanCircuit } from '../../../contract/systems/plan-circuit.ts'
 import { supplyDefaults } from '../../../domain/circuit/source/defaults.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
@@ -168,6 +169,29 @@ function bodyPieces({ supply }: SupplyBrief, minus: string): Partial<Pieces> {
     links: [{ ...body, ...(given ? {} : { assumed: true }) }],
     assumed: given ? [] : [{ field: 'supply.return.resistanceOhm', value, why }]
   }
+}
+
+const CAPACITOR = { id: 'capacitor', plus: 'capacitor plus', minus: 'capacitor minus' } as const
+
+/** Its two leads, at the terminals of the bass amplifier. */
+export function capacitorPieces(brief: SupplyBrief, capacitor: PlanCircuit['capacitor']): Partial<Pieces> {
+  if (capacitor === undefined) return {}
+  const { designation, lengthM } = capacitor
+  const { plus, minus } = points.amplifierPoles(0)
+  const laid = { designation, ...brief.inTheBoot }
+  return {
+    cables: [
+      cable('capacitor lead', [plus, CAPACITOR.plus], lengthM, laid),
+      cable('capacitor return', [CAPACITOR.minus, minus], lengthM, laid)
+    ]
+  }
+}
+
+/** What its sheet says, where it was given. */
+export function capacitorsOf({ supply: { capacitor } }: SupplyBrief): Pick<CircuitRequest, 'capacitors'> {
+  if (capacitor === undefined) return {}
+  const { capacitanceF, esrOhm, prechargeOhm } = capacitor
+  return { capacitors: [{ ...CAPACITOR, capacitanceF, ...present({ esrOhm, prechargeOhm }) }] }
 }
 
 /** @param end  where the trunk ends */

@@ -10,10 +10,20 @@ import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { type Part, runPart, waitingFor } from '../../request/part.ts'
 import { RUNNING_OVER_NOMINAL, usual } from '../../request/plan-usual.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
+import { capacitorOf } from '../accessories.ts'
 import { hasBlock } from '../plan-run.ts'
 import type { CurrentPart, PowerRuns } from '../plan-supply.ts'
 import { converterPieces, converterSources } from './graph-converter.ts'
-import { type Hub, minusOf, type Pieces, points, powerPieces, together } from './graph-pieces.ts'
+import {
+  capacitorPieces,
+  capacitorsOf,
+  type Hub,
+  minusOf,
+  type Pieces,
+  points,
+  powerPieces,
+  together
+} from './graph-pieces.ts'
 import { secondPieces, secondSources, trunkEndsAt } from './graph-second.ts'
 import { chargingEnds, endsAssumed, starterAssumed, starterOf } from './vehicle-habits.ts'
 
@@ -82,6 +92,7 @@ function graphRequest(
     ...present({ fuses: fuses.length === 0 ? undefined : fuses, links: links.length === 0 ? undefined : links }),
     amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers, joined)),
     accessories: [vehicleOf(brief, charging, minus)],
+    ...capacitorsOf(brief),
     ...present({ starter: starterOf(brief, minus) })
   }
 }
@@ -127,7 +138,12 @@ export function planGraph(
   const drawn = current.outcome.result
   const hub = hubOf(runs, minusOf(brief))
   const power = powerPieces(brief, trunk, runs.branches, trunkEndsAt(runs), hub)
-  const pieces = together([power, secondPieces(brief, runs), converterPieces(brief, runs)])
+  const pieces = together([
+    power,
+    secondPieces(brief, runs),
+    converterPieces(brief, runs),
+    capacitorPieces(brief, capacitorOf(brief, runs))
+  ])
   const circuit = runPart(graphRequest(brief, current.request, drawn, pieces, runs, joined, hub.minus), computeCircuit)
   return { circuit, assumed: [...pieces.assumed, ...graphAssumed(brief, drawn)] }
 }

@@ -3,7 +3,6 @@ export const partSentences = {
   'part.battery': 'battery',
   'part.battery-sensor': 'battery sensor',
   'part.beside.amplifier': 'the amplifier',
-  'part.beside.block': 'the distribution block',
   'part.chemistry.agm': 'AGM',
   'part.chemistry.flooded': 'flooded',
   'part.chemistry.gel': 'gel',

@@ -6,7 +6,6 @@ export const germanPart = translation<typeof partSentences>()({
   'part.battery': 'Batterie',
   'part.battery-sensor': 'Batteriesensor',
   'part.beside.amplifier': 'am Verstärker',
-  'part.beside.block': 'am Verteiler',
   'part.chemistry.agm': 'AGM',
   'part.chemistry.flooded': 'Nassbatterie',
   'part.chemistry.gel': 'Gel',

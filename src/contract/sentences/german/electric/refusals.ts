@@ -28,6 +28,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
   'refused.a-loudspeaker-output-needs-levelv-or':
     'Ein Lautsprecherausgang braucht levelV, oder seine Dauerleistung powerW mit der Last loadOhm, für die sie gilt.',
   'refused.a-second-battery-needs-the-first': 'Eine zweite Batterie verlangt, dass auch die erste beschrieben ist.',
+  'refused.capacitor-voltage':
+    'Der Kondensator {id} ist für {ratedVoltageV} V gebaut, und {highestV} V können an ihm liegen: einen für mehr nehmen.',
   'refused.charging-outside-its-ends':
     'Sie hält {setV} V, außerhalb der {lowestSetV} bis {highestSetV} V, zwischen denen sie geregelt wird.',
   'refused.begins-and-ends-at-the-same': '{id} beginnt und endet am selben Punkt {from}.',
@@ -60,6 +62,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
   'refused.give-the-power-drawn-or-the': 'Die Leistungsaufnahme oder den Strom angeben, nicht beides.',
   'refused.give-the-power-drawn-the-current':
     'Die Leistungsaufnahme, den Strom oder Leistung und Klasse angeben: eines davon.',
+  'refused.idle-output-twice':
+    'Entweder die Drehzahl der Welle im Leerlauf oder die Leistung dort angeben, nicht beides.',
   'refused.insulation-of-class-c-cannot-carry':
     'Isolierung der Klasse {insulationC} °C trägt in {ambientC} °C Umgebung keinen Strom: eine höhere Klasse oder einen anderen Weg wählen.',
   'refused.is-no-size-of-the-series': '{designation} ist keine Größe der Reihe {series}: {sizes}.',

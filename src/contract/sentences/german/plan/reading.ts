@@ -3,9 +3,14 @@ import type { readingSentences } from '../../english/plan/reading.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanReading = translation<typeof readingSentences>()({
+  'reading.dense-bass-ready-mode-on': 'dichter Bass mit vollem Pegel, Fahrbereitschaft an',
+  'reading.ready-mode-off': 'Fahrbereitschaft aus, nichts spielt',
+  'reading.ready-mode-off-amplifiers-on': 'Fahrbereitschaft aus, Verstärker an, nichts spielt',
+  'reading.ready-mode-on': 'Fahrbereitschaft an, nichts spielt',
   'reading.starter': 'Batterie, während der Anlasser dreht',
   'reading.least-reading': 'von Pol zu Pol, Messgerät auf kleinstem Wert',
   'reading.at-the-start': 'beim Start des Motors, Verstärker an, nichts spielt',
+  'reading.the-plus-lead-of': 'die Plusleitung von {name}',
   'reading.weak-battery': 'eine schwache oder nicht volle Batterie: prüfen, bevor etwas eingestellt wird',
   'reading.warm-engine': 'ein warmer Motor dreht leicht',
   'reading.minus-post-of-the-second-battery': 'Minuspol der zweiten Batterie',
@@ -33,7 +38,8 @@ export const germanReading = translation<typeof readingSentences>()({
   'reading.charging-voltage-at-the-battery': 'Ladespannung an der Batterie',
   'reading.clamp-around': 'Zange um {mainName}',
   'reading.clamp-around-its-output-lead': 'Zange um seine Ausgangsleitung',
-  'reading.clamp-around-the-main-cable-or': 'Zange um das Hauptkabel, oder Millivolt über seiner Sicherung',
+  'reading.clamp-around-the-main-cable-or':
+    'eine Zange für Milliampere um das Hauptkabel; oder das Messgerät, Bereich 10 A, über den Halter der Hauptsicherung geklemmt, die dann gezogen wird',
   'reading.clip-to-clip': 'von Klemme zu Klemme',
   'reading.current-drawn-idle': 'Ruhestrom im Leerlauf',
   'reading.current-with-music': 'Strom mit Musik',
