@@ -1631,12 +1631,16 @@ export interface components {
         ChargingRequest: {
             /** @description What the vehicle itself draws while it runs */
             baseLoadA?: number;
+            /** @description The same while driving */
+            drivingShaftPerMin?: number;
             /** @description Output of an alternator hot over cold */
             hotFactor?: number;
             /** @description Output of an alternator at idle from the rating line, cold */
             idleA?: number;
             /** @description Output of an alternator at idle over rated output */
             idleFraction?: number;
+            /** @description Speed of its shaft at idle, engine speed times pulley ratio */
+            idleShaftPerMin?: number;
             /**
              * @description Alternator, or a DC-DC converter
              * @enum {string}
@@ -8557,9 +8561,11 @@ export interface operations {
                 "capacitor.sourceOhm"?: number;
                 "capacitor.toV"?: number;
                 "charging.baseLoadA"?: number;
+                "charging.drivingShaftPerMin"?: number;
                 "charging.hotFactor"?: number;
                 "charging.idleA"?: number;
                 "charging.idleFraction"?: number;
+                "charging.idleShaftPerMin"?: number;
                 "charging.kind"?: "alternator" | "converter";
                 "charging.ratedA"?: number;
                 "converter.efficiency"?: number;
