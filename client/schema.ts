@@ -1647,12 +1647,16 @@ export interface components {
         ChargingRequest: {
             /** @description What the vehicle itself draws while it runs */
             baseLoadA?: number;
+            /** @description The same while driving */
+            drivingShaftPerMin?: number;
             /** @description Output of an alternator hot over cold */
             hotFactor?: number;
             /** @description Output of an alternator at idle from the rating line, cold */
             idleA?: number;
             /** @description Output of an alternator at idle over rated output */
             idleFraction?: number;
+            /** @description Speed of its shaft at idle, engine speed times pulley ratio */
+            idleShaftPerMin?: number;
             /**
              * @description Alternator, or a DC-DC converter
              * @enum {string}
@@ -6770,6 +6774,8 @@ export interface components {
         FuseAmbientC: number;
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
         HeavyCurrentA: number;
+        /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+        Language: "en" | "de";
         /** @description Continuous load over fuse rating [1] */
         LoadRatio: number;
         /** @description External fuse the amplifier’s maker states [A] */
@@ -6855,6 +6861,8 @@ export interface operations {
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 gainPowerW?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 "otherAmplifiers.0.channels"?: number;
                 "otherAmplifiers.0.class"?: components["schemas"]["AmplifierClass"];
                 "otherAmplifiers.0.efficiency"?: number;
@@ -6920,6 +6928,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -6964,6 +6974,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
                 fromIndex?: string;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
             };
             header?: never;
             path?: never;
@@ -7004,6 +7016,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "dxf" | "pdf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7047,6 +7061,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "gltf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7089,6 +7105,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7133,6 +7151,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7177,6 +7197,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7338,6 +7360,8 @@ export interface operations {
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 form?: "json" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 minimumOhm?: number;
                 targetOhm?: number;
                 totalPowerW?: number;
@@ -7389,6 +7413,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7432,6 +7458,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "html";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7516,6 +7544,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7559,6 +7589,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7636,6 +7668,8 @@ export interface operations {
                 "driver.vasL"?: number;
                 /** @description Linear excursion, one way, peak [mm] */
                 "driver.xmaxMm"?: components["parameters"]["DriverXmaxMm"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
             };
             header?: never;
             path?: never;
@@ -7683,6 +7717,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7726,6 +7762,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "csv" | "svg";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7768,6 +7806,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7812,6 +7852,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7855,6 +7897,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 parts?: string;
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
@@ -7945,6 +7989,8 @@ export interface operations {
                 "filters.0.order"?: number;
                 "filters.0.q"?: number;
                 highPassHz?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 leakQ?: number;
                 lowPassHz?: number;
                 mouth?: components["schemas"]["PortMouth"];
@@ -8014,6 +8060,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8353,6 +8401,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8418,6 +8468,8 @@ export interface operations {
                 insulationC?: number;
                 insulationMaterial?: components["schemas"]["InsulationMaterial"];
                 jointOhm?: number;
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 loadModel?: "constant-current" | "constant-power";
                 loadPowerW?: number;
                 /** @description Continuous load over fuse rating [1] */
@@ -8507,6 +8559,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8549,6 +8603,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8620,9 +8676,11 @@ export interface operations {
                 "capacitor.sourceOhm"?: number;
                 "capacitor.toV"?: number;
                 "charging.baseLoadA"?: number;
+                "charging.drivingShaftPerMin"?: number;
                 "charging.hotFactor"?: number;
                 "charging.idleA"?: number;
                 "charging.idleFraction"?: number;
+                "charging.idleShaftPerMin"?: number;
                 "charging.kind"?: "alternator" | "converter";
                 "charging.ratedA"?: number;
                 "converter.efficiency"?: number;
@@ -8633,6 +8691,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 drive?: components["schemas"]["VehicleDrive"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 "secondBattery.arrangement"?: "isolated" | "parallel";
                 "secondBattery.capacityAh"?: number;
                 "secondBattery.chemistry"?: components["schemas"]["BatteryChemistry"];
@@ -8691,6 +8751,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8733,6 +8795,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -8798,6 +8862,8 @@ export interface operations {
                 fuseAmbientC?: components["parameters"]["FuseAmbientC"];
                 /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
                 heavyCurrentA?: components["parameters"]["HeavyCurrentA"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 linksTwoBatteries?: boolean;
                 /** @description Continuous load over fuse rating [1] */
                 loadRatio?: components["parameters"]["LoadRatio"];
@@ -8869,6 +8935,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };

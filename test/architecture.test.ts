@@ -1,5 +1,5 @@
 /** Imports point left only, a room opens only the rooms listed here, and nothing stands in a circle. */
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { doorsOf } from './support/doors.ts'
@@ -104,6 +104,14 @@ const knockedAt = (file: SourceFile): readonly string[] =>
 
 const files = sourceFiles()
 
+/** README by room. */
+const pagesOfRooms = (): ReadonlyMap<string, string> =>
+  new Map(
+    readdirSync(src, { recursive: true, encoding: 'utf8' })
+      .filter(name => name.endsWith('README.md'))
+      .map(name => [path.dirname(name), readFileSync(path.join(src, name), 'utf8')])
+  )
+
 describe('architecture', () => {
   it('has no import that points to the right', () => {
     expect(files.length).toBeGreaterThan(10)
@@ -173,6 +181,23 @@ describe('architecture', () => {
     const places = files.map(({ file }) => file)
     expect(crowded(places)).toEqual([])
     expect(crowded([...places, ...Array.from({ length: 21 }, (_, n) => `domain/air/${n}.ts`)])).toHaveLength(1)
+  })
+
+  it('has a page in every room of more than five files, of one screen at most', () => {
+    // A file of these is the schema, the sentences or the record of one thing, as the page of the layer says.
+    const alike = /^(contract|http\/operations)\//
+    const pageless = (places: readonly string[], pages: ReadonlyMap<string, string>) =>
+      [...new Set(places.map(roomOf))].filter(
+        room => !alike.test(room) && !pages.has(room) && places.filter(place => roomOf(place) === room).length > 5
+      )
+    const places = files.map(({ file }) => file)
+    const pages = pagesOfRooms()
+    expect(pageless(places, pages)).toEqual([])
+    expect(pageless([...places, ...Array.from({ length: 6 }, (_, n) => `domain/new/${n}.ts`)], pages)).toEqual([
+      'domain/new'
+    ])
+    expect(pages.size).toBeGreaterThan(60)
+    expect([...pages].filter(([, text]) => text.split('\n').length > 50).map(([room]) => room)).toEqual([])
   })
 
   it('has no bag of odds and ends, and no clock or chance inside', () => {

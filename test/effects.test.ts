@@ -4,22 +4,12 @@ import { DesignError } from '../src/domain/design-error.ts'
 import { operations } from '../src/http/operations.ts'
 import type { Operation } from '../src/http/wire/operation.ts'
 import { requestValidator } from '../src/http/wire/request/request-validator.ts'
-import { requestSchema, resolved, type Schema } from './support/contract-judge.ts'
-import { nearExample, type Random, seeded, valueFor } from './support/random-requests.ts'
+import { branches, requestSchema, resolved, type Schema } from './support/contract-judge.ts'
+import { nearExample, pick, type Random, type Spot, seeded, spots, valueFor } from './support/random-requests.ts'
 import { seldomDefaults } from './support/seldom-defaults.ts'
 import { seldomFields } from './support/seldom-fields.ts'
 
 type Holder = Record<string, unknown>
-
-/** A field that may stand in a request, and the object that holds it or would. */
-interface Place {
-  /** `/enclosure(vented)/ports/[]/lengthMm`: a branch of a union is a field of its own. */
-  readonly id: string
-  readonly holder: Holder
-  readonly name: string
-  readonly schema: Schema
-  readonly optional: boolean
-}
 
 const isHolder = (value: unknown): value is Holder => typeof value === 'object' && value !== null
 
@@ -46,34 +36,32 @@ const fits = (schema: Schema, value: unknown): boolean =>
         return word === undefined || word === value[name]
       }))
 
-function* placesOf(given: Schema, value: unknown, id: string): Generator<Place> {
-  const schema = resolved(given)
-  const union = schema.oneOf ?? schema.anyOf
-  if (union !== undefined) {
-    const branch = union.find(each => fits(resolved(each), value))
-    if (branch === undefined) return
-    const tag = isHolder(value) ? tagsOf(resolved(branch), value) : ''
-    yield* placesOf(branch, value, tag === '' ? id : `${id}(${tag})`)
-    return
-  }
-  if (!isHolder(value)) return
-  if (Array.isArray(value)) {
-    for (const each of value) yield* placesOf(schema.items ?? {}, each, `${id}/[]`)
-    return
-  }
-  for (const [name, inner] of Object.entries(schema.properties ?? {})) {
-    if (wordOf(inner) !== undefined) continue
-    const optional = schema.required?.includes(name) !== true
-    yield { id: `${id}/${name}`, holder: value, name, schema: inner, optional }
-    yield* placesOf(inner, value[name], `${id}/${name}`)
-  }
+/** The branch of a union that a value is of is followed, and named by its words. */
+const byBranch = {
+  readings: (value: unknown, schemas: readonly Schema[]) => {
+    const branch = schemas.find(each => fits(each, value))
+    return branch === undefined ? [] : [branch]
+  },
+  called: (value: unknown, schemas: readonly Schema[]) => {
+    const branch = schemas.length > 1 && isHolder(value) ? schemas.find(each => fits(each, value)) : undefined
+    const words = branch === undefined ? '' : tagsOf(branch, value as Holder)
+    return words === '' ? '' : `(${words})`
+  },
+  absent: true
 }
 
-function* trialsOf({ holder, name, schema, optional }: Place, random: Random): Generator<unknown> {
+/** Fields that may hold more than one word; the items of a list are no fields. */
+const placesOf = (path: string, request: Holder): readonly Spot[] =>
+  spots(request, branches(requestSchema(path)), byBranch).filter(
+    ({ holder, schemas }) =>
+      !Array.isArray(holder) && !(schemas.length === 1 && wordOf(schemas[0] as Schema) !== undefined)
+  )
+
+function* trialsOf({ holder, name, schemas, optional }: Spot, random: Random): Generator<unknown> {
   const old = holder[name]
   if (old !== undefined && optional) yield undefined
   if (typeof old === 'number') yield* [old * 1.3, old * 0.7, old + 1, old * 4]
-  for (let n = 0; n < 6; n++) yield valueFor(schema, random, 0.5)
+  for (let n = 0; n < 6; n++) yield valueFor(pick(random, schemas), random, 0.5)
 }
 
 /** Result and doubts, or refusal; what is assumed only repeats what was not said. */
@@ -106,7 +94,7 @@ function idle(operation: Operation, near: number): { readonly tried: ReadonlySet
     const request = structuredClone(base) as Holder
     const before = said(operation, request)
     if (before.refused) continue
-    for (const place of placesOf(requestSchema(path), request, '')) {
+    for (const place of placesOf(path, request)) {
       const { id, holder, name } = place
       tried.add(id)
       if (moved.has(id)) continue

@@ -14,6 +14,7 @@ const briefs = Object.fromEntries(Object.entries(germanBriefs).map(([code, text]
 export const languages: Readonly<Record<LanguageCode, Language>> = {
   en: englishLanguage,
   de: {
+    tag: 'de',
     templates: { ...german, ...meanings, ...briefs },
     decimalMark: ',',
     pluralOf: count => germanPlurals.select(count)

@@ -6,15 +6,15 @@ import type { Said, SaidFields, ValuesOf } from '../contract/sentences/form/temp
 import { type Printable, printed, type Writing } from './template.ts'
 
 type English = typeof english
-type SentenceId = keyof English
+export type SentenceId = keyof English
 
 type Values<Id extends SentenceId> = ValuesOf<English[Id]>
 
+/** Nothing where a template takes nothing. */
+type Given<Id extends SentenceId> = Record<never, never> extends Values<Id> ? [] : [Values<Id>]
+
 /** @returns the sentence with its values; a value that its template wants and does not get does not compile */
-export function say<Id extends SentenceId>(
-  id: Id,
-  ...[values]: Record<never, never> extends Values<Id> ? [] : [Values<Id>]
-): Said {
+export function say<Id extends SentenceId>(id: Id, ...[values]: Given<Id>): Said {
   return values === undefined ? { id } : { id, values: values as NonNullable<Said['values']> }
 }
 
@@ -22,6 +22,8 @@ type SaidValue = NonNullable<Said['values']>[string]
 
 /** The words of a language: templates by id, and how it writes figures. */
 export interface Language extends Writing {
+  /** BCP 47. */
+  readonly tag: string
   readonly templates: Readonly<Record<string, string>>
 }
 
@@ -47,6 +49,10 @@ export function spoken({ id, values = {} }: Said, language: Language): string {
   return id === OPENING ? firstSentence(text) : text
 }
 
+/** Said and spoken at once, for what is read in one language only: a page, a drawing. */
+export const told = <Id extends SentenceId>(language: Language, id: Id, ...values: Given<Id>): string =>
+  spoken(say(id, ...values), language)
+
 const englishPlurals = new Intl.PluralRules('en')
 
 /** What the catalogue says of each caution stands with the sentences, under an id of its own. */
@@ -57,6 +63,7 @@ const meanings = Object.fromEntries(
 const briefs = Object.fromEntries(Object.entries(cautionBriefs).map(([code, brief]) => [`brief.${code}`, brief]))
 
 export const englishLanguage: Language = {
+  tag: 'en',
   templates: { ...english, ...meanings, ...briefs },
   decimalMark: '.',
   pluralOf: count => englishPlurals.select(count)

@@ -60,6 +60,17 @@ describe('what ships', () => {
     expect(copied?.toSorted()).toEqual(['scripts/build.ts', ...asked].toSorted())
   })
 
+  it('lets through to the image all that the Dockerfile copies from here', () => {
+    const copied = [...read('Dockerfile').matchAll(/^COPY (?!--from)(.+) \S+$/gm)].flatMap(([, names]) =>
+      names?.split(' ')
+    )
+    const passed = read('.dockerignore')
+      .split('\n')
+      .filter(line => line.startsWith('!'))
+      .map(line => line.slice(1))
+    expect(copied.toSorted()).toEqual(passed.toSorted())
+  })
+
   it('runs on the long-term release of Node in both stages of the image', () => {
     const bases = [...read('Dockerfile').matchAll(/^FROM (\S+)/gm)].map(([, base]) => base)
     expect(bases).toEqual(['node:24-slim', 'node:24-slim'])

@@ -8,6 +8,7 @@ import { drawingsPdf } from '../../src/documents/box/drawings-pdf.ts'
 import { responseCharts, roundUp } from '../../src/documents/charts/response-charts.ts'
 import { plainLine } from '../../src/documents/draw/dxf.ts'
 import { chartDescription } from '../../src/documents/draw/line-chart.ts'
+import { metric } from '../../src/documents/draw/number-text.ts'
 import { panelDrawing, scaleFor } from '../../src/documents/panels/panel-drawing.ts'
 import { panelsDxf, sheetsDxf } from '../../src/documents/panels/panel-dxf.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
@@ -17,7 +18,6 @@ import { inventedBox } from '../support/invented-box.ts'
 import { tenBoxes } from '../support/ten-boxes.ts'
 import { complaintsAboutXml } from '../support/well-formed.ts'
 
-const metric = { units: 'metric', inches: 'decimal' } as const
 const wedge = {
   shape: 'wedge',
   outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38, topDepthM: 0.25 },
@@ -186,7 +186,7 @@ describe('SVG drawings', () => {
     const { result } = drawBox({ box: wedge })
     expect(result.drawings.length).toBeGreaterThan(5)
     for (const { svg } of result.drawings) expect(complaintsAboutXml(svg)).toEqual([])
-    expect(complaintsAboutXml(drawingBook(result.drawings, 'wedge'))).toEqual([])
+    expect(complaintsAboutXml(drawingBook(result.drawings, 'wedge', metric.language))).toEqual([])
   })
 
   it('escape what a caller wrote', () => {
@@ -194,7 +194,7 @@ describe('SVG drawings', () => {
     const { svg } = panelDrawing(panel, 'p', metric)
     expect(complaintsAboutXml(svg)).toEqual([])
     for (const part of ['<script', '\u202e', '\u0007']) expect(svg).not.toContain(part)
-    expect(complaintsAboutXml(drawingBook([], evil))).toEqual([])
+    expect(complaintsAboutXml(drawingBook([], evil, metric.language))).toEqual([])
   })
 
   it('show the whole box with every placed panel, holes in the front, in its true proportions', () => {
@@ -242,7 +242,11 @@ describe('SVG drawings', () => {
   it('print the dimensions a builder needs: both sides of the blank and both centres', () => {
     const { svg } = panelDrawing(inventedBox.panels[2] as Panel, 'p', metric)
     for (const text of ['>604<', '>364<', '>250<', '>182<']) expect(svg).toContain(text)
-    const inches = panelDrawing(inventedBox.panels[2] as Panel, 'p', { units: 'imperial', inches: 'sixteenths' }).svg
+    const inches = panelDrawing(inventedBox.panels[2] as Panel, 'p', {
+      ...metric,
+      units: 'imperial',
+      inches: 'sixteenths'
+    } as const).svg
     for (const text of ['>23 3/4<', '>14 5/16<', '>9 13/16<']) expect(inches).toContain(text)
   })
 
@@ -290,18 +294,25 @@ describe('charts', () => {
       }
     ]
     for (const each of cases)
-      for (const { svg } of responseCharts(each, { xmaxM: 0.012, airSpeedMPerS: 17, tuningHz: 35, f3Hz: 33 }))
+      for (const { svg } of responseCharts(each, {
+        ...metric,
+        xmaxM: 0.012,
+        airSpeedMPerS: 17,
+        tuningHz: 35,
+        f3Hz: 33
+      }))
         expect(complaintsAboutXml(svg)).toEqual([])
   })
 
   it('show limits and tell curves apart by dash as well as colour', () => {
-    const [level, excursion] = responseCharts({ ...curves }, { xmaxM: 0.012, cabinLevelDb: flat(110) })
+    const [level, excursion] = responseCharts({ ...curves }, { ...metric, xmaxM: 0.012, cabinLevelDb: flat(110) })
     expect(excursion?.svg).toContain('Xmax 12 mm')
     expect(level?.svg).toMatch(/stroke-dasharray="7 3"/)
   })
 
   it('say the highest and lowest value in words', () => {
     const words = chartDescription({
+      language: metric.language,
       id: 'c',
       title: 't',
       frequencyHz: [10, 20, 40],
@@ -325,7 +336,10 @@ describe('charts', () => {
 describe('PDF', () => {
   it('is the same twice, with a page for each drawing', async () => {
     const { result } = drawBox({ box: wedge, show: 'panels' })
-    const [first, second] = [await drawingsPdf(result.drawings, 'wedge'), await drawingsPdf(result.drawings, 'wedge')]
+    const [first, second] = [
+      await drawingsPdf(result.drawings, 'wedge', metric.language),
+      await drawingsPdf(result.drawings, 'wedge', metric.language)
+    ]
     expect(Buffer.from(first).equals(Buffer.from(second))).toBe(true)
     const text = Buffer.from(first).toString('latin1')
     expect(text.startsWith('%PDF-')).toBe(true)
@@ -400,5 +414,19 @@ describe('a board for a router', () => {
       bevels.map(({ vertices: [a, b] = [] }) => Math.hypot((a?.x ?? 0) - (b?.x ?? 0), (a?.y ?? 0) - (b?.y ?? 0)))
     ).toEqual(Array(4).fill(expect.closeTo(604, 2)))
     expect(panelsDxf(sloped)).toMatch(/edge \d: saw at [\d.]+ deg, (outer|inner) face long/)
+  })
+})
+
+describe('the list of cuts beside a sheet', () => {
+  it('shows every cut of the ten boxes whole', () => {
+    for (const [name, box] of Object.entries(tenBoxes)) {
+      const { drawings, cutPlan } = drawBox({ box, show: 'cut-sheets' }).result
+      const cuts = cutPlan?.layouts.flatMap(layout => layout.cuts).length ?? 0
+      const texts = drawings.flatMap(({ svg }) =>
+        [...svg.matchAll(/>([^<]*→[^<]*\|[^<]*)</g)].map(([, text = '']) => text)
+      )
+      expect([name, texts.length]).toEqual([name, cuts])
+      expect([name, texts.filter(text => text.includes('…'))]).toEqual([name, []])
+    }
   })
 })

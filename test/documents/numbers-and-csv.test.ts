@@ -5,6 +5,7 @@ import {
   durationText,
   figure,
   massText,
+  metric,
   openingText,
   pilotText,
   runText,
@@ -13,12 +14,11 @@ import {
   volumeText
 } from '../../src/documents/draw/number-text.ts'
 
-const imperial = { units: 'imperial', inches: 'decimal' } as const
-const metric = { units: 'metric', inches: 'decimal' } as const
+const imperial = { ...metric, units: 'imperial', inches: 'decimal' } as const
 
 describe('holes and pilots in inches', () => {
-  const inches = { units: 'imperial', inches: 'sixteenths' } as const
-  const decimal = { units: 'imperial', inches: 'decimal' } as const
+  const inches = { ...metric, units: 'imperial', inches: 'sixteenths' } as const
+  const decimal = { ...metric, units: 'imperial', inches: 'decimal' } as const
   const sized = (text: string) => {
     const [whole = '0', part = '0/1'] = text.includes(' ') ? text.split(' ') : text.includes('/') ? ['0', text] : [text]
     const [top = 0, bottom = 1] = part.split('/').map(Number)
@@ -28,10 +28,7 @@ describe('holes and pilots in inches', () => {
   it('are 9 3/16 for a cut-out of 232 mm and 7/64 for a pilot of 3 mm', () => {
     expect(openingText(0.232, inches)).toBe('9 3/16')
     expect(pilotText(0.003, inches)).toBe('7/64')
-    expect([openingText(0.0254, inches), openingText(0.282, { units: 'metric', inches: 'decimal' })]).toEqual([
-      '1',
-      '282'
-    ])
+    expect([openingText(0.0254, inches), openingText(0.282, metric)]).toEqual(['1', '282'])
   })
 
   it('let in what they are for, with less than a sixteenth of play; a pilot is never the wider drill', () => {
@@ -86,15 +83,20 @@ describe('figures on paper', () => {
   })
 
   it('uses a true minus sign, no minus zero and no float dust', () => {
-    expect(figure(-3.25, 1)).toMatch(/^−3\.[23]$/)
-    expect(figure(-0.01, 1)).toBe('0')
-    expect(figure(0.1 + 0.2, 6)).toBe('0.3')
-    expect(significant(1234.5)).toBe('1235')
-    expect(significant(0.012345)).toBe('0.0123')
+    expect(figure(-3.25, 1, metric)).toMatch(/^−3\.[23]$/)
+    expect(figure(-0.01, 1, metric)).toBe('0')
+    expect(figure(0.1 + 0.2, 6, metric)).toBe('0.3')
+    expect(significant(1234.5, 3, metric)).toBe('1235')
+    expect(significant(0.012345, 3, metric)).toBe('0.0123')
   })
 
   it('writes times as a person says them', () => {
-    expect([5, 60, 95, 60 * 50].map(durationText)).toEqual(['5 min', '1 h', '1 h 35 min', '2 days 2 h'])
+    expect([5, 60, 95, 60 * 50].map(minutes => durationText(minutes, metric))).toEqual([
+      '5 min',
+      '1 h',
+      '1 h 35 min',
+      '2 days 2 h'
+    ])
   })
 })
 

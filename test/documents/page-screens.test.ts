@@ -1,4 +1,5 @@
 /** The page of whole plans on a phone: how many screens it takes, whether its drawings can be read, and that it needs neither network nor script. */
+
 import { existsSync, mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
@@ -7,6 +8,7 @@ import axe from 'axe-core'
 import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
+import { metric } from '../../src/documents/draw/number-text.ts'
 import { planPage } from '../../src/documents/plan/page/plan-page.ts'
 import { paperOfPlan } from '../../src/documents/plan/paper-of-plan.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
@@ -32,7 +34,6 @@ const plans = {
   }
 } as const
 
-const metric = { units: 'metric', inches: 'decimal' } as const
 const folder = mkdtempSync(path.join(tmpdir(), 'plan-page-'))
 
 /** The page as a file that somebody saved. */

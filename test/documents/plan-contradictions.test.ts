@@ -1,6 +1,8 @@
 /** The reader of every form over random plans, and over the same with a fault put into one form; READ_PLANS=60 reads more. */
+
 import { describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
+import { metric } from '../../src/documents/draw/number-text.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { planSystem } from '../../src/plan/plan-system.ts'
@@ -8,7 +10,7 @@ import { contradictions, foundOf, quantities, type ReadPlan, readPlan } from '..
 import { randomPlan } from '../support/random-plans.ts'
 
 const COUNT = Number(process.env.READ_PLANS ?? 8)
-const options = { paper: { units: 'metric', inches: 'decimal' } } as const
+const options = { paper: metric } as const
 
 function read(wire: unknown): ReadPlan {
   const request = toSi(wire) as unknown as PlanRequest

@@ -2,20 +2,21 @@ import { existsSync, readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { type Browser, chromium } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { metric } from '../../src/documents/draw/number-text.ts'
 import { pageStyle } from '../../src/documents/plan/page/page-style.ts'
 import { planPage } from '../../src/documents/plan/page/plan-page.ts'
 import { inventedPlan } from '../support/invented-plan.ts'
 import { complaintsAboutXml } from '../support/well-formed.ts'
 
-const metric = { paper: { units: 'metric', inches: 'decimal' } } as const
-const page = planPage(inventedPlan(), metric)
+const options = { paper: metric } as const
+const page = planPage(inventedPlan(), options)
 /** As many assumptions and sources as a whole plan has. */
 const longPlan = {
   ...inventedPlan(),
   assumed: Array.from({ length: 24 }, (_, n) => ({ field: `part: entry.field${n}`, value: n, why: `reason ${n}` })),
   sources: Array.from({ length: 8 }, (_, n) => ({ id: `source-${n}`, title: `Title ${n}`, status: 'derived' as const }))
 }
-const longPage = planPage(longPlan, metric)
+const longPage = planPage(longPlan, options)
 const evil = '<img src=x onerror=alert(1)> "quoted" & \'single\''
 
 /** The page as XML: void elements closed, the style sheet taken out. */
@@ -54,7 +55,7 @@ describe('the page of a plan', () => {
         tried: [{ name: evil, why: evil }],
         cover: { ...inventedPlan().cover, sentence: evil }
       },
-      metric
+      options
     )
     expect(complaintsAboutXml(asXml(html))).toEqual([])
     expect(html).not.toContain('<img')
@@ -127,6 +128,7 @@ describe('the page of a plan', () => {
   it('leaves out what a plan does not have', () => {
     const bare = planPage(
       {
+        language: metric.language,
         title: 'Bare',
         verdict: 'incomplete',
         reasons: ['driver: too little given'],
@@ -149,7 +151,7 @@ describe('the page of a plan', () => {
         assumed: [],
         sources: []
       },
-      metric
+      options
     )
     expect(bare).toContain('too little given')
     expect(bare).toContain('12 mm too high')
@@ -158,13 +160,13 @@ describe('the page of a plan', () => {
   })
 
   it('says which other boxes the same parts could have', () => {
-    const html = planPage(inventedPlan(), metric)
+    const html = planPage(inventedPlan(), options)
     expect(html).toContain('Other boxes for the same parts (1)')
     expect(html).toContain('Worse: 4.2 dB less.')
   })
 
   it('writes inches when asked', () => {
-    const html = planPage(inventedPlan(), { paper: { units: 'imperial', inches: 'sixteenths' } })
+    const html = planPage(inventedPlan(), { paper: { ...metric, units: 'imperial', inches: 'sixteenths' } as const })
     expect(html).toMatch(/\d+ \d+\/16 in/)
     expect(html).toMatch(/ lb</)
   })

@@ -1,6 +1,8 @@
 /** Reads page, text, Markdown and paper of a plan as a stranger would, and finds what contradicts itself. */
+
 import { describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
+import { metric } from '../../src/documents/draw/number-text.ts'
 import { planPage } from '../../src/documents/plan/page/plan-page.ts'
 import { paperOfPlan } from '../../src/documents/plan/paper-of-plan.ts'
 import { pdfCover } from '../../src/documents/plan/pdf/plan-pdf-cover.ts'
@@ -10,7 +12,7 @@ import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operation
 import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { planSystem } from '../../src/plan/plan-system.ts'
 
-const options = { paper: { units: 'metric', inches: 'decimal' } } as const
+const options = { paper: metric } as const
 
 /** Every text of a PDF's content, whatever it stands in. */
 function textsOf(node: unknown): string {

@@ -1,6 +1,8 @@
 /** What can hurt is said where it can hurt: every caution of a step stands there, once, in each form of a plan. */
+
 import { describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
+import { metric } from '../../src/documents/draw/number-text.ts'
 import { planPage } from '../../src/documents/plan/page/plan-page.ts'
 import { paperOfPlan } from '../../src/documents/plan/paper-of-plan.ts'
 import { pdfBuild, pdfWire } from '../../src/documents/plan/pdf/plan-pdf-work.ts'
@@ -10,7 +12,7 @@ import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { planSystem } from '../../src/plan/plan-system.ts'
 import { inventedPlan } from '../support/invented-plan.ts'
 
-const units = { units: 'metric', inches: 'decimal' } as const
+const units = metric
 
 const spaced = (text: string) => text.replace(/\s+/g, ' ')
 const readable = (html: string) =>

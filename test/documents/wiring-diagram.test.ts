@@ -4,6 +4,7 @@ import { type DrawnWiring, wiringDescription, wiringDiagram } from '../../src/do
 import { arrangementsOf, networkOf } from '../../src/domain/coils/arrangements.ts'
 import { type Coil, type CoilNetwork, joined } from '../../src/domain/coils/coil-network.ts'
 import { jointsOf, terminalName } from '../../src/domain/coils/joints.ts'
+import { englishLanguage } from '../../src/domain/say.ts'
 import { testApp } from '../support/call.ts'
 
 interface Point {
@@ -84,6 +85,7 @@ function expected({ network, coilsPerDriver }: DrawnWiring): readonly string[] {
 }
 
 const drawn = (network: CoilNetwork<Coil>, driverCount: number, coilsPerDriver: number): DrawnWiring => ({
+  language: englishLanguage,
   network,
   driverCount,
   coilsPerDriver,

@@ -192,7 +192,7 @@ describe('the card', () => {
       highest: 12.75,
       below: 'a battery that is not full'
     } as const
-    const card = readingCard([told], plan.commissioning)
+    const card = readingCard([told], plan.commissioning, metric)
     expect(card).toEqual([
       {
         what: 'voltage at the amplifier',

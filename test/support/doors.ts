@@ -286,7 +286,6 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-leaflet',
     'plan-piston',
     'plan-ratings',
-    'plan-request',
     'plan-travel',
     'plan-usual',
     'plan-workshop',

@@ -1,9 +1,11 @@
 /** A plan of our own for tests of pages: an invented driver in an invented boot. */
+
 import { usualSheets } from '../../src/documents/box/draw-box.ts'
 import type { PlanPaper } from '../../src/documents/plan/plan-paper.ts'
 import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { caution } from '../../src/domain/caution.ts'
+import { englishLanguage } from '../../src/domain/say.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { placedCautions } from '../../src/plan/answer/step-cautions.ts'
 import { billOfMaterials } from '../../src/plan/bill/bill-of-materials.ts'
@@ -65,6 +67,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
   const frequencyHz = Array.from({ length: 120 }, (_, index) => 10 * 20 ** (index / 119))
   const resonance = (hz: number, at: number) => 1 / (1 + ((hz / at - at / hz) * 4) ** 2)
   return {
+    language: englishLanguage,
     title,
     verdict: 'take-care',
     reasons: [],
@@ -155,6 +158,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       rearPortAirSpeedMPerS: frequencyHz.map(hz => 20 * resonance(hz, 33))
     },
     limits: {
+      language: englishLanguage,
       xmaxM: 0.014,
       airSpeedMPerS: 17,
       minimumOhm: 1,
@@ -165,6 +169,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     box,
     cutPlan,
     wiring: {
+      language: englishLanguage,
       battery: ['12 V, 70 Ah'],
       notDrawn: [],
       fuse: '125 A, bolt-down',

@@ -72,22 +72,41 @@ export function valueFor(given: Schema, random: Random, share = 0.4): unknown {
   return null
 }
 
-interface Spot {
+/** A field of a request, or one that may stand there, with the schemas it may have. */
+export interface Spot {
+  /** `/enclosure/ports/[]/lengthMm`; what a reading is called stands in it, so that a field of each branch is one of its own. */
+  readonly id: string
   readonly holder: Record<string, unknown>
   readonly name: string
   readonly schemas: readonly Schema[]
+  readonly optional: boolean
 }
 
+/** How a request is walked: which readings of a value are followed, what they are called, and whether absent fields count. */
+interface Walk {
+  readonly readings: (value: unknown, schemas: readonly Schema[]) => readonly Schema[]
+  readonly called: (value: unknown, schemas: readonly Schema[]) => string
+  readonly absent: boolean
+}
+
+const everyReading: Walk = { readings: (_, schemas) => schemas, called: () => '', absent: false }
+
 /** Every field of a request with the schemas that may stand there. */
-export function spots(value: unknown, schemas: readonly Schema[]): readonly Spot[] {
+export function spots(value: unknown, schemas: readonly Schema[], walk = everyReading, at = ''): readonly Spot[] {
   if (typeof value !== 'object' || value === null) return []
   const holder = value as Record<string, unknown>
-  return Object.keys(holder).flatMap(name => {
-    const inner = schemas.flatMap(schema => {
+  const own = walk.readings(value, schemas)
+  const here = `${at}${walk.called(value, schemas)}`
+  const known =
+    walk.absent && !Array.isArray(value) ? own.flatMap(({ properties = {} }) => Object.keys(properties)) : []
+  return [...new Set([...Object.keys(holder), ...known])].flatMap(name => {
+    const inner = own.flatMap(schema => {
       const next = Array.isArray(value) ? schema.items : schema.properties?.[name]
       return next === undefined ? [] : branches(next)
     })
-    return [{ holder, name, schemas: inner }, ...spots(holder[name], inner)]
+    const id = `${here}/${Array.isArray(value) ? '[]' : name}`
+    const optional = own.every(({ required }) => required?.includes(name) !== true)
+    return [{ id, holder, name, schemas: inner, optional }, ...spots(holder[name], inner, walk, id)]
   })
 }
 

@@ -101,6 +101,11 @@ export const seldomFields: Readonly<Record<string, readonly unknown[]>> = {
   '/v1/supply/current': [
     {
       systemVoltageV: 12,
+      amplifiers: [{ powerW: 500, class: 'D' }],
+      charging: { kind: 'alternator', ratedA: 140, idleShaftPerMin: 2000, drivingShaftPerMin: 5000 }
+    },
+    {
+      systemVoltageV: 12,
       amplifiers: [
         {
           ratings: [

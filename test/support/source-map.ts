@@ -24,6 +24,8 @@ export interface SourceFile {
   readonly exports: readonly string[]
   /** Fields of interfaces and type literals. */
   readonly interfaceFields: number
+  /** Fields of requests and answers where they are written: properties given to `component` or `Type.Object`. */
+  readonly schemaFields: number
   readonly casts: number
 }
 
@@ -48,11 +50,19 @@ function exportedNames(node: ts.Statement): readonly string[] {
   return name === undefined ? [] : [name.text]
 }
 
+/** The object literal that holds the fields of a schema. */
+function isSchemaOf(node: ts.Node): node is ts.ObjectLiteralExpression {
+  if (!ts.isObjectLiteralExpression(node) || !ts.isCallExpression(node.parent)) return false
+  const { expression, arguments: given } = node.parent
+  const called = expression.getText(node.getSourceFile())
+  return (called === 'component' && given[2] === node) || (called === 'Type.Object' && given[0] === node)
+}
+
 /** Parses one file; `file` is its path below src. */
 export function sourceFile(file: string, text: string): SourceFile {
   const tree = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true)
   const imports: ImportClause[] = []
-  const counts = { interfaceFields: 0, casts: 0 }
+  const counts = { interfaceFields: 0, schemaFields: 0, casts: 0 }
   const add = (specifier: string, typeOnly: boolean, names: readonly string[]) =>
     imports.push({
       specifier,
@@ -71,6 +81,7 @@ export function sourceFile(file: string, text: string): SourceFile {
       const [first] = node.arguments
       if (first && ts.isStringLiteral(first)) add(first.text, false, ['*'])
     } else if (ts.isPropertySignature(node)) counts.interfaceFields++
+    else if (isSchemaOf(node)) counts.schemaFields += node.properties.length
     else if (ts.isAsExpression(node) && node.type.getText(tree) !== 'const') counts.casts++
     ts.forEachChild(node, visit)
   }
@@ -84,18 +95,19 @@ export function sourceFile(file: string, text: string): SourceFile {
   }
 }
 
-function filesBelow(folder: string): readonly SourceFile[] {
-  return readdirSync(path.join(src, folder), { recursive: true, encoding: 'utf8' })
+function filesBelow(folder: string, root = src): readonly SourceFile[] {
+  return readdirSync(path.join(root, folder), { recursive: true, encoding: 'utf8' })
     .filter(file => file.endsWith('.ts') && !file.includes('node_modules'))
     .sort()
     .map(file => path.join(folder, file))
-    .map(file => sourceFile(file, readFileSync(path.join(src, file), 'utf8')))
+    .map(file => sourceFile(file, readFileSync(path.join(root, file), 'utf8')))
 }
 
-export const sourceFiles = (): readonly SourceFile[] => filesBelow('.')
+/** @param root  of another state of the sources, to be compared */
+export const sourceFiles = (root = src): readonly SourceFile[] => filesBelow('.', root)
 
 /** Tests and scripts, which open the source from outside; the targets of their imports are paths below src as well. */
-export const outsideFiles = (): readonly SourceFile[] => ['../test', '../scripts'].flatMap(filesBelow)
+export const outsideFiles = (): readonly SourceFile[] => ['../test', '../scripts'].flatMap(folder => filesBelow(folder))
 
 /** Folder of a file: its room. Files at the top are rooms of their own. */
 export const roomOf = (file: string): string => (file.includes('/') ? path.dirname(file) : file)

@@ -33,6 +33,8 @@ export const BoxDrawingRequest = component('BoxDrawingRequest', 'A box to be dra
   inches: Type.Optional(choice('How inches are written on paper', inchStyles)),
   title: Type.Optional(label('Title of the set of drawings', 80))
 })
+export interface BoxDrawingRequest extends Si<Static<typeof BoxDrawingRequest>> {}
+
 const BoxDrawing = component('BoxDrawing', 'One drawing.', {
   subject: choice('A panel, a sheet with what is cut from it, a step of assembly, or a page of a template', [
     'panel',

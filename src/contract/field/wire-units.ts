@@ -15,6 +15,7 @@ const wireUnits = [
   { wire: 'Mohm', si: 'Ohm', perSi: 1e3 },
   { wire: 'Cm2', si: 'M2', perSi: 1e4 },
   { wire: 'Mm2', si: 'M2', perSi: 1e6 },
+  { wire: 'PerMin', si: 'Hz', perSi: 60 },
   { wire: 'Mm', si: 'M', perSi: 1e3 },
   { wire: 'Mh', si: 'H', perSi: 1e3 },
   { wire: 'Gpa', si: 'Pa', perSi: 1e-9 },

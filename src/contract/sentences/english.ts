@@ -24,6 +24,13 @@ import { limitSentences } from './english/electric/limit.ts'
 import { partSentences } from './english/electric/part.ts'
 import { refusalsElectricSentences } from './english/electric/refusals.ts'
 import { openingSentences } from './english/opening.ts'
+import { chartWords } from './english/paper/chart.ts'
+import { coverWords } from './english/paper/cover.ts'
+import { drawingWords } from './english/paper/drawing.ts'
+import { frontWords } from './english/paper/front.ts'
+import { itemWords } from './english/paper/item.ts'
+import { wiringWords } from './english/paper/wiring.ts'
+import { workWords } from './english/paper/work.ts'
 import { answerSentences } from './english/plan/answer.ts'
 import { billSentences } from './english/plan/bill.ts'
 import { cableBillSentences } from './english/plan/cable-bill.ts'
@@ -81,5 +88,12 @@ export const english = {
   ...refusalsElectricSentences,
   ...refusalsPlanSentences,
   ...sheetSentences,
-  ...signalSentences
+  ...signalSentences,
+  ...chartWords,
+  ...coverWords,
+  ...drawingWords,
+  ...wiringWords,
+  ...workWords,
+  ...itemWords,
+  ...frontWords
 } as const

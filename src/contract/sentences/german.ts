@@ -24,6 +24,13 @@ import { germanLimit } from './german/electric/limit.ts'
 import { germanPart } from './german/electric/part.ts'
 import { germanRefusalsElectric } from './german/electric/refusals.ts'
 import { germanOpening } from './german/opening.ts'
+import { germanChartWords } from './german/paper/chart.ts'
+import { germanCoverWords } from './german/paper/cover.ts'
+import { germanDrawingWords } from './german/paper/drawing.ts'
+import { germanFrontWords } from './german/paper/front.ts'
+import { germanItemWords } from './german/paper/item.ts'
+import { germanWiringWords } from './german/paper/wiring.ts'
+import { germanWorkWords } from './german/paper/work.ts'
 import { germanAnswer } from './german/plan/answer.ts'
 import { germanBill } from './german/plan/bill.ts'
 import { germanCableBill } from './german/plan/cable-bill.ts'
@@ -93,7 +100,14 @@ export const german = {
   ...germanRefusalsElectric,
   ...germanRefusalsPlan,
   ...germanSheet,
-  ...germanSignal
+  ...germanSignal,
+  ...germanChartWords,
+  ...germanCoverWords,
+  ...germanDrawingWords,
+  ...germanWiringWords,
+  ...germanWorkWords,
+  ...germanItemWords,
+  ...germanFrontWords
 } as const
 
 /** What the catalogue says of each caution. */

@@ -5,7 +5,7 @@
  * `read`: the passage relied on was seen; `second-hand`: quoted in another text, or only its abstract or introduction, was seen; `from memory`: recalled, not read;
  * `derived`: follows from stated equations; `practice`: common practice, no source; `ours`: an engineering choice of this service.
  */
-type SourceStatus = 'read' | 'second-hand' | 'from memory' | 'derived' | 'practice' | 'ours'
+export type SourceStatus = 'read' | 'second-hand' | 'from memory' | 'derived' | 'practice' | 'ours'
 
 export interface Source {
   readonly title: string

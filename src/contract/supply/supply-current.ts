@@ -25,6 +25,19 @@ export const ChargingRequest = component('ChargingRequest', 'What charges the ve
   idleFraction: Type.Optional(
     quantity('1', 'Output of an alternator at idle over rated output; or idleA', { above: 0, to: 1 })
   ),
+  idleShaftPerMin: Type.Optional(
+    quantity(
+      '1/min',
+      'Speed of its shaft at idle, engine speed times pulley ratio; its curve then gives the output, hot',
+      {
+        from: 500,
+        to: 20_000
+      }
+    )
+  ),
+  drivingShaftPerMin: Type.Optional(
+    quantity('1/min', 'The same while driving; that of its rating, 6000, when absent', { from: 500, to: 20_000 })
+  ),
   hotFactor: Type.Optional(quantity('1', 'Output of an alternator hot over cold', { from: 0.3, to: 1 })),
   baseLoadA: Type.Optional(quantity('A', 'What the vehicle itself draws while it runs', { from: 0, to: 500 }))
 })

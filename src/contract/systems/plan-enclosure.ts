@@ -1,8 +1,9 @@
 /** What the box of a plan is asked to be, on the wire. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { shellFaces } from '../boxes/words.ts'
 import { component } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { designGoals, goalMeanings, plannedKinds } from './words.ts'
 
 export const PlanEnclosureBody = component(
@@ -34,3 +35,4 @@ export const PlanEnclosureBody = component(
     )
   }
 )
+export interface PlanEnclosure extends Si<Static<typeof PlanEnclosureBody>> {}

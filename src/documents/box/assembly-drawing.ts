@@ -3,8 +3,11 @@ import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BoxSolids } from '../../domain/box/layout/lay-out-box.ts'
 import { boardBody } from '../../domain/box/solids/bodies.ts'
 import { boardFrame } from '../../domain/box/solids/solids.ts'
+import { told } from '../../domain/say.ts'
 import { type Convex, dot, plus, type Vector3, vector } from '../../numeric/geometry/convex-distance.ts'
 import type { Point2 } from '../../numeric/geometry/polygon.ts'
+import { figure, type Reader } from '../draw/number-text.ts'
+import { panelName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import { type Drawing, type PaperSize, scaleFor } from '../panels/panel-drawing.ts'
@@ -22,12 +25,12 @@ import {
 import { farthestFirst } from './seen-order.ts'
 
 /** Half of an A4 sheet, less its margins. */
-const paper: PaperSize = { width: 134, height: 118 }
+const sheet: PaperSize = { width: 134, height: 118 }
 const margin = { side: 14, top: 20, below: 20 } as const
 
 interface View {
   readonly eye: Eye
-  readonly words: string
+  readonly words: 'front-right' | 'front-left' | 'behind-left'
 }
 
 /** Steep enough to look into the open box; the first of them as long as it is open. */
@@ -37,9 +40,9 @@ const viewsTurned = (byRad: number): readonly [View, ...View[]] => {
     return eyeFrom(vector(x * cos - y * sin, x * sin + y * cos, 0.62))
   }
   return [
-    { eye: eye(0.4, -0.72), words: 'seen from the front right and above' },
-    { eye: eye(-0.4, -0.72), words: 'seen from the front left and above' },
-    { eye: eye(-0.4, 0.72), words: 'seen from behind on the left and above' }
+    { eye: eye(0.4, -0.72), words: 'front-right' },
+    { eye: eye(-0.4, -0.72), words: 'front-left' },
+    { eye: eye(-0.4, 0.72), words: 'behind-left' }
   ]
 }
 
@@ -116,10 +119,10 @@ interface Window {
 function windowOn(eye: Eye, pieces: readonly Convex[]): Window {
   const [left, right] = [-extent(pieces, turned(eye.right)), extent(pieces, eye.right)]
   const [low, high] = [-extent(pieces, turned(eye.up)), extent(pieces, eye.up)]
-  const room = { width: paper.width - 2 * margin.side, height: paper.height - margin.top - margin.below }
+  const room = { width: sheet.width - 2 * margin.side, height: sheet.height - margin.top - margin.below }
   const scale = scaleFor(right - left, high - low, room)
   const perM = 1000 / scale
-  const x = paper.width / 2 - (perM * (left + right)) / 2
+  const x = sheet.width / 2 - (perM * (left + right)) / 2
   const y = margin.top + room.height / 2 + (perM * (low + high)) / 2
   return { scale, onPaper: point => ({ x: x + perM * dot(point, eye.right), y: y - perM * dot(point, eye.up) }) }
 }
@@ -181,7 +184,7 @@ function scene(standing: readonly Part[], fresh: readonly Part[], onPaper: OnPap
 }
 
 /** In the order of the steps. @param prefix  unique on a page */
-export function assemblyDrawings(solids: BoxSolids, prefix: string): readonly Drawing[] {
+export function assemblyDrawings(solids: BoxSolids, prefix: string, reader: Reader): readonly Drawing[] {
   const parts = partsOf(solids)
   const { steps } = solids.layout.assembly
   const all = parts.flatMap(({ pieces }) => pieces)
@@ -194,17 +197,21 @@ export function assemblyDrawings(solids: BoxSolids, prefix: string): readonly Dr
     const { scale, onPaper } = windowOn(eye, all)
     const fresh = named(step.parts)
     const pieces = fresh.flatMap(part => part.pieces)
-    const title = `${index + 1}  ${step.parts.join(' + ')}`
-    const foot = `step ${index + 1} of ${steps.length}; ${words}; scale 1:${scale}`
-    const description = `Step ${index + 1} of ${steps.length}: ${step.parts.join(', ')}, ${words}.`
+    const { language } = reader
+    const called = step.parts.map(name => panelName(name, reader))
+    const title = `${index + 1}  ${called.join(' + ')}`
+    const seen = told(language, `draw.view.${words}`)
+    const where = { number: index + 1, count: steps.length, seen }
+    const foot = told(language, 'draw.step-foot', { ...where, scale: figure(scale, 1, reader) })
+    const description = told(language, 'draw.step-words', { ...where, parts: called.join(', ') })
     const svg = svgDocument(
-      { id: `${prefix}-assembly-${index + 1}`, title: `Step ${title}`, description },
-      { ...paper, unit: 'mm' },
+      { id: `${prefix}-assembly-${index + 1}`, title: told(language, 'draw.step-title', { title }), description },
+      { ...sheet, unit: 'mm' },
       textAt(4, 8, title, { size: 4.2, bold: true }),
       scene(named(before), fresh, onPaper, eye),
       index === 0 ? '' : arrow(pieces, towards, onPaper),
-      textAt(4, paper.height - 4, foot, { size: 2.6, colour: ink.quiet, className: 'quiet' })
+      textAt(4, sheet.height - 4, foot, { size: 2.6, colour: ink.quiet, className: 'quiet' })
     )
-    return { name: title, svg, scale, widthM: paper.width / 1000, heightM: paper.height / 1000 }
+    return { name: title, svg, scale, widthM: sheet.width / 1000, heightM: sheet.height / 1000 }
   })
 }

@@ -1,7 +1,9 @@
 /** The whole box seen from the front right and above: which panel goes where. Panels in front whole, those behind dashed. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { CutOut } from '../../contract/boxes/panel.ts'
-import { lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { told } from '../../domain/say.ts'
+import { lengthText, type Reader } from '../draw/number-text.ts'
+import { panelName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
 import {
@@ -71,8 +73,9 @@ function outerFace(board: Placed, project: Project): string {
 }
 
 /** Where the name stands clear of every hole: the first free of several heights, else none. */
-function nameAt(board: Placed, project: Project): string {
-  const { name, outline } = board.panel
+function nameAt(board: Placed, project: Project, paper: Reader): string {
+  const { outline } = board.panel
+  const name = panelName(board.panel.name, paper)
   const us = outline.map(({ uM }) => uM)
   const vs = outline.map(({ vM }) => vM)
   const [left, right, low, high] = [Math.min(...us), Math.max(...us), Math.min(...vs), Math.max(...vs)]
@@ -103,7 +106,7 @@ function nameAt(board: Placed, project: Project): string {
 }
 
 /** @returns undefined for a box whose panels have no place */
-export function boxOverview(box: BoxLayout, id: string, paper: PaperUnits): string | undefined {
+export function boxOverview(box: BoxLayout, id: string, paper: Reader): string | undefined {
   const boards = placedBoards(box)
   if (boards.length < 4) return undefined
   const project = projection(box.outer)
@@ -111,18 +114,27 @@ export function boxOverview(box: BoxLayout, id: string, paper: PaperUnits): stri
   const front = shell.filter(({ out }) => dot(out, view) > 1e-9)
   const sawn = sawnEnds(shell, project).map(spots => woodFace(spots, 0.8))
   const { widthM, heightM, depthM, topDepthM } = box.outer
-  const sizes = `Outside: width ${lengthText(widthM, paper)}, height ${lengthText(heightM, paper)}, depth ${lengthText(depthM, paper)}${topDepthM === undefined ? '' : ` at the floor, ${lengthText(topDepthM, paper)} at the lid`}`
+  const { language } = paper
+  const outside = {
+    panels: box.panels.map(({ name }) => panelName(name, paper)).join(', '),
+    width: lengthText(widthM, paper),
+    height: lengthText(heightM, paper),
+    depth: lengthText(depthM, paper)
+  }
   const bottom = drawn.top + drawnHeight(box.outer)
   return svgDocument(
     {
       id,
-      title: 'The box, seen from the front right and above',
-      description: `Panels ${box.panels.map(({ name }) => name).join(', ')}; ${sizes}.`
+      title: told(language, 'draw.overview'),
+      description:
+        topDepthM === undefined
+          ? told(language, 'draw.overview-words', outside)
+          : told(language, 'draw.overview-leaning', { ...outside, top: lengthText(topDepthM, paper) })
     },
     { width: drawn.width + 2 * drawn.left, height: bottom + 10 },
     ...sawn,
     ...front.map(board => outerFace(board, project)),
     ...boards.filter(board => !front.includes(board)).map(board => hidden(board, project)),
-    ...front.map(board => nameAt(board, project))
+    ...front.map(board => nameAt(board, project, paper))
   )
 }

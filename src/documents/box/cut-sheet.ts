@@ -1,7 +1,9 @@
 /** The drawing of one sheet: panels where they lie, numbered cuts, offcuts hatched, and the cuts as a list. */
 import type { LaidPiece, Offcut, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
+import { told } from '../../domain/say.ts'
 import { columnWidth, cutList, type ListPlace, rowHeight } from '../draw/cut-list-text.ts'
-import { dimension, dimensionUnit, figure, lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { dimension, dimensionUnit, figure, lengthText, type Reader } from '../draw/number-text.ts'
+import { panelName, sheetName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
 import { type Drawing, materialTitle, type PaperSize, scaleFor } from '../panels/panel-drawing.ts'
@@ -10,7 +12,7 @@ interface Frame {
   readonly x: number
   readonly y: number
   readonly perM: number
-  readonly paper: PaperUnits
+  readonly paper: Reader
 }
 
 const margin = 8
@@ -25,7 +27,7 @@ function fitted(text: string, width: number, largest: number): number | undefine
 
 function pieceLabel({ panel, copy, lengthM, widthM }: LaidPiece, frame: Frame): string {
   const [w, h] = [lengthM * frame.perM, widthM * frame.perM]
-  const name = `${panel} ${copy}`
+  const name = `${panelName(panel, frame.paper)} ${copy}`
   const size = `${dimension(lengthM, frame.paper)} × ${dimension(widthM, frame.paper)}`
   const upright = h > w * 1.4
   const [along, across] = upright ? [h, w] : [w, h]
@@ -119,33 +121,47 @@ function cutFigure({ step, along, atM, fromM, toM }: SheetCut, frame: Frame): st
   )
 }
 
-function sheetFoot(layout: SheetLayout, paper: PaperUnits, scale: number, size: PaperSize): string {
+function sheetFoot(layout: SheetLayout, paper: Reader, scale: number, size: PaperSize): string {
   const y = size.height - 15
-  const trim = layout.trimM > 0 ? `; trim ${lengthText(layout.trimM, paper)} off every edge first` : ''
+  const { language } = paper
+  const trim = layout.trimM > 0 ? told(language, 'paper.trim-first', { trim: lengthText(layout.trimM, paper) }) : ''
+  const sides = [layout.lengthM, layout.widthM, layout.thicknessM].map(side => lengthText(side, paper)).join(' × ')
+  const used = { scale: figure(scale, 1, paper), used: figure(layout.usedPercent, 1, paper) }
   return [
     element('line', { x1: 0, x2: size.width, y1: y, y2: y, stroke: ink.text, class: 'ink-line', 'stroke-width': 0.4 }),
-    textAt(4, y + 6.2, `Sheet ${layout.number}: ${layout.sheet}`, { size: 4.4, bold: true }),
     textAt(
       4,
-      y + 11.4,
-      `${lengthText(layout.lengthM, paper)} × ${lengthText(layout.widthM, paper)} × ${lengthText(layout.thicknessM, paper)}${layout.material === undefined ? '' : `, ${materialTitle(layout.material)}`}`,
-      { size: 3 }
+      y + 6.2,
+      told(language, 'draw.sheet-named', { number: layout.number, name: sheetName(layout.sheet, paper) }),
+      {
+        size: 4.4,
+        bold: true
+      }
     ),
-    textAt(size.width - 4, y + 6.2, `Scale 1:${scale}; ${figure(layout.usedPercent, 1)} % becomes panels`, {
+    textAt(4, y + 11.4, layout.material === undefined ? sides : `${sides}, ${materialTitle(layout.material, paper)}`, {
+      size: 3
+    }),
+    textAt(size.width - 4, y + 6.2, told(language, 'draw.sheet-scale', used), {
       size: 3,
       anchor: 'end'
     }),
-    textAt(
-      size.width - 4,
-      y + 11.4,
-      `dimensions in ${dimensionUnit(paper)}; the kerf lies beyond the fence setting${trim}`,
-      { size: 2.6, anchor: 'end', colour: ink.quiet, className: 'quiet' }
-    )
+    textAt(size.width - 4, y + 11.4, told(language, 'draw.sheet-foot', { unit: dimensionUnit(paper), trim }), {
+      size: 2.6,
+      anchor: 'end',
+      colour: ink.quiet,
+      className: 'quiet'
+    })
   ].join('')
 }
 
-const sheetDescription = ({ number, pieces, cuts, offcuts, sheet }: SheetLayout) =>
-  `Sheet ${number}, ${sheet}: ${pieces.length} panels, ${cuts.length} cuts, ${offcuts.filter(({ reusable }) => reusable).length} offcuts worth keeping.`
+const sheetDescription = (layout: SheetLayout, paper: Reader) =>
+  told(paper.language, 'draw.sheet-words', {
+    number: layout.number,
+    name: sheetName(layout.sheet, paper),
+    pieceCount: layout.pieces.length,
+    cutCount: layout.cuts.length,
+    restCount: layout.offcuts.filter(({ reusable }) => reusable).length
+  })
 
 interface Arrangement {
   readonly scale: number
@@ -160,14 +176,15 @@ function arrangementOf({ lengthM, widthM, cuts }: SheetLayout, size: PaperSize):
   const rows = Math.max(1, Math.ceil(cuts.length / columns))
   const below = scaleFor(lengthM, widthM, { width: size.width - 2 * margin, height: height - 12 - rows * rowHeight })
   if (below >= beside) {
+    const x = Math.min(size.width - columnWidth - margin, margin + (lengthM * 1000) / beside + 5)
     return {
       scale: beside,
       list: {
-        x: size.width - columnWidth - margin,
+        x,
         y: 14,
         columns: 1,
         rows: Math.floor((size.height - 44) / rowHeight),
-        width: columnWidth
+        width: size.width - margin - x
       }
     }
   }
@@ -176,14 +193,18 @@ function arrangementOf({ lengthM, widthM, cuts }: SheetLayout, size: PaperSize):
 }
 
 /** @param id  unique on a page */
-export function cutSheet(layout: SheetLayout, id: string, paper: PaperUnits, size: PaperSize): Drawing {
+export function cutSheet(layout: SheetLayout, id: string, paper: Reader, size: PaperSize): Drawing {
   const { scale, list } = arrangementOf(layout, size)
   const perM = 1000 / scale
   const frame: Frame = { x: margin, y: margin + 6, perM, paper }
   const svg = svgDocument(
-    { id, title: `Cut sheet ${layout.number}`, description: sheetDescription(layout) },
+    {
+      id,
+      title: told(paper.language, 'draw.cut-sheet', { number: layout.number }),
+      description: sheetDescription(layout, paper)
+    },
     { ...size, unit: 'mm' },
-    textAt(frame.x, 10.5, 'length of the sheet, and its grain where it has one  →', {
+    textAt(frame.x, 10.5, told(paper.language, 'draw.sheet-length'), {
       size: 2.6,
       colour: ink.quiet,
       className: 'quiet'
@@ -202,7 +223,13 @@ export function cutSheet(layout: SheetLayout, id: string, paper: PaperUnits, siz
     cutList(layout.cuts, list, paper),
     sheetFoot(layout, paper, scale, size)
   )
-  return { name: `sheet ${layout.number}`, svg, scale, widthM: size.width / 1000, heightM: size.height / 1000 }
+  return {
+    name: told(paper.language, 'draw.sheet-number', { number: layout.number }),
+    svg,
+    scale,
+    widthM: size.width / 1000,
+    heightM: size.height / 1000
+  }
 }
 
 function rectangle(

@@ -1,18 +1,21 @@
 /** A box drawn: its panels and its cut sheets, from the request of a box. */
-import type { RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
-import type { BoxRequest } from '../../contract/boxes/box-panels.ts'
+import type { BoxDrawingRequest, RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan, SheetStock } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import { type drawingSubjects, inchStyles, paperUnits } from '../../contract/boxes/words.ts'
+import type { LanguageCode } from '../../contract/sentences/words.ts'
 import { type Assumptions, assumptions } from '../../domain/assume.ts'
 import { type BoxSolids, layOutSolids } from '../../domain/box/layout/lay-out-box.ts'
 import { DesignError, type Fault, type FoundFault } from '../../domain/design-error.ts'
+import { languages } from '../../domain/languages.ts'
 import { boards } from '../../domain/material/boards.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
+import { told } from '../../domain/say.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
-import type { PaperUnits } from '../draw/number-text.ts'
+import type { Reader } from '../draw/number-text.ts'
+import { USUAL_SHEET } from '../draw/panel-name.ts'
 import { drawnApart } from '../panels/panel-copies.ts'
 import { a4Lying, type Drawing, panelDrawing } from '../panels/panel-drawing.ts'
 import { arcRadiusM } from '../panels/routed-contour.ts'
@@ -22,23 +25,10 @@ import { holeTemplates } from './hole-template.ts'
 
 type DrawingSubject = (typeof drawingSubjects)[number]
 
-interface BoxDrawingRequest {
-  readonly box: BoxRequest
-  readonly show?: DrawingSubject
-  /** Sheets to cut from; the usual sheet of the board when absent. */
-  readonly sheets?: readonly SheetStock[]
-  readonly kerfM?: number
-  readonly trimM?: number
-  readonly router?: RouterCut
-  readonly units?: PaperUnits['units']
-  readonly inches?: PaperUnits['inches']
-  readonly title?: string
-}
-
 export interface BoxDrawings {
   readonly title: string
-  readonly units: PaperUnits['units']
-  readonly inches: PaperUnits['inches']
+  readonly units: Reader['units']
+  readonly inches: Reader['inches']
   readonly box: BoxLayout
   readonly cutPlan?: SheetPlan
   /** For a drawing exchange file that goes to a router. */
@@ -72,7 +62,7 @@ export function usualSheets({ panels }: BoxLayout): readonly SheetStock[] {
   return [...kinds.values()].map(({ material, thicknessM }) => {
     const [lengthMm, widthMm] = boards[material].sheetsMm[0] ?? [2440, 1220]
     return {
-      name: 'full sheet',
+      name: USUAL_SHEET,
       material,
       thicknessM,
       lengthM: lengthMm / 1000,
@@ -122,14 +112,14 @@ function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumpti
   )
 }
 
-function panelDrawings(panels: readonly Panel[], paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
+function panelDrawings(panels: readonly Panel[], paper: Reader, prefix: string): readonly BoxDrawing[] {
   return panels.flatMap(drawnApart).map((panel, index) => ({
     subject: 'panel' as const,
     ...panelDrawing(panel, `${prefix}-panel-${index + 1}`, paper)
   }))
 }
 
-function cutSheetDrawings({ layouts }: SheetPlan, paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
+function cutSheetDrawings({ layouts }: SheetPlan, paper: Reader, prefix: string): readonly BoxDrawing[] {
   return layouts.map(layout => ({
     subject: 'cut-sheet' as const,
     ...cutSheet(layout, `${prefix}-sheet-${layout.number}`, paper, a4Lying)
@@ -137,10 +127,10 @@ function cutSheetDrawings({ layouts }: SheetPlan, paper: PaperUnits, prefix: str
 }
 
 /** All but the sheets. */
-function drawnBox(solids: BoxSolids, show: DrawingSubject, paper: PaperUnits): readonly BoxDrawing[] {
+function drawnBox(solids: BoxSolids, show: DrawingSubject, paper: Reader): readonly BoxDrawing[] {
   const { panels } = solids.layout
   if (show === 'assembly') {
-    return assemblyDrawings(solids, 'box').map(drawing => ({ subject: 'assembly-step', ...drawing }))
+    return assemblyDrawings(solids, 'box', paper).map(drawing => ({ subject: 'assembly-step', ...drawing }))
   }
   if (show === 'templates') {
     return holeTemplates(panels, paper, 'box').map(drawing => ({ subject: 'template', ...drawing }))
@@ -148,18 +138,20 @@ function drawnBox(solids: BoxSolids, show: DrawingSubject, paper: PaperUnits): r
   return show === 'cut-sheets' ? [] : panelDrawings(panels, paper, 'box')
 }
 
-function unitsOf(request: BoxDrawingRequest, assumed: Assumptions): PaperUnits {
-  const units = assumed.or<PaperUnits['units']>(request.units, 'units', paperUnits[0], 'metric unless asked')
+function unitsOf(request: BoxDrawingRequest, assumed: Assumptions): Pick<Reader, 'units' | 'inches'> {
+  const units = assumed.or<Reader['units']>(request.units, 'units', paperUnits[0], 'metric unless asked')
   if (units === 'metric') return { units, inches: inchStyles[0] }
   const why = 'a tape measure reads sixteenths'
-  return { units, inches: assumed.or<PaperUnits['inches']>(request.inches, 'inches', 'sixteenths', why) }
+  return { units, inches: assumed.or<Reader['inches']>(request.inches, 'inches', 'sixteenths', why) }
 }
 
 /** @throws DesignError as layOutBox and nestPanels do */
-export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
+export function drawBox(request: BoxDrawingRequest, code: LanguageCode = 'en'): Outcome<BoxDrawings> {
   const assumed = assumptions()
   const show = assumed.or<DrawingSubject>(request.show, 'show', 'both', 'panels and cut sheets belong together')
-  const paper = unitsOf(request, assumed)
+  const units = unitsOf(request, assumed)
+  const language = languages[code]
+  const paper = { ...units, language }
   const box = within(
     field => (field === '' ? 'box' : `box.${field}`),
     () => layOutSolids(request.box)
@@ -174,8 +166,8 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
   const boxCautions = box.cautions.map(({ at, ...entry }) => ({ ...entry, at: at === undefined ? 'box' : `box.${at}` }))
   return {
     result: {
-      title: request.title ?? 'Box',
-      ...paper,
+      title: request.title ?? told(language, 'draw.box'),
+      ...units,
       box: layout,
       ...(cuts === undefined ? {} : { cutPlan: cuts.result }),
       ...(request.router === undefined ? {} : { routing: routingOf(request.router, assumed) }),

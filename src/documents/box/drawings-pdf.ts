@@ -1,9 +1,10 @@
 /** Drawings as pages, to scale when printed at 100 %. */
 
+import { type Language, told } from '../../domain/say.ts'
 import { drawingPage, mmToPoints, pdfBytes, scaledSvg } from '../draw/pdf.ts'
 import type { Drawing } from '../panels/panel-drawing.ts'
 
-export function drawingsPdf(drawings: readonly Drawing[], title: string): Promise<Uint8Array> {
+export function drawingsPdf(drawings: readonly Drawing[], title: string, language: Language): Promise<Uint8Array> {
   const margin = mmToPoints(drawingPage.margin)
   return pdfBytes(
     { title },
@@ -16,7 +17,7 @@ export function drawingsPdf(drawings: readonly Drawing[], title: string): Promis
         ...(index === 0 ? {} : { pageBreak: 'before' as const })
       })),
       footer: (page, count) => ({
-        text: `${title}, page ${page} of ${count}. Print at 100 % (actual size) to keep the scale.`,
+        text: told(language, 'draw.print-note', { title, page, pages: count }),
         fontSize: 6.5,
         margin: [margin, 2, margin, 0]
       })

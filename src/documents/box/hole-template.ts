@@ -2,7 +2,9 @@
 
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { present } from '../../domain/present.ts'
-import { lengthText, openingText, type PaperUnits } from '../draw/number-text.ts'
+import { told } from '../../domain/say.ts'
+import { lengthText, openingText, type Reader, shortUnit } from '../draw/number-text.ts'
+import { holeName, panelName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import type { Drawing } from '../panels/panel-drawing.ts'
@@ -116,13 +118,13 @@ export function joiningCrosses({ rows, columns }: Pick<Tile, 'rows' | 'columns'>
 }
 
 /** A bar of 100 mm lying and one standing: a printer that scales shows it. */
-function bars(): string {
+function bars({ language }: Reader): string {
   const [x, y] = [8, tile.height - 12]
   const look = { stroke: ink.text, class: 'ink-line', 'stroke-width': 0.4 }
   return (
     element('line', { x1: x, x2: x + BAR, y1: y, y2: y, ...look }) +
     element('line', { x1: x, x2: x, y1: y - BAR, y2: y, ...look }) +
-    textAt(x + 4, y - 2, 'measure: 100 mm both ways; print at 100 %', { size: 3 })
+    textAt(x + 4, y - 2, told(language, 'draw.measure'), { size: 3 })
   )
 }
 
@@ -144,38 +146,55 @@ function screwsOn(page: Tile, { screwCircle }: CutOut): string {
 }
 
 /** With a compass instead of paper: radius, and the chord from one screw to the next. */
-function words({ cut }: Hole, panel: string, paper: PaperUnits): readonly string[] {
+function words({ cut }: Hole, panel: string, paper: Reader): readonly string[] {
   const { diameterM = 0, screwCircle } = cut
-  const unit = paper.units === 'metric' ? 'mm' : 'in'
-  const chord = screwCircle && screwCircle.diameterM * Math.sin(Math.PI / screwCircle.count)
+  const { language } = paper
+  const hole = { hole: holeName(cut.label, paper), panel: panelName(panel, paper) }
+  const place = {
+    size: `${openingText(diameterM, paper)} ${shortUnit(paper)}`,
+    across: lengthText(cut.uM, paper),
+    up: lengthText(cut.vM, paper)
+  }
+  const screwed = (count: number, circleM: number) =>
+    told(language, 'draw.template-screws', {
+      count,
+      circle: lengthText(circleM, paper),
+      chord: lengthText(circleM * Math.sin(Math.PI / count), paper)
+    })
   return [
-    `${cut.label}: on the outer face of the ${panel}, arrow up`,
-    `hole ⌀${openingText(diameterM, paper)} ${unit}; centre ${lengthText(cut.uM, paper)} from the left, ${lengthText(cut.vM, paper)} from below`,
-    ...(screwCircle === undefined || chord === undefined
-      ? []
-      : [
-          `${screwCircle.count} screws on ⌀${lengthText(screwCircle.diameterM, paper)}, ${lengthText(chord, paper)} from one to the next`
-        ])
+    told(language, 'draw.template-place', hole),
+    told(language, 'draw.template-hole', place),
+    ...(screwCircle === undefined ? [] : [screwed(screwCircle.count, screwCircle.diameterM)])
   ]
 }
 
-function pageOf(hole: Hole, page: Tile, panel: string, paper: PaperUnits, id: string): Drawing {
+function pageOf(hole: Hole, page: Tile, panel: string, paper: Reader, id: string): Drawing {
   const { cut, rebate } = hole
-  const name = `${panel}, ${cut.label}`
+  const { language } = paper
+  const name = `${panelName(panel, paper)}, ${holeName(cut.label, paper)}`
   const pages = page.rows * page.columns
   const which =
     pages === 1
       ? ''
-      : `, page ${page.row * page.columns + page.column + 1} of ${pages}: row ${page.row + 1}, column ${page.column + 1}`
+      : told(language, 'draw.template-page', {
+          page: page.row * page.columns + page.column + 1,
+          pages,
+          row: page.row + 1,
+          column: page.column + 1
+        })
   const svg = svgDocument(
-    { id, title: `${name}, template`, description: `${words(hole, panel, paper).join('. ')}${which}.` },
+    {
+      id,
+      title: told(language, 'draw.template', { name }),
+      description: `${words(hole, panel, paper).join('. ')}${which}.`
+    },
     { width: tile.width, height: tile.height, unit: 'mm' },
     circleOn(page, (cut.diameterM ?? 0) * 500),
     rebate === undefined ? '' : circleOn(page, (rebate.diameterM ?? 0) * 500, '2 1'),
     screwsOn(page, cut),
     crossOn(page, { x: 0, y: 0 }, 12, ink.cut),
     ...joiningCrosses(page).map(at => crossOn(page, at, 4, ink.text)),
-    bars(),
+    bars(paper),
     ...words(hole, panel, paper).map((text, i) =>
       textAt(tile.width - 4, 7 + 4.4 * i, text + (i === 0 ? which : ''), { size: 3.2, anchor: 'end' })
     ),
@@ -191,7 +210,7 @@ function pageOf(hole: Hole, page: Tile, panel: string, paper: PaperUnits, id: st
 }
 
 /** @param prefix  unique on a page */
-export function holeTemplates(panels: readonly Panel[], paper: PaperUnits, prefix: string): readonly Drawing[] {
+export function holeTemplates(panels: readonly Panel[], paper: Reader, prefix: string): readonly Drawing[] {
   return panels.flatMap(({ name, cutOuts }, p) =>
     cutOuts.flatMap((cut, c) => {
       if (cut.kind !== 'circle' || cut.rebateDepthM !== undefined) return []

@@ -1,4 +1,5 @@
 /** Charts in one SVG, one below the other. */
+import { told } from '../../domain/say.ts'
 import { size } from '../draw/chart-frame.ts'
 import { placedBelow, svgDocument } from '../draw/svg.ts'
 import { type ChartCurves, type ChartLimits, responseCharts } from './response-charts.ts'
@@ -12,11 +13,13 @@ export const stackedCharts = (heading: Parameters<typeof svgDocument>[0], charts
   )
 
 /** All charts of one enclosure. */
-export function chartBook(curves: ChartCurves, limits: ChartLimits, title: string): string {
+export function chartBook(curves: ChartCurves, limits: ChartLimits): string {
+  const { language } = limits
   const charts = responseCharts(curves, limits)
-  const description = `${charts.length} charts: ${charts.map(({ name }) => name.replace('-', ' ')).join(', ')}.`
+  const names = charts.map(({ title }) => title).join(', ')
+  const description = told(language, 'chart.book', { count: charts.length, names })
   return stackedCharts(
-    { id: 'charts', title, description },
+    { id: 'charts', title: told(language, 'chart.response'), description },
     charts.map(({ svg }) => svg)
   )
 }

@@ -1,5 +1,6 @@
 /** A chart whose title is its finding, for a page of any width: curves stretch, texts keep their size in pixels. */
 import { line } from 'd3-shape'
+import { type Language, told } from '../../domain/say.ts'
 import { drawn, type Html, html } from '../draw/html.ts'
 import { figure } from '../draw/number-text.ts'
 import { element, escaped } from '../draw/svg.ts'
@@ -11,6 +12,7 @@ interface Line {
 }
 
 export interface FindingChart {
+  readonly language: Language
   readonly id: string
   readonly title: string
   /** Quantity, unit and figures. */
@@ -40,9 +42,9 @@ const TO_HZ = 160
 export const labelledHz = [20, 30, 40, 60, 80, 100]
 /** a′ = 440 Hz, equal temperament: 440·2^(−48/12), 440·2^(−41/12); the kick drum is judgement. */
 export const landmarks = [
-  [27.5, 'piano A'],
-  [41.2, 'bass E'],
-  [60, 'kick drum']
+  [27.5, 'chart.mark.piano'],
+  [41.2, 'chart.mark.bass'],
+  [60, 'chart.mark.kick']
 ] as const
 const WIDTH = 1000
 
@@ -121,15 +123,17 @@ function axes(chart: FindingChart, ticks: readonly number[]): string {
   const { heightPx } = chart
   const up = upOf(chart)
   return [
-    ...ticks.map(tick => textSvg('0', up(tick) + 4, figure(tick, 1), 'tick', { dx: -6, 'text-anchor': 'end' })),
+    ...ticks.map(tick => textSvg('0', up(tick) + 4, figure(tick, 1, chart), 'tick', { dx: -6, 'text-anchor': 'end' })),
     ...labelledHz.map(hz =>
       textSvg(percent(across(hz)), heightPx + 16, String(hz), 'tick', { 'text-anchor': 'middle' })
     ),
     textSvg('100%', heightPx + 16, 'Hz', 'tick', { 'text-anchor': 'end' }),
     ...(chart.landmarks === true
-      ? landmarks.map(([hz, name], index) =>
+      ? landmarks.map(([hz, id], index) =>
           // The last begins at its tone: on a phone the middle of it would stand in its neighbour.
-          textSvg(percent(across(hz)), heightPx + 31, name, 'tick', { 'text-anchor': index === 2 ? 'start' : 'middle' })
+          textSvg(percent(across(hz)), heightPx + 31, told(chart.language, id), 'tick', {
+            'text-anchor': index === 2 ? 'start' : 'middle'
+          })
         )
       : [])
   ].join('')

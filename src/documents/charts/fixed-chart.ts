@@ -1,5 +1,6 @@
 /** A chart with its finding as title for paper, which knows its width: colours as attributes, text of 7 points and more. */
 import { line } from 'd3-shape'
+import { told } from '../../domain/say.ts'
 import { figure } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
@@ -35,12 +36,16 @@ function frame(chart: FindingChart): string {
     ...ticksOf(chart).map(tick =>
       element('line', { x1: x(0), x2: x(1), y1: TOP + up(tick), y2: TOP + up(tick), ...grid })
     ),
-    ...ticksOf(chart).map(tick => textAt(x(0) - 4, TOP + up(tick) + 3, figure(tick, 1), { ...quiet, anchor: 'end' })),
+    ...ticksOf(chart).map(tick =>
+      textAt(x(0) - 4, TOP + up(tick) + 3, figure(tick, 1, chart), { ...quiet, anchor: 'end' })
+    ),
     ...labelledHz.map(hz => element('line', { x1: x(across(hz)), x2: x(across(hz)), y1: TOP, y2: bottom, ...grid })),
     ...labelledHz.map(hz => textAt(x(across(hz)), bottom + 12, String(hz), { ...quiet, anchor: 'middle' })),
     textAt(x(1), bottom + 12, 'Hz', { ...quiet, anchor: 'end' }),
     ...(chart.landmarks === true
-      ? landmarks.map(([hz, name]) => textAt(x(across(hz)), bottom + 24, name, { ...quiet, anchor: 'middle' }))
+      ? landmarks.map(([hz, id]) =>
+          textAt(x(across(hz)), bottom + 24, told(chart.language, id), { ...quiet, anchor: 'middle' })
+        )
       : [])
   ].join('')
 }

@@ -1,5 +1,6 @@
 /** The charts of a plan: level on the first page, travel and air in the port where a reader looks what holds it back. */
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
+import { type Language, told } from '../../domain/say.ts'
 import { figure, significant } from '../draw/number-text.ts'
 import type { FindingChart } from './finding-chart.ts'
 import { type ChartCurves, roundUp } from './response-charts.ts'
@@ -11,34 +12,40 @@ export interface PlanCurves extends ChartCurves {
   readonly seatLevelDb?: readonly number[]
 }
 
-type Chart = (cover: PlanCover, curves: PlanCurves) => FindingChart | undefined
+type Chart = (cover: PlanCover, curves: PlanCurves, language: Language) => FindingChart | undefined
 
-const whole = (value: number) => figure(value, 0)
+/** Figures of a chart as its reader writes them. */
+const figuresIn = (language: Language) => ({
+  whole: (value: number) => figure(value, 0, { language }),
+  two: (value: number) => significant(value, 2, { language }),
+  three: (value: number) => significant(value, 3, { language })
+})
 
-export const levelChart: Chart = ({ band }, { frequencyHz, levelDb, seatLevelDb }) => {
+export const levelChart: Chart = ({ band }, { frequencyHz, levelDb, seatLevelDb }, language) => {
   if (band === undefined) return undefined
+  const { whole, two } = figuresIn(language)
   const { finding, fromHz, toHz, loudestDb, loudestHz, uncertaintyDb } = band
   const top = Math.ceil((loudestDb + (uncertaintyDb ?? 2)) / 10) * 10
   const edgeDb = loudestDb - 6
   const spread = uncertaintyDb === undefined || uncertaintyDb === 0 ? {} : { spread: uncertaintyDb }
-  const note =
-    'spread' in spread
-      ? `dB at the gain of this plan. Pale: how far a model of the car can be off.`
-      : 'dB at the gain of this plan.'
+  const note = 'spread' in spread ? told(language, 'chart.level-note-spread') : told(language, 'chart.level-note')
+  const loudest = told(language, 'chart.db-at', { level: whole(loudestDb), frequency: whole(loudestHz) })
+  const besides = { values: levelDb, name: told(language, 'chart.without-car') }
   return {
+    language,
     id: 'chart-level',
     title: finding,
     note,
     frequencyHz,
     values: seatLevelDb ?? levelDb,
-    ...(seatLevelDb === undefined ? {} : { beside: [{ values: levelDb, name: 'box without the car' }] }),
+    ...(seatLevelDb === undefined ? {} : { beside: [besides] }),
     ...spread,
     range: [top - LEVEL_SPAN_DB, top],
     step: 10,
     dots: [
-      { hz: loudestHz, value: loudestDb, text: `${whole(loudestDb)} dB at ${whole(loudestHz)} Hz` },
-      { hz: fromHz, value: edgeDb, text: `${significant(fromHz, 2)} Hz` },
-      { hz: toHz, value: edgeDb, text: `${significant(toHz, 2)} Hz` }
+      { hz: loudestHz, value: loudestDb, text: loudest },
+      { hz: fromHz, value: edgeDb, text: `${two(fromHz)} Hz` },
+      { hz: toHz, value: edgeDb, text: `${two(toHz)} Hz` }
     ].filter(({ hz }) => hz > 16 && hz < 160),
     heightPx: 200,
     landmarks: true
@@ -52,39 +59,47 @@ function upTo(most: number): Pick<FindingChart, 'range' | 'step'> {
   return { range: [0, Math.ceil(top / step) * step], step }
 }
 
-export const travelChart: Chart = ({ travel }, { frequencyHz, coneExcursionM }) => {
+export const travelChart: Chart = ({ travel }, { frequencyHz, coneExcursionM }, language) => {
   if (travel === undefined) return undefined
+  const { whole, three } = figuresIn(language)
   const { finding, peakM, peakHz, limitM } = travel
   const [peak, limit] = [peakM * 1000, limitM === undefined ? undefined : limitM * 1000]
-  const of = limit === undefined ? '' : ` of ${significant(limit)}`
+  const at = { peak: three(peak), frequency: whole(peakHz) }
+  const note =
+    limit === undefined
+      ? told(language, 'chart.travel-note', at)
+      : told(language, 'chart.travel-note-of', { ...at, limit: three(limit) })
   return {
+    language,
     id: 'chart-travel',
     title: finding,
-    note: `mm, one way from rest; ${significant(peak)}${of} at ${whole(peakHz)} Hz`,
+    note,
     frequencyHz,
     values: coneExcursionM.map(value => value * 1000),
     ...upTo(Math.max(peak * 1.15, (limit ?? 0) * 1.25)),
     ...(limit === undefined
       ? {}
-      : { limit: { at: limit, words: `beyond ${significant(limit)} mm: out of its range` } }),
-    dots: [{ hz: peakHz, value: peak, text: `${significant(peak)} mm` }].filter(({ hz }) => hz > 16),
+      : { limit: { at: limit, words: told(language, 'chart.beyond-travel', { limit: three(limit) }) } }),
+    dots: [{ hz: peakHz, value: peak, text: `${three(peak)} mm` }].filter(({ hz }) => hz > 16),
     heightPx: 140
   }
 }
 
-export const portAirChart: Chart = ({ portAir }, { frequencyHz, rearPortAirSpeedMPerS: values }) => {
+export const portAirChart: Chart = ({ portAir }, { frequencyHz, rearPortAirSpeedMPerS: values }, language) => {
   if (portAir === undefined || values === undefined) return undefined
   const { finding, peakMPerS, peakHz, quietMPerS, limitMPerS } = portAir
+  const { whole, three } = figuresIn(language)
   return {
+    language,
     id: 'chart-port-air',
     title: finding,
-    note: `m/s of air in the port; ${significant(peakMPerS)} at ${whole(peakHz)} Hz`,
+    note: told(language, 'chart.air-note', { peak: three(peakMPerS), frequency: whole(peakHz) }),
     frequencyHz,
     values,
     ...upTo(Math.max(peakMPerS * 1.15, limitMPerS * 1.2)),
-    limit: { at: limitMPerS, words: `beyond ${limitMPerS} m/s: not built` },
-    wish: { at: quietMPerS, words: `quiet below ${quietMPerS}` },
-    dots: [{ hz: peakHz, value: peakMPerS, text: `${significant(peakMPerS)} m/s` }].filter(({ hz }) => hz > 16),
+    limit: { at: limitMPerS, words: told(language, 'chart.beyond-air', { limit: three(limitMPerS) }) },
+    wish: { at: quietMPerS, words: told(language, 'chart.quiet-below', { limit: three(quietMPerS) }) },
+    dots: [{ hz: peakHz, value: peakMPerS, text: `${three(peakMPerS)} m/s` }].filter(({ hz }) => hz > 16),
     heightPx: 140
   }
 }

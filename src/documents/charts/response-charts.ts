@@ -1,4 +1,6 @@
 /** The charts of one enclosure, from its curves. */
+
+import { type Language, told } from '../../domain/say.ts'
 import type { LineChart, Series } from '../draw/chart-frame.ts'
 import { lineChart } from '../draw/line-chart.ts'
 import { figure } from '../draw/number-text.ts'
@@ -19,6 +21,7 @@ export interface ChartCurves {
 
 /** What the curves are judged by; each that is known is drawn. */
 export interface ChartLimits {
+  readonly language: Language
   readonly xmaxM?: number
   readonly airSpeedMPerS?: number
   readonly minimumOhm?: number
@@ -30,6 +33,7 @@ export interface ChartLimits {
 
 interface NamedChart {
   readonly name: string
+  readonly title: string
   readonly svg: string
 }
 
@@ -55,73 +59,85 @@ function rangeWithLimit(curves: readonly (readonly number[])[], limit: number | 
   return [0, roundUp(limit === undefined ? top : Math.min(Math.max(top, limit * 1.25), limit * 2.5))]
 }
 
-function marksOf({ tuningHz, f3Hz }: ChartLimits) {
+function marksOf({ tuningHz, f3Hz, language }: ChartLimits) {
+  const one = (value: number) => figure(value, 1, { language })
+  const tuning = (at: number) => ({ at, label: told(language, 'chart.tuning', { frequency: one(at) }) })
   return [
-    ...(f3Hz === undefined ? [] : [{ at: f3Hz, label: `f3 ${figure(f3Hz, 1)} Hz` }]),
-    ...(tuningHz === undefined ? [] : [{ at: tuningHz, label: `tuning ${figure(tuningHz, 1)} Hz` }])
+    ...(f3Hz === undefined ? [] : [{ at: f3Hz, label: `f3 ${one(f3Hz)} Hz` }]),
+    ...(tuningHz === undefined ? [] : [tuning(tuningHz)])
   ]
 }
 
 function excursionChart(curves: ChartCurves, limits: ChartLimits, prefix: string): LineChart {
+  const { language } = limits
   const mm = (values: readonly number[]) => values.map(value => value * 1000)
-  const series: Series[] = [{ label: 'cone, peak', values: mm(curves.coneExcursionM) }]
+  const series: Series[] = [{ label: told(language, 'chart.cone-peak'), values: mm(curves.coneExcursionM) }]
   const radiator = curves.passiveRadiatorExcursionM
-  if (radiator !== undefined) series.push({ label: 'passive radiator, peak', values: mm(radiator) })
+  if (radiator !== undefined) series.push({ label: told(language, 'chart.radiator-peak'), values: mm(radiator) })
   const xmaxMm = limits.xmaxM === undefined ? undefined : limits.xmaxM * 1000
   return {
     id: `${prefix}-excursion`,
-    title: 'Excursion, one way',
+    language,
+    title: told(language, 'chart.excursion'),
     frequencyHz: curves.frequencyHz,
     series,
-    yLabel: 'Excursion',
+    yLabel: told(language, 'chart.excursion-axis'),
     yUnit: 'mm',
     yRange: rangeWithLimit(
       series.map(({ values }) => values),
       xmaxMm
     ),
-    limits: xmaxMm === undefined ? [] : [{ at: xmaxMm, label: `Xmax ${figure(xmaxMm, 1)} mm` }],
+    limits: xmaxMm === undefined ? [] : [{ at: xmaxMm, label: `Xmax ${figure(xmaxMm, 1, limits)} mm` }],
     marks: marksOf(limits)
   }
 }
 
 function airSpeedChart(curves: ChartCurves, limits: ChartLimits, prefix: string): LineChart | undefined {
   const { rearPortAirSpeedMPerS: rear, frontPortAirSpeedMPerS: front } = curves
+  const { language } = limits
+  const only = told(language, 'chart.port-peak')
+  const [atRear, atFront] = [told(language, 'chart.rear-port-peak'), told(language, 'chart.front-port-peak')]
   const series = [
-    ...(rear === undefined ? [] : [{ label: front === undefined ? 'port, peak' : 'rear port, peak', values: rear }]),
-    ...(front === undefined ? [] : [{ label: rear === undefined ? 'port, peak' : 'front port, peak', values: front }])
+    ...(rear === undefined ? [] : [{ label: front === undefined ? only : atRear, values: rear }]),
+    ...(front === undefined ? [] : [{ label: rear === undefined ? only : atFront, values: front }])
   ]
   if (series.length === 0) return undefined
   const limit = limits.airSpeedMPerS
   return {
     id: `${prefix}-air-speed`,
-    title: 'Air speed in the port',
+    language,
+    title: told(language, 'chart.air-speed'),
     frequencyHz: curves.frequencyHz,
     series,
-    yLabel: 'Air speed',
+    yLabel: told(language, 'chart.air-speed-axis'),
     yUnit: 'm/s',
     yRange: rangeWithLimit(
       series.map(({ values }) => values),
       limit
     ),
-    limits: limit === undefined ? [] : [{ at: limit, label: `limit ${figure(limit, 1)} m/s` }],
+    limits:
+      limit === undefined
+        ? []
+        : [{ at: limit, label: told(language, 'chart.limit', { value: figure(limit, 1, limits) }) }],
     marks: marksOf(limits)
   }
 }
 
 function levelChart(curves: ChartCurves, limits: ChartLimits, prefix: string): LineChart {
   const { frequencyHz, levelDb, maximumLevelDb: most } = curves
-  const cabin = limits.cabinLevelDb
+  const { cabinLevelDb: cabin, language } = limits
   const series: Series[] = [
-    { label: 'half space, 1 m', values: levelDb },
-    ...(cabin === undefined ? [] : [{ label: 'at the seat', values: cabin }]),
-    ...(most === undefined ? [] : [{ label: 'most within every limit, 1 m', values: most }])
+    { label: told(language, 'chart.half-space'), values: levelDb },
+    ...(cabin === undefined ? [] : [{ label: told(language, 'chart.at-seat'), values: cabin }]),
+    ...(most === undefined ? [] : [{ label: told(language, 'chart.most'), values: most }])
   ]
   return {
     id: `${prefix}-level`,
-    title: 'Sound pressure level',
+    language,
+    title: told(language, 'chart.level'),
     frequencyHz,
     series,
-    yLabel: 'Level',
+    yLabel: told(language, 'chart.level-axis'),
     yUnit: 'dB',
     yRange: levelRange(series.map(({ values }) => values)),
     marks: marksOf(limits)
@@ -129,29 +145,35 @@ function levelChart(curves: ChartCurves, limits: ChartLimits, prefix: string): L
 }
 
 function impedanceChart({ frequencyHz, impedanceOhm }: ChartCurves, limits: ChartLimits, prefix: string): LineChart {
-  const minimum = limits.minimumOhm
+  const { minimumOhm: minimum, language } = limits
   return {
     id: `${prefix}-impedance`,
-    title: 'Impedance at the terminals',
+    language,
+    title: told(language, 'chart.impedance'),
     frequencyHz,
-    series: [{ label: 'modulus', values: impedanceOhm }],
-    yLabel: 'Impedance',
+    series: [{ label: told(language, 'chart.modulus'), values: impedanceOhm }],
+    yLabel: told(language, 'chart.impedance-axis'),
     yUnit: 'Ω',
     yRange: [0, roundUp(largest(impedanceOhm) * 1.05)],
-    limits: minimum === undefined ? [] : [{ at: minimum, label: `amplifier minimum ${figure(minimum, 2)} Ω` }],
+    limits:
+      minimum === undefined
+        ? []
+        : [{ at: minimum, label: told(language, 'chart.minimum', { load: figure(minimum, 2, limits) }) }],
     marks: marksOf(limits)
   }
 }
 
 function groupDelayChart({ frequencyHz, groupDelayS }: ChartCurves, limits: ChartLimits, prefix: string): LineChart {
+  const { language } = limits
   const delayMs = groupDelayS.map(value => value * 1000)
   const lowest = Math.min(...delayMs.filter(Number.isFinite), 0)
   return {
     id: `${prefix}-group-delay`,
-    title: 'Group delay',
+    language,
+    title: told(language, 'chart.group-delay'),
     frequencyHz,
-    series: [{ label: 'acoustic', values: delayMs }],
-    yLabel: 'Delay',
+    series: [{ label: told(language, 'chart.acoustic'), values: delayMs }],
+    yLabel: told(language, 'chart.delay-axis'),
     yUnit: 'ms',
     yRange: [Math.min(0, Math.floor(lowest)), roundUp(largest(delayMs) * 1.05)],
     marks: marksOf(limits)
@@ -159,7 +181,7 @@ function groupDelayChart({ frequencyHz, groupDelayS }: ChartCurves, limits: Char
 }
 
 /** @param prefix  keeps ids apart when several designs share a page */
-export function responseCharts(curves: ChartCurves, limits: ChartLimits = {}, prefix = 'chart'): readonly NamedChart[] {
+export function responseCharts(curves: ChartCurves, limits: ChartLimits, prefix = 'chart'): readonly NamedChart[] {
   const charts = {
     level: levelChart(curves, limits, prefix),
     excursion: excursionChart(curves, limits, prefix),
@@ -168,6 +190,6 @@ export function responseCharts(curves: ChartCurves, limits: ChartLimits = {}, pr
     'group-delay': groupDelayChart(curves, limits, prefix)
   }
   return Object.entries(charts).flatMap(([name, chart]) =>
-    chart === undefined ? [] : [{ name, svg: lineChart(chart) }]
+    chart === undefined ? [] : [{ name, title: chart.title, svg: lineChart(chart) }]
   )
 }

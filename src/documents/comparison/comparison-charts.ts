@@ -1,5 +1,6 @@
 /** Curves of several designs over each other: for a page of any width, and as one SVG. */
 import type { ComparedCurves, Comparison } from '../../contract/enclosures/comparison.ts'
+import { type Language, told } from '../../domain/say.ts'
 import { stackedCharts } from '../charts/chart-book.ts'
 import type { FindingChart } from '../charts/finding-chart.ts'
 import { roundUp } from '../charts/response-charts.ts'
@@ -9,24 +10,57 @@ import { lineChart } from '../draw/line-chart.ts'
 interface Quantity {
   readonly id: string
   readonly title: string
+  readonly axis: string
   readonly unit: string
   readonly of: (curves: ComparedCurves) => readonly number[] | undefined
 }
 
-const quantities = ({ place }: Comparison): readonly Quantity[] => {
-  const where = place === 'seat' ? 'at the seat' : 'at 1 m in half space'
+const quantities = ({ place }: Comparison, language: Language): readonly Quantity[] => {
+  const at = place === 'seat' ? 'seat' : 'half-space'
+  const level = told(language, 'chart.level-axis')
   return [
-    { id: 'level', title: `Level ${where}`, unit: 'dB', of: ({ levelDb }) => levelDb },
-    { id: 'most', title: `Most within every limit ${where}`, unit: 'dB', of: ({ mostLevelDb }) => mostLevelDb },
+    {
+      id: 'level',
+      title: told(language, `compare.level-${at}`),
+      axis: level,
+      unit: 'dB',
+      of: ({ levelDb }) => levelDb
+    },
+    {
+      id: 'most',
+      title: told(language, `compare.most-${at}`),
+      axis: level,
+      unit: 'dB',
+      of: ({ mostLevelDb }) => mostLevelDb
+    },
     {
       id: 'travel',
-      title: 'Travel of a cone, one way',
+      title: told(language, 'compare.travel'),
+      axis: told(language, 'compare.travel-axis'),
       unit: 'mm',
       of: ({ coneExcursionM }) => inThousandths(coneExcursionM)
     },
-    { id: 'air', title: 'Air speed in the port', unit: 'm/s', of: ({ portAirSpeedMPerS }) => portAirSpeedMPerS },
-    { id: 'delay', title: 'Group delay', unit: 'ms', of: ({ groupDelayS }) => inThousandths(groupDelayS) },
-    { id: 'impedance', title: 'Impedance', unit: 'Ω', of: ({ impedanceOhm }) => impedanceOhm }
+    {
+      id: 'air',
+      title: told(language, 'chart.air-speed'),
+      axis: told(language, 'chart.air-speed-axis'),
+      unit: 'm/s',
+      of: ({ portAirSpeedMPerS }) => portAirSpeedMPerS
+    },
+    {
+      id: 'delay',
+      title: told(language, 'chart.group-delay'),
+      axis: told(language, 'chart.delay-axis'),
+      unit: 'ms',
+      of: ({ groupDelayS }) => inThousandths(groupDelayS)
+    },
+    {
+      id: 'impedance',
+      title: told(language, 'chart.impedance-axis'),
+      axis: told(language, 'chart.impedance-axis'),
+      unit: 'Ω',
+      of: ({ impedanceOhm }) => impedanceOhm
+    }
   ]
 }
 
@@ -53,9 +87,9 @@ function rangeOf(unit: string, values: readonly number[]): Pick<Overlay, 'range'
 }
 
 /** Those that at least one design has. */
-function overlays(comparison: Comparison): readonly Overlay[] {
+function overlays(comparison: Comparison, language: Language): readonly Overlay[] {
   const { designs, frequencyHz } = comparison
-  return quantities(comparison).flatMap(quantity => {
+  return quantities(comparison, language).flatMap(quantity => {
     const series = designs.flatMap(({ name, curves }) => {
       const values = quantity.of(curves)
       return values === undefined ? [] : [{ label: name, values }]
@@ -66,15 +100,16 @@ function overlays(comparison: Comparison): readonly Overlay[] {
   })
 }
 
-export const comparisonFindings = (comparison: Comparison): readonly FindingChart[] =>
-  overlays(comparison).flatMap(({ id, title, unit, series: [first, ...others], range, step }) =>
+export const comparisonFindings = (comparison: Comparison, language: Language): readonly FindingChart[] =>
+  overlays(comparison, language).flatMap(({ id, title, unit, series: [first, ...others], range, step }) =>
     first === undefined
       ? []
       : [
           {
+            language,
             id: `compared-${id}`,
             title,
-            note: `${unit} over frequency`,
+            note: told(language, 'compare.over-frequency', { unit }),
             frequencyHz: comparison.frequencyHz,
             values: first.values,
             name: first.label,
@@ -87,18 +122,19 @@ export const comparisonFindings = (comparison: Comparison): readonly FindingChar
         ]
   )
 
-export function comparisonSvg(comparison: Comparison): string {
-  const charts = overlays(comparison).map(
-    ({ id, title, unit, series, range }): LineChart => ({
+export function comparisonSvg(comparison: Comparison, language: Language): string {
+  const charts = overlays(comparison, language).map(
+    ({ id, title, axis, unit, series, range }): LineChart => ({
+      language,
       id: `compared-${id}`,
       title,
       frequencyHz: comparison.frequencyHz,
       series,
-      yLabel: title.split(' ')[0] ?? title,
+      yLabel: axis,
       yUnit: unit,
       yRange: range
     })
   )
   const description = charts.map(({ title }) => title).join(', ')
-  return stackedCharts({ id: 'comparison', title: 'Designs side by side', description }, charts.map(lineChart))
+  return stackedCharts({ id: 'comparison', title: told(language, 'compare.title'), description }, charts.map(lineChart))
 }

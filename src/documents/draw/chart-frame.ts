@@ -1,5 +1,6 @@
 /** Scales, grid, axes and their labels of a chart over frequency. */
 import { scaleLinear, scaleLog } from 'd3-scale'
+import { type Language, told } from '../../domain/say.ts'
 import { figure } from './number-text.ts'
 import { ink } from './paper.ts'
 import { element, textAt, textWidth } from './svg.ts'
@@ -15,6 +16,7 @@ interface ChartMark {
 }
 
 export interface LineChart {
+  readonly language: Language
   readonly id: string
   readonly title: string
   readonly frequencyHz: readonly number[]
@@ -101,7 +103,7 @@ function frequencyLabels({ x, fromHz, toHz }: Scales): string {
 export function axesOf(chart: LineChart, scales: Scales): string {
   const { y, yTicks } = scales
   const labels = yTicks.map(tick =>
-    textAt(plot.left - 8, y(tick) + 4, figure(tick, 3), {
+    textAt(plot.left - 8, y(tick) + 4, figure(tick, 3, chart), {
       size: 12,
       anchor: 'end',
       colour: ink.quiet,
@@ -112,7 +114,10 @@ export function axesOf(chart: LineChart, scales: Scales): string {
   return [
     ...labels,
     frequencyLabels(scales),
-    textAt((plot.left + plot.right) / 2, plot.bottom + 40, 'Frequency [Hz]', { size: 13, anchor: 'middle' }),
+    textAt((plot.left + plot.right) / 2, plot.bottom + 40, told(chart.language, 'chart.frequency'), {
+      size: 13,
+      anchor: 'middle'
+    }),
     textAt(20, middle, `${chart.yLabel} [${chart.yUnit}]`, { size: 13, anchor: 'middle', turn: -90 })
   ].join('')
 }

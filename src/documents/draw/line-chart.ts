@@ -1,5 +1,6 @@
 /** A chart of curves over frequency: logarithmic axis, labelled limits, curves told apart by colour and dash. */
 import { line } from 'd3-shape'
+import { told } from '../../domain/say.ts'
 import { axesOf, gridOf, type LineChart, plot, type Scales, type Series, scalesOf, size } from './chart-frame.ts'
 import { significant } from './number-text.ts'
 import { ink, strokes } from './paper.ts'
@@ -126,19 +127,30 @@ function marksOf({ marks = [] }: LineChart, { x, fromHz, toHz }: Scales): string
 }
 
 /** The chart in words, for who cannot see it. */
-export function chartDescription({ frequencyHz, series, yUnit, limits = [] }: LineChart): string {
-  const range = `From ${significant(frequencyHz[0] ?? 0)} to ${significant(frequencyHz.at(-1) ?? 0)} Hz.`
+export function chartDescription({ frequencyHz, series, yUnit, limits = [], language }: LineChart): string {
+  const three = (value: number) => significant(value, 3, { language })
+  const range = told(language, 'chart.range', {
+    from: three(frequencyHz[0] ?? 0),
+    to: three(frequencyHz.at(-1) ?? 0)
+  })
   const curves = series.map(({ label, values }) => {
     const finite = values.flatMap((value, index) =>
       Number.isFinite(value) ? [{ value, hz: frequencyHz[index] ?? 0 }] : []
     )
     const [first] = finite
-    if (first === undefined) return `${label}: no values.`
+    if (first === undefined) return told(language, 'chart.no-values', { label })
     const high = finite.reduce((best, next) => (next.value > best.value ? next : best), first)
     const low = finite.reduce((best, next) => (next.value < best.value ? next : best), first)
-    return `${label}: highest ${significant(high.value)} ${yUnit} at ${significant(high.hz)} Hz, lowest ${significant(low.value)} ${yUnit} at ${significant(low.hz)} Hz.`
+    return told(language, 'chart.extremes', {
+      label,
+      unit: yUnit,
+      high: three(high.value),
+      highAt: three(high.hz),
+      low: three(low.value),
+      lowAt: three(low.hz)
+    })
   })
-  return [range, ...curves, ...limits.map(({ label }) => `Line: ${label}.`)].join(' ')
+  return [range, ...curves, ...limits.map(({ label }) => told(language, 'chart.line', { label }))].join(' ')
 }
 
 export function lineChart(chart: LineChart): string {

@@ -1,27 +1,31 @@
 /** Figures as a person reads them: few digits, a true minus sign, metric or imperial. */
 import type { inchStyles, paperUnits } from '../../contract/boxes/words.ts'
 import { CUBIC_FOOT_M3, INCH_M, POUND_KG } from '../../domain/constants.ts'
+import { englishLanguage, type Language, told } from '../../domain/say.ts'
 
-export interface PaperUnits {
+/** Who reads: in which language, which units, and so how a figure is written. */
+export interface Reader {
   readonly units: (typeof paperUnits)[number]
   /** How inches are written; only with imperial units. */
   readonly inches: (typeof inchStyles)[number]
+  readonly language: Language
 }
-export const metric: PaperUnits = { units: 'metric', inches: 'decimal' }
+/** Who reads millimetres and English: lists for machines too. */
+export const metric: Reader = { units: 'metric', inches: 'decimal', language: englishLanguage }
 
 const FOOT_M = 12 * INCH_M
 
 /** A figure with at most so many decimals, a true minus sign and no trailing zeros. */
-export function figure(value: number, decimals = 1): string {
+export function figure(value: number, decimals: number, { language }: Pick<Reader, 'language'>): string {
   const text = String(Number(value.toFixed(decimals)) + 0)
-  return text.replace('e+', 'e').replaceAll('-', '−')
+  return text.replace('e+', 'e').replaceAll('-', '−').replace('.', language.decimalMark)
 }
 
 /** A figure with so many significant digits; whole digits are kept. */
-export function significant(value: number, digits = 3): string {
+export function significant(value: number, digits: number, reader: Pick<Reader, 'language'>): string {
   if (value === 0) return '0'
   const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value))))
-  return figure(value, Math.min(decimals, 12))
+  return figure(value, Math.min(decimals, 12), reader)
 }
 
 /**
@@ -58,9 +62,10 @@ function fraction(lengthM: number, parts: 16 | 32 | 64, rounded: (count: number)
  *
  * @check  232 mm → 9 3/16 in, where the nearest, 9 1/8, would be 231.8 mm
  */
-export function openingText(lengthM: number, { units, inches }: PaperUnits): string {
-  if (units === 'metric') return figure(lengthM * 1000, 1)
-  if (inches === 'decimal') return figure(Math.ceil((lengthM / INCH_M) * 100 - DUST) / 100, 2)
+export function openingText(lengthM: number, reader: Reader): string {
+  const { units, inches } = reader
+  if (units === 'metric') return figure(lengthM * 1000, 1, reader)
+  if (inches === 'decimal') return figure(Math.ceil((lengthM / INCH_M) * 100 - DUST) / 100, 2, reader)
   return fraction(lengthM, 16, count => Math.ceil(count - DUST))
 }
 
@@ -69,49 +74,60 @@ export function openingText(lengthM: number, { units, inches }: PaperUnits): str
  *
  * @check  3 mm → 7/64 in = 2.78 mm; 1/8 in would be 3.18 mm
  */
-export function pilotText(lengthM: number, { units, inches }: PaperUnits): string {
-  if (units === 'metric') return figure(lengthM * 1000, 1)
-  if (inches === 'decimal') return figure(Math.floor((lengthM / INCH_M) * 1000 + DUST) / 1000, 3)
+export function pilotText(lengthM: number, reader: Reader): string {
+  const { units, inches } = reader
+  if (units === 'metric') return figure(lengthM * 1000, 1, reader)
+  if (inches === 'decimal') return figure(Math.floor((lengthM / INCH_M) * 1000 + DUST) / 1000, 3, reader)
   return fraction(lengthM, 64, count => Math.floor(count + DUST))
 }
 
 /** A dimension on a drawing: the bare figure, its unit stands in the title block. */
-export function dimension(lengthM: number, { units, inches }: PaperUnits): string {
-  if (units === 'metric') return figure(lengthM * 1000, 1)
-  return inches === 'decimal' ? figure(lengthM / INCH_M, 2) : sixteenths(lengthM)
+export function dimension(lengthM: number, reader: Reader): string {
+  const { units, inches } = reader
+  if (units === 'metric') return figure(lengthM * 1000, 1, reader)
+  return inches === 'decimal' ? figure(lengthM / INCH_M, 2, reader) : sixteenths(lengthM)
 }
 
-export const dimensionUnit = ({ units, inches }: PaperUnits): string =>
-  units === 'metric' ? 'mm' : inches === 'decimal' ? 'in' : 'in, to the nearest 1/16'
+export const shortUnit = ({ units }: Pick<Reader, 'units'>): string => (units === 'metric' ? 'mm' : 'in')
 
-export function lengthText(lengthM: number, paper: PaperUnits): string {
-  return `${dimension(lengthM, paper)} ${paper.units === 'metric' ? 'mm' : 'in'}`
-}
+export const dimensionUnit = ({ units, inches, language }: Reader): string =>
+  units === 'imperial' && inches === 'sixteenths' ? told(language, 'draw.to-sixteenth') : shortUnit({ units })
+
+export const lengthText = (lengthM: number, reader: Reader): string =>
+  `${dimension(lengthM, reader)} ${shortUnit(reader)}`
 
 /** Cable runs and the like. */
-export const runText = (lengthM: number, { units }: PaperUnits): string =>
-  units === 'metric' ? `${figure(lengthM, 2)} m` : `${figure(lengthM / FOOT_M, 1)} ft`
+export const runText = (lengthM: number, reader: Reader): string =>
+  reader.units === 'metric' ? `${figure(lengthM, 2, reader)} m` : `${figure(lengthM / FOOT_M, 1, reader)} ft`
 
 /** As it is said: three digits. */
-export const volumeText = (volumeM3: number, { units }: PaperUnits): string =>
-  units === 'metric' ? `${significant(volumeM3 * 1000)} L` : `${significant(volumeM3 / CUBIC_FOOT_M3)} ft³`
+export const volumeText = (volumeM3: number, reader: Reader): string =>
+  reader.units === 'metric'
+    ? `${significant(volumeM3 * 1000, 3, reader)} L`
+    : `${significant(volumeM3 / CUBIC_FOOT_M3, 3, reader)} ft³`
 
 /** In a balance, where rows add up. */
-export const balanceText = (volumeM3: number, { units }: PaperUnits): string =>
-  units === 'metric' ? `${figure(volumeM3 * 1000, 2)} L` : `${figure(volumeM3 / CUBIC_FOOT_M3, 3)} ft³`
+export const balanceText = (volumeM3: number, reader: Reader): string =>
+  reader.units === 'metric'
+    ? `${figure(volumeM3 * 1000, 2, reader)} L`
+    : `${figure(volumeM3 / CUBIC_FOOT_M3, 3, reader)} ft³`
 
-export const massText = (massKg: number, { units }: PaperUnits): string =>
-  units === 'metric' ? `${figure(massKg, 1)} kg` : `${figure(massKg / POUND_KG, 1)} lb`
+export const massText = (massKg: number, reader: Reader): string =>
+  reader.units === 'metric' ? `${figure(massKg, 1, reader)} kg` : `${figure(massKg / POUND_KG, 1, reader)} lb`
+
+/** A size by its name, `2.5 mm²` or `16 AWG`, as the reader writes figures. */
+export const sizeText = (designation: string, { language }: Pick<Reader, 'language'>): string =>
+  designation.replace(/(\d)\.(?=\d)/g, `$1${language.decimalMark}`)
 
 /** With a capital at the front, as a sentence begins. */
 export const opened = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
-export function durationText(minutes: number): string {
+export function durationText(minutes: number, { language }: Pick<Reader, 'language'>): string {
   const whole = Math.round(minutes)
   if (whole < 60) return `${whole} min`
   const hours = Math.floor(whole / 60)
   const rest = whole % 60
   if (hours < 48) return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`
-  const days = Math.floor(hours / 24)
-  return hours % 24 === 0 ? `${days} days` : `${days} days ${hours % 24} h`
+  const days = told(language, 'paper.duration.days', { dayCount: Math.floor(hours / 24) })
+  return hours % 24 === 0 ? days : `${days} ${hours % 24} h`
 }

@@ -1,5 +1,5 @@
 /** Dimension lines of our own make: thin, ended by short slanted strokes, the figure above the line. Millimetres of paper. */
-import { dimension, type PaperUnits } from '../draw/number-text.ts'
+import { dimension, type Reader } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt, textWidth } from '../draw/svg.ts'
 
@@ -11,7 +11,7 @@ export interface PanelFrame {
   /** Of the lower left corner of the blank. */
   readonly x: number
   readonly y: number
-  readonly paper: PaperUnits
+  readonly paper: Reader
 }
 
 export interface PanelExtent {

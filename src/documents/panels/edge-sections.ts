@@ -1,6 +1,7 @@
 /** Side sections of a panel whose edges are sawn at a tilt: the board on edge, its outer face below, to the scale of the panel. */
 import type { Panel } from '../../contract/boxes/panel.ts'
-import { figure } from '../draw/number-text.ts'
+import { told } from '../../domain/say.ts'
+import { figure, type Reader } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
 import { line, type PanelFrame } from './dimension-lines.ts'
@@ -16,7 +17,7 @@ interface Section {
   readonly lengthM: number
   /** At the left and at the right end of the drawing. */
   readonly ends: readonly [Edge | undefined, Edge | undefined]
-  readonly words: string
+  readonly name: 'upright' | 'across'
 }
 
 /** Of a part with four corners: across its height, across its width. */
@@ -25,8 +26,8 @@ export function sectionsOf(panel: Panel): readonly Section[] {
   const at = (edge: number) => panel.edges.find(each => each.edge === edge)
   const { uM, vM } = extentOf(panel)
   return [
-    { lengthM: vM, ends: [at(0), at(2)] as const, words: 'section upright: lower edge left, upper edge right' },
-    { lengthM: uM, ends: [at(3), at(1)] as const, words: 'section across: left edge left, right edge right' }
+    { lengthM: vM, ends: [at(0), at(2)] as const, name: 'upright' as const },
+    { lengthM: uM, ends: [at(3), at(1)] as const, name: 'across' as const }
   ].filter(({ ends }) => ends.some(isTilted))
 }
 
@@ -36,17 +37,19 @@ function drawnIn(edge: Edge | undefined, face: 'outer' | 'inner', thicknessM: nu
   return thicknessM * Math.tan((Math.abs(edge.tiltDeg) * Math.PI) / 180)
 }
 
-const angleText = (edge: Edge | undefined) =>
-  edge !== undefined && isTilted(edge) ? `saw at ${figure(Math.abs(edge.tiltDeg), 1)}°` : 'square'
+const angleText = (edge: Edge | undefined, paper: Reader) =>
+  edge !== undefined && isTilted(edge)
+    ? told(paper.language, 'draw.saw-at', { angle: figure(Math.abs(edge.tiltDeg), 1, paper) })
+    : told(paper.language, 'draw.square')
 
 export function edgeSection(
-  { lengthM, ends, words }: Section,
+  { lengthM, ends, name }: Section,
   panel: Panel,
   frame: PanelFrame,
   left: number,
   top: number
 ) {
-  const { perM } = frame
+  const { perM, paper } = frame
   const { thicknessM } = panel
   const [from, to, high] = [left, left + lengthM * perM, thicknessM * perM]
   const x = (end: 0 | 1, face: 'outer' | 'inner') => {
@@ -67,18 +70,18 @@ export function edgeSection(
       stroke: ink.text,
       'stroke-width': 0.35
     }),
-    textAt(from, top + high + 3.2, angleText(ends[0]), {
+    textAt(from, top + high + 3.2, angleText(ends[0], paper), {
       size: line.small,
       colour: ink.limit,
       className: 'limit-text'
     }),
-    textAt(to, top + high + 3.2, angleText(ends[1]), {
+    textAt(to, top + high + 3.2, angleText(ends[1], paper), {
       size: line.small,
       anchor: 'end',
       colour: ink.limit,
       className: 'limit-text'
     }),
-    textAt((from + to) / 2, top - 0.9, `${words}; outer face below`, {
+    textAt((from + to) / 2, top - 0.9, told(paper.language, `draw.section-${name}`), {
       size: line.small,
       anchor: 'middle',
       colour: ink.quiet,

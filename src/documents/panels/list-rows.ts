@@ -6,11 +6,11 @@ import { present } from '../../domain/present.ts'
 import { figure, metric } from '../draw/number-text.ts'
 import { cutOutText } from './panel-holes.ts'
 
-const mm = (lengthM: number) => figure(lengthM * 1000, 1)
+const mm = (lengthM: number) => figure(lengthM * 1000, 1, metric)
 
 function edgeText({ edge, tiltDeg, longFace, roundingRadiusM }: PanelEdge): string {
   const notes = [
-    ...(Math.abs(tiltDeg) > 0.05 ? [`saw at ${figure(Math.abs(tiltDeg), 2)}°, ${longFace} face long`] : []),
+    ...(Math.abs(tiltDeg) > 0.05 ? [`saw at ${figure(Math.abs(tiltDeg), 2, metric)}°, ${longFace} face long`] : []),
     ...(roundingRadiusM === undefined ? [] : [`round R${mm(roundingRadiusM)} mm`])
   ]
   return notes.length === 0 ? '' : `edge ${edge}: ${notes.join(', ')}`

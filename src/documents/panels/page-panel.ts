@@ -1,6 +1,8 @@
 /** A panel with its holes as the page shows it: seen from outside, overall sizes, a number at each hole; the figures stand beside it as text. */
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
-import { dimension, lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { told } from '../../domain/say.ts'
+import { dimension, lengthText, type Reader } from '../draw/number-text.ts'
+import { panelName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import type { PanelFrame } from './dimension-lines.ts'
@@ -52,7 +54,7 @@ function overall(
 }
 
 /** @param id  unique on a page */
-export function pagePanel(panel: Panel, id: string, paper: PaperUnits): string {
+export function pagePanel(panel: Panel, id: string, paper: Reader): string {
   const { uM, vM } = extentOf(panel)
   const perM = Math.min((WIDTH - LEFT - 8) / uM, (MOST_HIGH - TOP) / vM)
   const bottom = TOP + vM * perM
@@ -62,7 +64,11 @@ export function pagePanel(panel: Panel, id: string, paper: PaperUnits): string {
     .join(' ')
   const bar = bottom + 14
   return svgDocument(
-    { id, title: `${panel.name}, panel drawing`, description: holeRows(panel, paper).join('. ') },
+    {
+      id,
+      title: told(paper.language, 'draw.panel-title', { name: panelName(panel.name, paper) }),
+      description: holeRows(panel, paper).join('. ')
+    },
     { width: WIDTH, height: bar + 8 },
     element('polygon', { points: outline, fill: ink.wood, class: 'wood', stroke: ink.text, 'stroke-width': 1 }),
     letteredMarks(panel, frame),

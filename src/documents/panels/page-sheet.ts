@@ -1,6 +1,8 @@
 /** A sheet as the page shows it: panels, offcuts and cuts; names that fit a phone, numbers of cuts where there is room. */
 import type { LaidPiece, Offcut, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
-import { dimension, lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { told } from '../../domain/say.ts'
+import { dimension, lengthText, type Reader } from '../draw/number-text.ts'
+import { panelName, sheetName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
 
@@ -11,7 +13,7 @@ const SCALE_BAR_M = 0.3
 
 interface Frame {
   readonly perM: number
-  readonly paper: PaperUnits
+  readonly paper: Reader
 }
 
 const box = (frame: Frame, { xM, yM, lengthM, widthM }: Omit<Offcut, 'reusable'>) => ({
@@ -35,12 +37,22 @@ function inside(
   return textAt(cx, cy, text, { size, anchor: 'middle', className, ...(turned ? { turn: -90 } : {}) })
 }
 
+/** Where the whole name finds no room, the part before the comma does, or a smaller one. */
+function nameIn(name: string, copy: string, at: ReturnType<typeof box>): string {
+  const short = `${name.split(', ')[0]}${copy}`
+  return (
+    inside(`${name}${copy}`, 13, at, 'ink name') ||
+    inside(short, 13, at, 'ink name') ||
+    inside(short, 9, at, 'ink name')
+  )
+}
+
 function piece(each: LaidPiece, copies: number, frame: Frame): string {
   const at = box(frame, each)
-  const name = copies > 1 ? `${each.panel} ${each.copy}` : each.panel
+  const own = panelName(each.panel, frame.paper)
   return (
     element('rect', { ...at, fill: ink.wood, class: 'wood', stroke: ink.text, 'stroke-width': 0.8 }) +
-    inside(name, 13, at, 'ink name')
+    nameIn(own, copies > 1 ? ` ${each.copy}` : '', at)
   )
 }
 
@@ -71,7 +83,7 @@ function cut({ step, along, atM, fromM, toM }: SheetCut, { perM }: Frame): strin
 }
 
 /** @param id  unique on a page */
-export function pageSheet(layout: SheetLayout, id: string, paper: PaperUnits): string {
+export function pageSheet(layout: SheetLayout, id: string, paper: Reader): string {
   const { number, sheet, lengthM, widthM, pieces, offcuts, cuts } = layout
   const frame: Frame = { perM: (WIDTH - 2 * MARGIN) / lengthM, paper }
   const [wide, high] = [lengthM * frame.perM, widthM * frame.perM]
@@ -80,8 +92,11 @@ export function pageSheet(layout: SheetLayout, id: string, paper: PaperUnits): s
   return svgDocument(
     {
       id,
-      title: `Sheet ${number}: ${sheet}`,
-      description: `${pieces.map(({ panel }) => panel).join(', ')}; ${cuts.length} cuts.`
+      title: told(paper.language, 'draw.sheet-named', { number, name: sheetName(sheet, paper) }),
+      description: told(paper.language, 'draw.sheet-holds', {
+        panels: pieces.map(({ panel }) => panelName(panel, paper)).join(', '),
+        cutCount: cuts.length
+      })
     },
     { width: WIDTH, height: bar + 8 },
     element('rect', {

@@ -2,7 +2,9 @@
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { screwSizeFor } from '../../domain/box/assembly/joint-screws.ts'
 import { boards } from '../../domain/material/boards.ts'
-import { dimension, dimensionUnit, lengthText, massText, type PaperUnits, pilotText } from '../draw/number-text.ts'
+import { told } from '../../domain/say.ts'
+import { dimension, dimensionUnit, figure, lengthText, massText, pilotText, type Reader } from '../draw/number-text.ts'
+import { holeName, panelName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import { edgeSection, SECTION_WORDS, sectionsOf } from './edge-sections.ts'
@@ -35,9 +37,9 @@ export interface Drawing {
 const block = { height: 15, row: 4.4 } as const
 
 /** The name of a material without its grade; a caller's own id as it stands. */
-export function materialTitle(material: string): string {
-  const title = Object.hasOwn(boards, material) ? boards[material as keyof typeof boards].title : material
-  return title.split(',')[0] ?? title
+export function materialTitle(material: string, { language }: Reader): string {
+  if (!Object.hasOwn(boards, material)) return material
+  return told(language, `draw.material.${material as keyof typeof boards}`)
 }
 
 /** @returns the largest of the usual scales at which it fits */
@@ -48,79 +50,99 @@ export function scaleFor(widthM: number, heightM: number, room: PaperSize): numb
 }
 
 /** A round hole by its centre; a rectangle by its edges, to which it is sawn. */
-function placeText({ kind, uM, vM, widthM = 0, heightM = 0 }: CutOut, paper: PaperUnits): string {
+function placeText({ kind, uM, vM, widthM = 0, heightM = 0 }: CutOut, paper: Reader): string {
   const at = (lengthM: number) => dimension(Math.max(0, lengthM), paper)
-  if (kind === 'circle') return `centre ${lengthText(uM, paper)} from the left, ${lengthText(vM, paper)} from below`
+  const { language } = paper
+  if (kind === 'circle') {
+    return told(language, 'draw.at-centre', { across: lengthText(uM, paper), up: lengthText(vM, paper) })
+  }
   const [right, top] = [lengthText(uM + widthM / 2, paper), lengthText(vM + heightM / 2, paper)]
-  return `${at(uM - widthM / 2)} to ${right} from the left, ${at(vM - heightM / 2)} to ${top} from below`
+  return told(language, 'draw.at-edges', { left: at(uM - widthM / 2), right, below: at(vM - heightM / 2), top })
 }
 
-export function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string[] {
+export function holeRows({ cutOuts }: Panel, paper: Reader): readonly string[] {
   return cutOuts.map((cutOut, index) => {
     const [size, screws] = cutOutText(cutOut, paper)
     const place = placeText(cutOut, paper)
-    return `${index + 1}  ${cutOut.label}: ${size}, ${place}${screws === undefined ? '' : `; screws ${screws}`}`
+    const hole = `${index + 1}  ${holeName(cutOut.label, paper)}: ${size}, ${place}`
+    return screws === undefined ? hole : told(paper.language, 'draw.hole-screwed', { hole, screws })
   })
 }
 
 /** What the dashed strips and crosses say. */
-function markRows(panel: Panel, paper: PaperUnits): readonly string[] {
+function markRows(panel: Panel, paper: Reader): readonly string[] {
   const marks = marksOn(panel)
   if (marks.length === 0) return []
   const { diameterMm, lengthMm, pilotMm } = screwSizeFor(panel.thicknessM)
   const screws = marks.reduce((sum, mark) => sum + mark.screws.length, 0)
   return [
-    `Dashed: what stands against the inner face, full line: against the outer; its middle so far from the left (→) or from below (↑) of this drawing, from the right where the board lies face down`,
+    told(paper.language, 'draw.mark-legend'),
     ...(screws === 0
       ? []
       : [
-          `Crosses: ${screws} pilots ⌀${pilotText(pilotMm / 1000, paper)} right through for screws ${diameterMm} × ${lengthMm} mm`
+          told(paper.language, 'draw.mark-screws', {
+            count: screws,
+            pilot: pilotText(pilotMm / 1000, paper),
+            screw: `${figure(diameterMm, 1, paper)} × ${figure(lengthMm, 0, paper)} mm`
+          })
         ])
   ]
 }
 
 const insideRoles: readonly Panel['role'][] = ['brace', 'port-wall', 'divider', 'baffle-ring']
 /** An inner part has no outside: its first face is the one that looks to the port or to the front. */
-export const seenFrom = ({ role, name }: Panel) =>
-  !insideRoles.includes(role)
-    ? 'seen from outside'
-    : role === 'divider'
-      ? 'seen from the front'
-      : name.startsWith('port plate')
-        ? 'seen from the channel'
-        : 'seen from its first face'
+export function seenFrom({ role, name }: Panel, { language }: Reader): string {
+  if (!insideRoles.includes(role)) return told(language, 'draw.seen.outside')
+  if (role === 'divider') return told(language, 'draw.seen.front')
+  return name.startsWith('port plate') ? told(language, 'draw.seen.channel') : told(language, 'draw.seen.first-face')
+}
 
-export const countText = (panel: Panel) =>
-  panel.quantity === 1 ? '' : ` (${panel.quantity} off${isMirrored(panel) ? ', one of them mirrored' : ''})`
+export const countText = (panel: Panel, { language }: Reader) => {
+  const { quantity: count } = panel
+  if (count === 1) return ''
+  return isMirrored(panel) ? told(language, 'draw.off-mirrored', { count }) : told(language, 'draw.off', { count })
+}
 
-function titleBlock(panel: Panel, paper: PaperUnits, scale: number, size: PaperSize): string {
+function titleBlock(panel: Panel, paper: Reader, scale: number, size: PaperSize): string {
   const y = size.height - block.height
-  const facts = `${lengthText(panel.lengthM, paper)} × ${lengthText(panel.widthM, paper)} × ${lengthText(panel.thicknessM, paper)}, ${materialTitle(panel.material)}`
-  const grain = panel.grain === 'any' ? 'may turn' : `grain along the ${panel.grain}`
+  const facts = `${lengthText(panel.lengthM, paper)} × ${lengthText(panel.widthM, paper)} × ${lengthText(panel.thicknessM, paper)}, ${materialTitle(panel.material, paper)}`
+  const { language } = paper
+  const grain = panel.grain === 'any' ? told(language, 'draw.may-turn') : told(language, `draw.grain-${panel.grain}`)
+  const about = { seen: seenFrom(panel, paper), grain, mass: massText(panel.massKg, paper), unit: dimensionUnit(paper) }
   return [
     element('line', { x1: 0, x2: size.width, y1: y, y2: y, stroke: ink.text, class: 'ink-line', 'stroke-width': 0.4 }),
-    textAt(4, y + 6.2, panel.name + countText(panel), {
+    textAt(4, y + 6.2, panelName(panel.name, paper) + countText(panel, paper), {
       size: 4.4,
       bold: true
     }),
     textAt(4, y + 11.4, facts, { size: 3 }),
-    textAt(size.width - 4, y + 6.2, `Scale 1:${scale} on paper of this size`, { size: 3, anchor: 'end' }),
-    textAt(
-      size.width - 4,
-      y + 11.4,
-      `${seenFrom(panel)}; ${grain}; ${massText(panel.massKg, paper)}; dimensions in ${dimensionUnit(paper)}`,
-      { size: 2.6, anchor: 'end', colour: ink.quiet, className: 'quiet' }
-    )
+    textAt(size.width - 4, y + 6.2, told(language, 'draw.scale', { scale: figure(scale, 1, paper) }), {
+      size: 3,
+      anchor: 'end'
+    }),
+    textAt(size.width - 4, y + 11.4, told(language, 'draw.block', about), {
+      size: 2.6,
+      anchor: 'end',
+      colour: ink.quiet,
+      className: 'quiet'
+    })
   ].join('')
 }
 
-function panelDescription(panel: Panel, paper: PaperUnits): string {
-  const holes = panel.cutOuts.length === 0 ? 'No holes.' : `${holeRows(panel, paper).join('. ')}.`
-  return `Panel ${panel.name}, ${panel.quantity} off, ${lengthText(panel.lengthM, paper)} by ${lengthText(panel.widthM, paper)}, ${lengthText(panel.thicknessM, paper)} thick. ${holes}`
+function panelDescription(panel: Panel, paper: Reader): string {
+  const { language } = paper
+  return told(language, 'draw.panel-words', {
+    name: panelName(panel.name, paper),
+    count: panel.quantity,
+    length: lengthText(panel.lengthM, paper),
+    width: lengthText(panel.widthM, paper),
+    thickness: lengthText(panel.thicknessM, paper),
+    holes: panel.cutOuts.length === 0 ? told(language, 'draw.no-holes') : `${holeRows(panel, paper).join('. ')}.`
+  })
 }
 
 /** @param id  unique on a page */
-export function panelDrawing(panel: Panel, id: string, paper: PaperUnits, size: PaperSize = a4Lying): Drawing {
+export function panelDrawing(panel: Panel, id: string, paper: Reader, size: PaperSize = a4Lying): Drawing {
   const extent = extentOf(panel)
   const [space, corners] = [centreSpace(panel), cornerSpace(panel)]
   const rows = [...holeRows(panel, paper), ...markRows(panel, paper)]
@@ -150,7 +172,11 @@ export function panelDrawing(panel: Panel, id: string, paper: PaperUnits, size: 
     edgeSection(section, panel, frame, frame.x, size.height - below + 3 + (i * aside) / sections.length)
   )
   const svg = svgDocument(
-    { id, title: `${panel.name}, panel drawing`, description: panelDescription(panel, paper) },
+    {
+      id,
+      title: told(paper.language, 'draw.panel-title', { name: panelName(panel.name, paper) }),
+      description: panelDescription(panel, paper)
+    },
     { ...size, unit: 'mm' },
     panelFigure(panel, frame),
     ...onEdge,

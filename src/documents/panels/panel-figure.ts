@@ -1,6 +1,7 @@
 /** One panel drawn to scale in millimetres of paper: outline, holes, centres, dimensions. Seen from outside, v upwards. */
 import type { PanelPoint } from '../../contract/boxes/box-hardware.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
+import { told } from '../../domain/say.ts'
 import { dimension, figure } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
@@ -113,6 +114,7 @@ export function cornerSpace(panel: Panel): { readonly below: number; readonly le
 
 function edgeNotes(panel: Panel, frame: PanelFrame): string {
   const { outline, edges } = panel
+  const { language } = frame.paper
   return edges
     .filter(({ tiltDeg, roundingRadiusM }) => Math.abs(tiltDeg) > 0.05 || roundingRadiusM !== undefined)
     .map(({ edge, tiltDeg, longFace, roundingRadiusM }) => {
@@ -121,9 +123,11 @@ function edgeNotes(panel: Panel, frame: PanelFrame): string {
       const { x, y, turn } = insideEdge(from, to, frame, noteDepth(panel, frame))
       const notes = [
         ...(Math.abs(tiltDeg) > 0.05
-          ? [`saw at ${figure(Math.abs(tiltDeg), 1)}°, ${longFace === 'inner' ? 'inner' : 'outer'} face long`]
+          ? [told(language, `draw.saw-${longFace}-long`, { angle: figure(Math.abs(tiltDeg), 1, frame.paper) })]
           : []),
-        ...(roundingRadiusM === undefined ? [] : [`round R${dimension(roundingRadiusM, frame.paper)}`])
+        ...(roundingRadiusM === undefined
+          ? []
+          : [told(language, 'draw.round', { radius: dimension(roundingRadiusM, frame.paper) })])
       ]
       return textAt(x, y, notes.join(', '), {
         size: line.small,
@@ -154,7 +158,12 @@ function grainArrow({ grain, lengthAlong }: Panel, frame: PanelFrame, extent: Pa
   return (
     stroke(x, y, x + dx, y + dy, 0.3, ink.quiet, 'thin') +
     head.map(([hx = 0, hy = 0]) => stroke(x + dx, y + dy, x + dx + hx, y + dy + hy, 0.3, ink.quiet, 'thin')).join('') +
-    textAt(x - 1, y + 3, 'grain', { size: line.small, anchor: 'start', colour: ink.quiet, className: 'quiet' })
+    textAt(x - 1, y + 3, told(frame.paper.language, 'draw.grain'), {
+      size: line.small,
+      anchor: 'start',
+      colour: ink.quiet,
+      className: 'quiet'
+    })
   )
 }
 

@@ -1,6 +1,7 @@
 /** Holes and rebates of a panel: their shapes, screw circles, centre marks, numbers and words. Millimetres of paper. */
 import type { CutOut } from '../../contract/boxes/panel.ts'
-import { dimension, figure, openingText, type PaperUnits, pilotText } from '../draw/number-text.ts'
+import { saidOf, told } from '../../domain/say.ts'
+import { dimension, figure, openingText, pilotText, type Reader } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
 import { line, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
@@ -72,7 +73,7 @@ export function centreMark(cutOut: CutOut, frame: PanelFrame): string {
 /** What a hole is, for its label and for lists. */
 export function cutOutText(
   { kind, diameterM = 0, widthM = 0, heightM = 0, cornerRadiusM, rebateDepthM, screwCircle }: CutOut,
-  paper: PaperUnits
+  paper: Reader
 ): readonly string[] {
   const d = (lengthM: number) => dimension(lengthM, paper)
   const opening = (lengthM: number) => openingText(lengthM, paper)
@@ -80,12 +81,18 @@ export function cutOutText(
     kind === 'circle'
       ? `⌀${opening(diameterM)}`
       : `${opening(widthM)} × ${opening(heightM)}${cornerRadiusM === undefined || cornerRadiusM === 0 ? '' : ` R${d(cornerRadiusM)}`}`
-  const depth = rebateDepthM === undefined ? '' : `, ${d(rebateDepthM)} deep`
+  const depth = rebateDepthM === undefined ? '' : told(paper.language, 'draw.deep', { depth: d(rebateDepthM) })
   const screws =
     screwCircle === undefined
       ? []
       : [
-          `${screwCircle.count} × ⌀${pilotText(screwCircle.holeDiameterM, paper)} on ⌀${d(screwCircle.diameterM)}, first at ${figure(screwCircle.startAngleDeg, 1)}°, pilots for ${screwCircle.screw}`
+          told(paper.language, 'draw.screw-circle', {
+            count: screwCircle.count,
+            hole: pilotText(screwCircle.holeDiameterM, paper),
+            circle: d(screwCircle.diameterM),
+            angle: figure(screwCircle.startAngleDeg, 1, paper),
+            screw: saidOf(screwCircle, 'screw')
+          })
         ]
   return [size + depth, ...screws]
 }

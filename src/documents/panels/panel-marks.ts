@@ -1,6 +1,8 @@
 /** Lines of what stands against a panel, with the screws that go in there: dashed, seen through the board. */
 import type { Panel, PanelMark } from '../../contract/boxes/panel.ts'
-import { dimension, lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { told } from '../../domain/say.ts'
+import { dimension, lengthText, type Reader } from '../draw/number-text.ts'
+import { panelName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt, textWidth } from '../draw/svg.ts'
 import { line, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
@@ -55,7 +57,7 @@ const tryShares = [0.27, 0.73, 0.12, 0.88]
 
 /** Along the strip, on the side of the middle of the panel, or where no hole is; across a strip shorter than its name. */
 function label(mark: PanelMark, panel: Panel, frame: PanelFrame, centre: Spot): string {
-  const text = `${mark.part}${placeText(mark, frame)}`
+  const text = `${panelName(mark.part, frame.paper)}${placeText(mark, frame)}`
   const { a, b, across } = onPaper(mark, frame, centre)
   const half = textWidth(text, line.small) / 2
   const length = Math.hypot(b.x - a.x, b.y - a.y)
@@ -141,16 +143,23 @@ export function letteredMarks(panel: Panel, frame: PanelFrame): string {
 }
 
 /** What stands where, a line each, by the letters of the figure. */
-export function markTexts(panel: Panel, paper: PaperUnits): readonly string[] {
+export function markTexts(panel: Panel, paper: Reader): readonly string[] {
+  const { language } = paper
   return marksOn(panel).map(({ part, face, from, to, screws }, index) => {
-    const place =
-      Math.abs(from.uM - to.uM) < 1e-5
-        ? `middle ${lengthText(from.uM, paper)} from the left`
-        : Math.abs(from.vM - to.vM) < 1e-5
-          ? `middle ${lengthText(from.vM, paper)} from below`
-          : 'leaning, as drawn'
-    const on = face === 'inner' ? '' : ', on this side'
-    const held = screws.length === 0 ? 'glued' : `${screws.length} screws`
-    return `${letterOf(index)}  ${part}: ${place}${on}, ${held}`
+    const mark = {
+      letter: letterOf(index),
+      part: panelName(part, paper),
+      side: face === 'inner' ? '' : told(language, 'draw.this-side'),
+      held:
+        screws.length === 0
+          ? told(language, 'draw.glued')
+          : told(language, 'draw.screws-count', { count: screws.length })
+    }
+    if (Math.abs(from.uM - to.uM) < 1e-5) {
+      return told(language, 'draw.mark-left', { ...mark, distance: lengthText(from.uM, paper) })
+    }
+    return Math.abs(from.vM - to.vM) < 1e-5
+      ? told(language, 'draw.mark-below', { ...mark, distance: lengthText(from.vM, paper) })
+      : told(language, 'draw.mark-leaning', mark)
   })
 }

@@ -1,7 +1,8 @@
 /** What a panel needs beyond being sawn to its rectangle, in words; and the panels that need a drawing for it. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
-import { figure, lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { told } from '../../domain/say.ts'
+import { figure, lengthText, type Reader } from '../draw/number-text.ts'
 
 const isTilted = ({ tiltDeg }: Panel['edges'][number]) => Math.abs(tiltDeg) > 0.05
 
@@ -28,30 +29,27 @@ function bearsParts({ copies = [] }: Panel, panels: readonly Panel[]): boolean {
 export const panelsToDraw = ({ panels }: BoxLayout): readonly Panel[] =>
   panels.filter(panel => !isPlain(panel) || bearsParts(panel, panels))
 
-export const PLAIN_PANELS =
-  'Panels without a drawing are plain rectangles: sawn square to the size in the cut list, no holes, and nothing from inside the box stands on them.'
-
-const edgesText = (count: number) => `${count} ${count === 1 ? 'edge' : 'edges'}`
-
 /** Angles and roundings, each with the number of edges it stands for. */
-function edgeWork({ edges, outline }: Panel, paper: PaperUnits): readonly string[] {
-  const counted = new Map<string, number>()
-  for (const { tiltDeg, roundingRadiusM: radius } of edges) {
-    if (Math.abs(tiltDeg) > 0.05) {
-      const text = `saw at ${figure(Math.abs(tiltDeg), 1)}°`
-      counted.set(text, (counted.get(text) ?? 0) + 1)
-    }
-    if (radius !== undefined) {
-      const text = `round to ${lengthText(radius, paper)} at most`
-      counted.set(text, (counted.get(text) ?? 0) + 1)
-    }
-  }
-  return [...counted].map(([text, count]) => `${text}, ${count === outline.length ? 'all edges' : edgesText(count)}`)
+function edgeWork({ edges, outline }: Panel, paper: Reader): readonly string[] {
+  const { language } = paper
+  const works = edges.flatMap(({ tiltDeg, roundingRadiusM: radius }) => [
+    ...(Math.abs(tiltDeg) > 0.05
+      ? [told(language, 'draw.saw-at', { angle: figure(Math.abs(tiltDeg), 1, paper) })]
+      : []),
+    ...(radius === undefined ? [] : [told(language, 'draw.round-most', { radius: lengthText(radius, paper) })])
+  ])
+  return [...new Set(works)].map(work => {
+    const count = works.filter(each => each === work).length
+    return count === outline.length
+      ? told(language, 'draw.all-edges', { work })
+      : told(language, 'draw.some-edges', { work, count })
+  })
 }
 
-export function panelWork(panel: Panel, paper: PaperUnits): string {
-  const holes = panel.cutOuts.length
-  const cut = holes === 0 ? [] : [holes === 1 ? '1 hole' : `${holes} holes`]
-  const shape = panel.outline.length === 4 ? [] : [`${panel.outline.length} corners`]
+export function panelWork(panel: Panel, paper: Reader): string {
+  const { cutOuts, outline } = panel
+  const { language } = paper
+  const cut = cutOuts.length === 0 ? [] : [told(language, 'draw.holes-count', { count: cutOuts.length })]
+  const shape = outline.length === 4 ? [] : [told(language, 'draw.corners-count', { count: outline.length })]
   return [...cut, ...shape, ...edgeWork(panel, paper)].join('; ')
 }

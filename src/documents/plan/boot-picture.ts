@@ -2,6 +2,7 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { CutOut } from '../../contract/boxes/panel.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
+import { told } from '../../domain/say.ts'
 import {
   depth,
   dot,
@@ -18,7 +19,7 @@ import {
   spotOf,
   view
 } from '../box/oblique.ts'
-import { dimension, lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { dimension, lengthText, type Reader } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 
@@ -128,7 +129,7 @@ function measure(
   )
 }
 
-function sizes(at: Oblique, boot: Boot, { boxWidthM, boxHeightM }: Space, deepM: number, paper: PaperUnits): string {
+function sizes(at: Oblique, boot: Boot, { boxWidthM, boxHeightM }: Space, deepM: number, paper: Reader): string {
   const spot = (x: number, y: number, z: number) => spotOf(at, { x, y, z })
   const base = spot(0, 0, 0).y + 9
   const [left, right, end] = [spot(0, deepM, 0).x, spot(boxWidthM, deepM, 0).x, spot(boot.widthM, deepM, 0).x]
@@ -140,9 +141,14 @@ function sizes(at: Oblique, boot: Boot, { boxWidthM, boxHeightM }: Space, deepM:
   })
   const room =
     freeM > 0.08
-      ? measure({ x: right + shift, y: base }, { x: end + shift, y: base }, `${dimension(freeM, paper)} free`, {
-          dy: 13
-        })
+      ? measure(
+          { x: right + shift, y: base },
+          { x: end + shift, y: base },
+          told(paper.language, 'draw.free', { size: dimension(freeM, paper) }),
+          {
+            dy: 13
+          }
+        )
       : ''
   const high = measure(
     { x: left - 9, y: foot },
@@ -154,7 +160,7 @@ function sizes(at: Oblique, boot: Boot, { boxWidthM, boxHeightM }: Space, deepM:
 }
 
 /** @returns undefined for a box whose panels have no place */
-export function bootPicture(box: BoxLayout, space: Space, paper: PaperUnits, id = 'boot'): string | undefined {
+export function bootPicture(box: BoxLayout, space: Space, paper: Reader, id = 'boot'): string | undefined {
   const boards = placedBoards(box)
   if (boards.length < 4) return undefined
   const boot = bootOf(space)
@@ -175,9 +181,10 @@ export function bootPicture(box: BoxLayout, space: Space, paper: PaperUnits, id 
     .reverse()
   const whole = [space.boxWidthM, space.boxHeightM, space.boxDepthM].map(size => dimension(size, paper)).join(' × ')
   const room = [boot.widthM, boot.heightM, boot.depthM].map(size => lengthText(size, paper)).join(' × ')
-  const legend = `${lengthText(space.boxDepthM, paper)} deep; the boot is ${room}`
+  const { language } = paper
+  const legend = told(language, 'draw.boot-legend', { depth: lengthText(space.boxDepthM, paper), room })
   return svgDocument(
-    { id, title: 'The box in its boot', description: `Seen from the tailgate: ${whole} in ${room}.` },
+    { id, title: told(language, 'draw.boot'), description: told(language, 'draw.boot-words', { whole, room }) },
     { width: sheet.width, height: sheet.height },
     bootFigure(at, boot),
     ...ends.map(spots => face(spots, ink.wood, 'wood', 0.6)),

@@ -4,11 +4,12 @@ import type { PlanCover } from '../../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumption, Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
+import { told } from '../../domain/say.ts'
 import { placedCautions } from '../../plan/answer/step-cautions.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import type { Part } from '../../plan/request/part.ts'
 import type { ChartLimits } from '../charts/response-charts.ts'
-import { figure, type PaperUnits, significant } from '../draw/number-text.ts'
+import { figure, type Reader, significant } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
 import { conductorsOf } from '../wiring/conductors.ts'
 import { coilsOf, wiringOf } from '../wiring/wiring-of-plan.ts'
@@ -18,12 +19,13 @@ import type { PaperAssumption, PlanPaper } from './plan-paper.ts'
 import { readingCard } from './reading-rows.ts'
 import { whatIfTable } from './what-if-rows.ts'
 
-function limitsOf({ parts }: SystemPlan): ChartLimits {
+function limitsOf({ parts }: SystemPlan, { language }: Reader): ChartLimits {
   const response = resultOf(parts.response)
   const driver = resultOf(parts.driver)?.driver
   const speed = parts.port?.request?.airSpeedLimitMPerS
   const best = resultOf(parts.matching)?.best
   return {
+    language,
     ...present({ xmaxM: driver?.xmaxM }),
     ...present({ airSpeedMPerS: speed }),
     ...present({
@@ -49,30 +51,37 @@ function assumptionsOf(parts: SystemPlan['parts'], own: readonly Assumption[]): 
 }
 
 /** What to measure at the end, beside what the plan expects. */
-function cardOf({ parts, commissioning, readings }: SystemPlan): PlanPaper['card'] {
+function cardOf({ parts, commissioning, readings }: SystemPlan, paper: Reader): PlanPaper['card'] {
   const scalars = resultOf(parts.response)?.scalars
   const gain = resultOf(parts.signal)?.gain
+  const { language } = paper
   const at = (id: string) => commissioning.find(step => step.id === id)?.number
   const row = (what: string, planned: string | undefined, step: number | undefined) =>
     planned === undefined || step === undefined ? [] : [{ what, how: '', planned, step, otherwise: '' }]
-  const hz = (list: readonly { readonly frequencyHz: number }[] = []) =>
-    list.length === 0 ? undefined : `${list.map(({ frequencyHz }) => significant(frequencyHz, 2)).join(' and ')} Hz`
-  const least = scalars?.impedanceMinima[0]
+  const two = (value: number) => significant(value, 2, paper)
+  const [first, second] = (scalars?.impedancePeaks ?? []).map(({ frequencyHz }) => two(frequencyHz))
+  const least = scalars?.tuningHz === undefined ? undefined : scalars.impedanceMinima[0]
   return [
-    ...row('Peaks of the impedance', hz(scalars?.impedancePeaks.slice(0, 2)), at('speaker-resistance')),
     ...row(
-      'Least impedance between them',
-      scalars?.tuningHz === undefined || least === undefined
-        ? undefined
-        : `${significant(least.ohm, 2)} Ω at ${significant(least.frequencyHz, 2)} Hz`,
+      told(language, 'paper.check.impedance-peaks'),
+      first && `${second === undefined ? first : told(language, 'paper.check.and', { first, second })} Hz`,
       at('speaker-resistance')
     ),
     ...row(
-      'Loudspeaker terminals at the tone',
-      gain === undefined ? undefined : `${figure(gain.meterVoltageV, 1)} V at ${figure(gain.toneHz, 0)} Hz`,
+      told(language, 'paper.check.impedance-least'),
+      least && told(language, 'paper.check.at', { value: `${two(least.ohm)} Ω`, frequency: two(least.frequencyHz) }),
+      at('speaker-resistance')
+    ),
+    ...row(
+      told(language, 'paper.check.terminals'),
+      gain &&
+        told(language, 'paper.check.at', {
+          value: `${figure(gain.meterVoltageV, 1, paper)} V`,
+          frequency: figure(gain.toneHz, 0, paper)
+        }),
       at('gain')
     ),
-    ...readingCard(readings, commissioning)
+    ...readingCard(readings, commissioning, paper)
   ]
 }
 
@@ -91,7 +100,7 @@ const SHOWN_MISSES = 3
 export function paperOfPlan(
   { result: plan, cautions, assumed, sources }: Outcome<SystemPlan>,
   request: PlanRequest,
-  paper: PaperUnits
+  paper: Reader
 ): PlanPaper {
   const fits = plan.buildOrder !== undefined
   const curves = fits ? resultOf(plan.parts.response)?.curves : undefined
@@ -101,11 +110,12 @@ export function paperOfPlan(
   const missed = figures.length > 0 ? 0 : SHOWN_MISSES
   const cutPlan = resultOf(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
-  const coils = coilsOf(plan)
+  const coils = coilsOf(plan, paper)
   const reasons = plan.summary.reasons.map(({ detail }) => detail)
   const placed = placedCautions(cautions, [...(plan.buildOrder?.steps ?? []), ...plan.commissioning], reasons)
   return {
-    title: plan.name ?? 'Bass system',
+    language: paper.language,
+    title: plan.name ?? told(paper.language, 'paper.title'),
     verdict: plan.summary.verdict,
     lines: plan.summary.lines,
     reasons,
@@ -118,13 +128,15 @@ export function paperOfPlan(
     ways: waysToFit(plan, paper),
     others: fits ? otherBoxes(plan, paper) : [],
     ...present({ headroom: plan.headroom?.text }),
-    whatIf: whatIfTable(plan),
+    whatIf: whatIfTable(plan, paper),
     conductors: conductorsOf(plan, paper),
-    card: cardOf(plan),
-    facts: [...(fits ? [boxFacts(plan, paper), soundFacts(plan)] : []), powerFacts(plan), supplyFacts(plan)].filter(
-      ({ rows }) => rows.length > 0
-    ),
-    ...(curves === undefined ? {} : { curves, limits: limitsOf(plan) }),
+    card: cardOf(plan, paper),
+    facts: [
+      ...(fits ? [boxFacts(plan, paper), soundFacts(plan, paper)] : []),
+      powerFacts(plan, paper),
+      supplyFacts(plan, paper)
+    ].filter(({ rows }) => rows.length > 0),
+    ...(curves === undefined ? {} : { curves, limits: limitsOf(plan, paper) }),
     ...present({ box, cutPlan, wiring, coils }),
     bill: plan.billOfMaterials.map(({ sold, ...row }) => ({ ...row, ...sold })),
     ...present({ buildOrder: plan.buildOrder, restraint: plan.restraint }),

@@ -1,7 +1,7 @@
 /** The steps of a plan as page and paper show them: day by day, each with what prevents harm, short and whole. */
-import { cautionBriefs } from '../../contract/cautions/briefs.ts'
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
-import { type StartStage, startStages } from '../../contract/systems/words.ts'
+import { startStages, type WorkItem } from '../../contract/systems/words.ts'
+import { type Language, told } from '../../domain/say.ts'
 import { durationText } from '../draw/number-text.ts'
 import type { PlanPaper } from './plan-paper.ts'
 
@@ -14,7 +14,7 @@ export interface PaperStep {
   readonly readings: readonly string[]
   readonly how: readonly string[]
   readonly tools: readonly string[]
-  readonly uses?: readonly string[]
+  readonly uses?: readonly WorkItem[]
   readonly cautions: readonly CautionCode[]
 }
 
@@ -29,30 +29,34 @@ interface Barriers {
 
 const ended = (text: string) => (/[.!?]$/.test(text) ? text : `${text}.`)
 
-export function barriersOf({ stepCautions }: PlanPaper, { id, cautions, warnings }: PaperStep): Barriers {
+const briefId = (code: CautionCode) => `brief.${code}`
+
+export function barriersOf({ stepCautions, language }: PlanPaper, { id, cautions, warnings }: PaperStep): Barriers {
   const given = new Set([...stepCautions.values()].flat().map(({ code }) => code))
   const here = stepCautions.get(id) ?? []
-  const briefsOf = (codes: readonly CautionCode[]) => codes.flatMap(code => cautionBriefs[code] ?? [])
+  const briefsOf = (codes: readonly CautionCode[]) => codes.flatMap(code => language.templates[briefId(code)] ?? [])
   const said = new Set(here.map(({ code }) => code))
   const named = cautions.filter(code => given.has(code))
   const elsewhere = briefsOf(named.filter(code => !said.has(code)))
-  const unshortened = here.filter(({ code }) => cautionBriefs[code] === undefined).map(({ message }) => message)
+  const unshortened = here
+    .filter(({ code }) => language.templates[briefId(code)] === undefined)
+    .map(({ message }) => message)
   const sentences = (texts: readonly string[]) => [...new Set(texts)].map(ended)
   return {
     short: sentences([...warnings, ...briefsOf(named), ...unshortened]),
-    whole: here.filter(({ code }) => cautionBriefs[code] !== undefined).map(({ message }) => message),
+    whole: here.filter(({ code }) => language.templates[briefId(code)] !== undefined).map(({ message }) => message),
     once: sentences([...warnings, ...elsewhere, ...here.map(({ message }) => message)])
   }
 }
 
 type BuildStep = NonNullable<PlanPaper['buildOrder']>['steps'][number]
 
-const paperStep = ({ actions, checks, minutes, cureMinutes, ...step }: BuildStep): PaperStep => ({
-  ...step,
-  time: `${durationText(minutes)}${cureMinutes > 0 ? `, then ${durationText(cureMinutes)}` : ''}`,
-  readings: checks,
-  how: actions
-})
+function paperStep({ actions, checks, minutes, cureMinutes, ...step }: BuildStep, language: Language): PaperStep {
+  const work = durationText(minutes, { language })
+  const cure = durationText(cureMinutes, { language })
+  const time = cureMinutes > 0 ? told(language, 'paper.step-time', { work, cure }) : work
+  return { ...step, time, readings: checks, how: actions }
+}
 
 /** What is done on one day at some places, or in one stretch of switching on. */
 export interface PaperStretch {
@@ -71,30 +75,27 @@ export function daysOf(plan: PlanPaper, places: readonly BuildStep['place'][]): 
   return days
     .map(({ day, steps: ids }) => {
       const mine = here.filter(({ id }) => ids.includes(id))
-      return { title: `Day ${day}`, minutes: minutesOf(mine), steps: mine.map(paperStep) }
+      return {
+        title: told(plan.language, 'paper.day', { number: day }),
+        minutes: minutesOf(mine),
+        steps: mine.map(step => paperStep(step, plan.language))
+      }
     })
     .filter(({ steps: some }) => some.length > 0)
 }
 
-const stageTitles: Readonly<Record<StartStage, string>> = {
-  power: 'Battery and fuse',
-  gain: 'Gain, without drivers',
-  sound: 'First sound',
-  proof: 'Proof, and handing over'
-}
-
 /** Switching on, stretch by stretch. */
-export const stagesOf = ({ commissioning }: PlanPaper): readonly PaperStretch[] =>
+export const stagesOf = ({ commissioning, language }: PlanPaper): readonly PaperStretch[] =>
   startStages
     .map(stage => {
       const mine = commissioning.filter(step => step.stage === stage)
       const steps = mine.map(({ text, passIf, minutes, ...step }) => ({
         ...step,
-        time: durationText(minutes),
+        time: durationText(minutes, { language }),
         warnings: [],
         readings: [passIf],
         how: [text]
       }))
-      return { title: stageTitles[stage], minutes: minutesOf(mine), steps }
+      return { title: told(language, `paper.stage.${stage}`), minutes: minutesOf(mine), steps }
     })
     .filter(({ steps }) => steps.length > 0)

@@ -1,16 +1,18 @@
 /** What a plan shows on paper: the parts that were done, in the records of their own rooms. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
+import type { SourceStatus } from '../../contract/sources/entry.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
 import type { PlanChapter } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Caution } from '../../domain/caution.ts'
 import type { Assumption } from '../../domain/outcome.ts'
+import { type Language, told } from '../../domain/say.ts'
 import type { WorkOrder } from '../../plan/steps/work-order.ts'
 import type { CommissioningStep } from '../../plan/work/first-start.ts'
 import type { PlanCurves } from '../charts/plan-charts.ts'
 import type { ChartLimits } from '../charts/response-charts.ts'
-import { type PaperUnits, significant } from '../draw/number-text.ts'
+import { type Reader, significant } from '../draw/number-text.ts'
 import type { Conductor } from '../wiring/conductors.ts'
 import type { SystemWiring } from '../wiring/system-wiring-record.ts'
 import type { DrawnWiring } from '../wiring/wiring-diagram.ts'
@@ -52,12 +54,13 @@ export interface PaperAssumption extends Assumption {
 interface PaperSource {
   readonly id: string
   readonly title: string
-  readonly status: string
+  readonly status: SourceStatus
 }
 
 type PaperTries = readonly { readonly name: string; readonly why: string }[]
 
 export interface PlanPaper {
+  readonly language: Language
   readonly title: string
   readonly verdict: 'ready' | 'take-care' | 'incomplete' | 'stop'
   readonly reasons: readonly string[]
@@ -101,8 +104,8 @@ export interface PlanPaper {
 }
 
 /** An assumed value as it is read. */
-export const valueText = (value: Assumption['value']): string =>
-  typeof value === 'number' ? significant(value, 4) : String(value)
+export const valueText = (value: Assumption['value'], reader: Pick<Reader, 'language'>): string =>
+  typeof value === 'number' ? significant(value, 4, reader) : String(value)
 
 /** Who publishes the plan, when and where, as the caller says. */
 interface Imprint {
@@ -113,35 +116,37 @@ interface Imprint {
   readonly link?: string
 }
 
+/** Name under which the request travels in the paper. */
+export const REQUEST_FILE = 'plan-request.json'
+
 export interface PaperOptions {
-  readonly paper: PaperUnits
+  readonly paper: Reader
   readonly imprint?: Imprint
   /** The request as JSON, to travel with the paper. */
   readonly requestJson?: string
   /** What the plan is cited by. */
   readonly calculation?: { readonly version: string; readonly digest: string }
-  /** BCP 47 language of the page. */
-  readonly language?: 'en'
 }
 
-export const verdictText = {
-  ready: { mark: '✓', title: 'Ready to build', text: 'Every part fits and holds its limits.' },
-  'take-care': {
-    mark: '✓',
-    title: 'Ready to build, with care',
-    text: 'Every part fits. Read the cautions below first.'
-  },
-  incomplete: { mark: '✕', title: 'Not complete', text: 'Nothing to buy or cut yet.' },
-  stop: { mark: '✕', title: 'Do not build or switch this on', text: 'Something in it is dangerous as it stands.' }
-} as const
+/** How well a source is known. */
+export const statusText = (status: SourceStatus, language: Language): string =>
+  told(language, `paper.status.${status === 'from memory' ? 'from-memory' : status}`)
+
+const marks = { ready: '✓', 'take-care': '✓', incomplete: '✕', stop: '✕' } as const
+
+export const verdictText = ({ verdict, language }: Pick<PlanPaper, 'verdict' | 'language'>) => ({
+  mark: marks[verdict],
+  title: told(language, `paper.verdict.${verdict}`),
+  text: told(language, `paper.verdict.${verdict}.text`)
+})
 
 /** Where a figure turns out wrong, this says which plans have it. */
-export const calculationText = ({ calculation }: PaperOptions): string | undefined =>
-  calculation && `Computed by version ${calculation.version}, calculation ${calculation.digest}.`
+export const calculationText = ({ calculation, paper }: PaperOptions): string | undefined =>
+  calculation && told(paper.language, 'paper.computed', calculation)
 
 /** Revision and date, author and licence, each as far as it was given. */
-export const imprintTexts = ({ revision, date, author, licence }: Imprint = {}) => ({
-  issue: [revision === undefined ? undefined : `revision ${revision}`, date]
+export const imprintTexts = ({ imprint: { revision, date, author, licence } = {}, paper }: PaperOptions) => ({
+  issue: [revision === undefined ? undefined : told(paper.language, 'paper.revision', { revision }), date]
     .filter(each => each !== undefined)
     .join(', '),
   rights: [author, licence].filter(each => each !== undefined).join(', ')

@@ -3,37 +3,43 @@ import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillGroup } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
+import { told } from '../../domain/say.ts'
 import {
   balanceText,
   dimension,
   figure,
   lengthText,
   massText,
-  type PaperUnits,
+  type Reader,
+  shortUnit,
   significant,
   volumeText
 } from '../draw/number-text.ts'
+import { panelName } from '../draw/panel-name.ts'
 import { panelWork } from '../panels/panel-work.ts'
 import type { PlanPaper } from './plan-paper.ts'
 
 /** By the shop that has it, in the order in which things are needed. */
-export const shops: readonly { readonly title: string; readonly groups: readonly BillGroup[] }[] = [
-  { title: 'Timber and paint', groups: ['board', 'joining', 'finish'] },
-  { title: 'Loudspeaker and fittings', groups: ['fittings'] },
-  { title: 'Car and cable', groups: ['wiring'] }
+export const shops: readonly {
+  readonly title: 'paper.shop.timber' | 'paper.shop.fittings' | 'paper.shop.car'
+  readonly groups: readonly BillGroup[]
+}[] = [
+  { title: 'paper.shop.timber', groups: ['board', 'joining', 'finish'] },
+  { title: 'paper.shop.fittings', groups: ['fittings'] },
+  { title: 'paper.shop.car', groups: ['wiring'] }
 ]
 
-/** Units that are counted, and their plural. */
-const plurals: Readonly<Record<string, string>> = {
-  sheet: 'sheets',
-  can: 'cans',
-  cartridge: 'cartridges',
-  tin: 'tins'
-}
+/** Units that are counted; metres and litres are not. */
+const counted = ['sheet', 'can', 'cartridge', 'tin'] as const
 
 /** `6 sheets`, `2.1 m`, `16`: a piece needs no unit. */
-export const buyText = (quantity: number, unit: string): string =>
-  unit === 'piece' ? figure(quantity, 2) : `${figure(quantity, 2)} ${quantity === 1 ? unit : (plurals[unit] ?? unit)}`
+export function buyText(quantity: number, unit: string, { language }: Pick<Reader, 'language'>): string {
+  const text = figure(quantity, 2, { language })
+  if (unit === 'piece') return text
+  const known = counted.find(each => each === unit)
+  if (known === undefined) return `${text} ${unit}`
+  return told(language, `paper.unit.${known}${quantity === 1 ? '' : 's'}`, { quantity: text })
+}
 
 /** Panels cut to size instead of sheets stand in the cut list already. */
 export const shoppingRows = (bill: readonly BillRow[]): readonly BillRow[] =>
@@ -45,50 +51,68 @@ export function stepUsing({ buildOrder, commissioning }: PlanPaper, part: BillRo
   return steps.find(({ uses }) => uses.some(each => each === part))?.number
 }
 
-export const CUT_TO_SIZE =
-  'Or buy the panels cut to size instead of sheets: the cut list is what a cutting service asks for.'
-
-export const panelSize = ({ lengthM, widthM, thicknessM }: Panel, paper: PaperUnits): string =>
+export const panelSize = ({ lengthM, widthM, thicknessM }: Panel, paper: Reader): string =>
   [lengthM, widthM, thicknessM].map(side => dimension(side, paper)).join(' × ')
 
 /** Panel, number, size and what is done to it. */
-export const cutListRows = ({ panels }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] =>
-  panels.map(panel => [panel.name, String(panel.quantity), panelSize(panel, paper), panelWork(panel, paper)])
+export const cutListRows = ({ panels }: BoxLayout, paper: Reader): readonly (readonly string[])[] =>
+  panels.map(panel => [
+    panelName(panel.name, paper),
+    String(panel.quantity),
+    panelSize(panel, paper),
+    panelWork(panel, paper)
+  ])
 
 /** The balance of the air: part, volume, how known, how reached. */
-export const airRows = ({ volume }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] => [
-  ['inside of the panels, empty', balanceText(volume.grossM3, paper), 'computed', 'from the panels'],
-  ...volume.rows.map(({ item, volumeM3, known, how }) => [item, `−${balanceText(volumeM3, paper)}`, known, how]),
-  ['net air volume', balanceText(volume.netM3, paper), 'computed', 'the balance of the rows above']
-]
+export function airRows({ volume }: BoxLayout, paper: Reader): readonly (readonly string[])[] {
+  const { language } = paper
+  const computed = told(language, 'paper.known.computed')
+  const gross = balanceText(volume.grossM3, paper)
+  return [
+    [told(language, 'paper.air.gross'), gross, computed, told(language, 'paper.air.from-panels')],
+    ...volume.rows.map(({ item, volumeM3, known, how }) => [
+      told(language, `paper.air.${item}`),
+      `−${balanceText(volumeM3, paper)}`,
+      told(language, `paper.known.${known}`),
+      how
+    ]),
+    [told(language, 'paper.air.net'), balanceText(volume.netM3, paper), computed, told(language, 'paper.air.balance')]
+  ]
+}
 
 /** Equal rows, as two drivers alike make them, stand once with their number. */
-export function clearanceRows({ clearances }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] {
+export function clearanceRows({ clearances }: BoxLayout, paper: Reader): readonly (readonly string[])[] {
+  const { language } = paper
   const counted = new Map<string, { readonly cells: readonly string[]; readonly count: number }>()
   for (const { between, availableM, neededM, passes } of clearances) {
-    const cells = [between, lengthText(availableM, paper), lengthText(neededM, paper), passes ? 'clear' : 'TOO TIGHT']
+    const verdict = told(language, passes ? 'paper.clear' : 'paper.too-tight')
+    const cells = [between, lengthText(availableM, paper), lengthText(neededM, paper), verdict]
     const key = cells.join('|')
     counted.set(key, { cells, count: (counted.get(key)?.count ?? 0) + 1 })
   }
-  return [...counted.values()].map(({ cells: [between = '', ...rest], count }) => [
-    count === 1 ? between : `${between} (${count} times)`,
+  return [...counted.values()].map(({ cells: [what = '', ...rest], count }) => [
+    count === 1 ? what : told(language, 'paper.times-over', { what, timesCount: count }),
     ...rest
   ])
 }
 
-export function restraintRows(restraint: Restraint, paper: PaperUnits): readonly (readonly string[])[] {
-  const force = (newton: number) => `${significant(newton)} N`
+export function restraintRows(restraint: Restraint, paper: Reader): readonly (readonly string[])[] {
+  const { language } = paper
+  const force = (newton: number) => `${significant(newton, 3, paper)} N`
   const { strapCapacityN, eyeStrengthN, strapSlopeDeg, strapSpreadDeg, strapCount } = restraint
+  const straps = {
+    strap: force(strapCapacityN),
+    eye: force(eyeStrengthN),
+    slope: strapSlopeDeg,
+    spread: strapSpreadDeg
+  }
   return [
-    ['mass with drivers', massText(restraint.massKg, paper)],
-    ['hard braking, forward', force(restraint.drivingForwardN)],
-    ['rearward', force(restraint.drivingRearwardN)],
-    ['in a bend, sideways', force(restraint.drivingSidewaysN)],
-    ['crash, 20 times the weight (yardstick taken from seat rules)', force(restraint.crashForceN)],
-    [
-      `straps of ${force(strapCapacityN)} on eyes of ${force(eyeStrengthN)}, at most ${strapSlopeDeg}° steep and ${strapSpreadDeg}° aside`,
-      String(strapCount)
-    ]
+    [told(language, 'paper.force.mass'), massText(restraint.massKg, paper)],
+    [told(language, 'paper.force.braking'), force(restraint.drivingForwardN)],
+    [told(language, 'paper.force.rearward'), force(restraint.drivingRearwardN)],
+    [told(language, 'paper.force.bend'), force(restraint.drivingSidewaysN)],
+    [told(language, 'paper.force.crash'), force(restraint.crashForceN)],
+    [told(language, 'paper.force.straps', straps), String(strapCount)]
   ]
 }
 
@@ -108,26 +132,30 @@ interface AskedRow {
 }
 
 /** What was asked beside what is built; `open` where the plan was free to choose. */
-export function askedRows({ cover: { asked } }: PlanPaper, paper: PaperUnits): readonly AskedRow[] {
+export function askedRows({ cover: { asked } }: PlanPaper, paper: Reader): readonly AskedRow[] {
   if (asked === undefined) return []
   const { volume, tuning, damping, space } = asked
+  const { language } = paper
   const or = (value: number | undefined, text: (value: number) => string) =>
-    value === undefined ? 'open' : text(value)
+    value === undefined ? told(language, 'paper.open') : text(value)
   const size = (...sides: readonly (number | undefined)[]) =>
     sides.map(side => or(side, each => dimension(each, paper))).join(' × ')
   const litres = (value: number) => volumeText(value, paper)
-  const hertz = (value: number) => `${significant(value)} Hz`
-  const q = (value: number) => figure(value, 2)
+  const hertz = (value: number) => `${significant(value, 3, paper)} Hz`
+  const q = (value: number) => figure(value, 2, paper)
+  const air = told(language, 'paper.net-air')
+  const what = told(language, 'paper.tuning')
+  const total = told(language, 'paper.total-q')
   return [
-    { what: 'Net air', was: or(volume.askedM3, litres), is: litres(volume.builtM3), kept: volume.kept },
+    { what: air, was: or(volume.askedM3, litres), is: litres(volume.builtM3), kept: volume.kept },
     ...(tuning === undefined
       ? []
-      : [{ what: 'Tuning', was: or(tuning.askedHz, hertz), is: hertz(tuning.builtHz), kept: tuning.kept }]),
+      : [{ what, was: or(tuning.askedHz, hertz), is: hertz(tuning.builtHz), kept: tuning.kept }]),
     ...(damping === undefined
       ? []
-      : [{ what: 'Total Q', was: or(damping.askedQtc, q), is: q(damping.builtQtc), kept: damping.kept }]),
+      : [{ what: total, was: or(damping.askedQtc, q), is: q(damping.builtQtc), kept: damping.kept }]),
     {
-      what: paper.units === 'metric' ? 'Space, mm' : 'Space, in',
+      what: told(language, 'paper.space', { unit: shortUnit(paper) }),
       was: size(space.widthM, space.heightM, space.depthM),
       is: size(space.boxWidthM, space.boxHeightM, space.boxDepthM),
       kept: true

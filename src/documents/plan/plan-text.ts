@@ -1,7 +1,9 @@
 /** A plan as plain text of 80 columns for a terminal, and as Markdown for a build log; both in the order of the page. */
 import { gravestFirst } from '../../domain/caution.ts'
+import { told } from '../../domain/say.ts'
 import { cutText } from '../draw/cut-list-text.ts'
-import { durationText, type PaperUnits } from '../draw/number-text.ts'
+import { durationText, type Reader, shortUnit } from '../draw/number-text.ts'
+import { panelName } from '../draw/panel-name.ts'
 import { holeRows } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
 import { barriersOf, daysOf, type PaperStep, type PaperStretch, stagesOf } from './paper-steps.ts'
@@ -59,10 +61,14 @@ const markdown: Marks = {
 const part = ({ part: head }: Marks, title: string, lines: readonly string[]) =>
   lines.length === 0 ? [] : [...head(title), ...lines]
 
-function coverLines(plan: PlanPaper, marks: Marks, { paper, imprint }: PaperOptions): readonly string[] {
-  const { verdict, reasons, cover, figures, nearest } = plan
-  const { title, text } = verdictText[verdict]
-  const { issue, rights } = imprintTexts(imprint)
+function coverLines(plan: PlanPaper, marks: Marks, options: PaperOptions): readonly string[] {
+  const { reasons, cover, figures, nearest, language } = plan
+  const { title, text } = verdictText(plan)
+  const { issue, rights } = imprintTexts(options)
+  const built = (value: string, kept: boolean) =>
+    told(language, kept ? 'paper.built-is' : 'paper.built-otherwise', { value })
+  const inStep = (number: number | undefined) =>
+    number === undefined ? '' : told(language, 'paper.in-step', { number })
   return [
     ...marks.title(plan.title),
     ...[issue, rights].filter(each => each !== ''),
@@ -72,32 +78,30 @@ function coverLines(plan: PlanPaper, marks: Marks, { paper, imprint }: PaperOpti
     ...reasons.map(reason => marks.item(reason, '!! ')),
     ...part(
       marks,
-      'In figures',
+      told(language, 'paper.in-figures'),
       figures.map(({ value, unit, note }) => marks.item(`${value} ${unit}: ${note}`))
     ),
     ...part(
       marks,
-      'Asked and built',
-      askedRows(plan, paper).map(({ what, was, is, kept }) =>
-        marks.row([what, `asked ${was}`, `built ${is}${kept ? '' : ' (not as asked)'}`])
+      told(language, 'paper.asked-and-built'),
+      askedRows(plan, options.paper).map(({ what, was, is, kept }) =>
+        marks.row([what, told(language, 'paper.asked-is', { value: was }), built(is, kept)])
       )
     ),
     ...part(
       marks,
-      'What would make a box fit',
-      plan.ways.map(text => marks.item(text))
+      told(language, 'paper.ways'),
+      plan.ways.map(each => marks.item(each))
     ),
     ...part(
       marks,
-      'What came nearest',
+      told(language, 'paper.nearest'),
       nearest.map(({ name, why }) => marks.item(`${name}: ${why}`))
     ),
     ...part(
       marks,
-      'What is peculiar to this design',
-      cover.pageOne.map(({ clause, sentence, step }) =>
-        marks.item(`${clause}. ${sentence}${step === undefined ? '' : ` (step ${step})`}`, '! ')
-      )
+      told(language, 'paper.peculiar'),
+      cover.pageOne.map(({ clause, sentence, step }) => marks.item(`${clause}. ${sentence}${inStep(step)}`, '! '))
     )
   ]
 }
@@ -106,35 +110,40 @@ const chapterLines = (plan: PlanPaper, marks: Marks): readonly string[] => {
   const all = gravestFirst([...plan.chapterCautions.values()].flat())
   return part(
     marks,
-    'Further cautions',
+    told(plan.language, 'paper.further-cautions'),
     all.map(({ level, message }) => marks.item(message, level === 'note' ? '· ' : '! '))
   )
 }
 
-function buyLines({ bill }: PlanPaper, marks: Marks): readonly string[] {
+function buyLines({ bill, language }: PlanPaper, marks: Marks): readonly string[] {
   const rows = shoppingRows(bill)
+  const optional = told(language, 'paper.optional')
   const lines = shops.flatMap(({ title, groups }) => [
-    ...marks.small(title),
+    ...marks.small(told(language, title)),
     ...rows
       .filter(({ group }) => groups.includes(group))
       .map(({ item, quantity, unit, needed }) =>
-        marks.row([buyText(quantity, unit), `${item}${needed ? '' : ' (optional)'}`])
+        marks.row([buyText(quantity, unit, { language }), `${item}${needed ? '' : optional}`])
       )
   ])
-  return rows.length === 0 ? [] : [...marks.part('Buy'), ...lines]
+  return rows.length === 0 ? [] : [...marks.part(told(language, 'paper.buy')), ...lines]
 }
 
-function cutLines({ box, cutPlan }: PlanPaper, marks: Marks, paper: PaperUnits): readonly string[] {
-  const unit = paper.units === 'metric' ? 'mm' : 'in'
+function cutLines({ box, cutPlan }: PlanPaper, marks: Marks, paper: Reader): readonly string[] {
+  const { language } = paper
   const panels = (box?.panels ?? []).flatMap(panel => [
-    marks.row([`${panel.quantity} × ${panel.name}`, `${panelSize(panel, paper)} ${unit}`, panelWork(panel, paper)]),
+    marks.row([
+      `${panel.quantity} × ${panelName(panel.name, paper)}`,
+      `${panelSize(panel, paper)} ${shortUnit(paper)}`,
+      panelWork(panel, paper)
+    ]),
     ...(panel.cutOuts.length === 0 ? [] : holeRows(panel, paper).map(hole => marks.item(hole, '    ')))
   ])
   const sheets = (cutPlan?.layouts ?? []).flatMap(({ number, cuts }) => [
-    ...marks.small(`Sheet ${number}, cuts in order`),
+    ...marks.small(told(language, 'paper.sheet-cuts', { number })),
     ...cuts.map(cut => marks.item(cutText(cut, paper), `${cut.step}. `))
   ])
-  return part(marks, 'Cut, panels seen from outside', [...panels, ...sheets])
+  return part(marks, told(language, 'paper.cut.from-outside'), [...panels, ...sheets])
 }
 
 function stepLines(plan: PlanPaper, step: PaperStep, marks: Marks): readonly string[] {
@@ -150,17 +159,36 @@ function stepLines(plan: PlanPaper, step: PaperStep, marks: Marks): readonly str
 
 const stretchLines = (plan: PlanPaper, stretches: readonly PaperStretch[], marks: Marks) =>
   stretches.flatMap(({ title, minutes, steps }) => [
-    ...marks.small(`${title}, ${durationText(minutes)}`),
+    ...marks.small(`${title}, ${durationText(minutes, plan)}`),
     ...steps.flatMap(step => stepLines(plan, step, marks))
   ])
 
+function wireLines(plan: PlanPaper, marks: Marks): readonly string[] {
+  const { wiring, remedies, language } = plan
+  const fused = (fuse: string) => (fuse === '' ? '' : told(language, 'paper.fused', { fuse }))
+  const wires = conductorRows(plan).map(([number = '', what = '', size = '', run = '', fuse = '']) =>
+    marks.row([`${number} ${what}`, size, run, fused(fuse)])
+  )
+  return [
+    ...(wiring === undefined ? [] : wires),
+    ...(wiring?.joints ?? []).map(text => marks.item(text)),
+    ...(wiring?.notDrawn ?? []).map(what => marks.item(told(language, 'paper.not-planned', { what }), '! ')),
+    ...(remedies.length === 0 ? [] : marks.small(told(language, 'paper.supply-help'))),
+    ...remedies.map(text => marks.item(text)),
+    ...stretchLines(plan, daysOf(plan, ['car']), marks)
+  ]
+}
+
+const cardLines = ({ card }: PlanPaper, marks: Marks): readonly string[] =>
+  card.map(({ what, how, planned, step, otherwise }) =>
+    marks.item(
+      [`${cardText({ what, how })}: ${planned}.`, otherwise].filter(text => text !== '').join(' '),
+      `${step}. `
+    )
+  )
+
 function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
-  const wires =
-    plan.wiring === undefined
-      ? []
-      : conductorRows(plan).map(([number = '', what = '', size = '', run = '', fuse = '']) =>
-          marks.row([`${number} ${what}`, size, run, fuse === '' ? '' : `fuse ${fuse}`])
-        )
+  const { language } = plan
   const link = options.imprint?.link
   const cited = calculationText(options)
   return [
@@ -168,40 +196,26 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
     ...chapterLines(plan, marks),
     ...buyLines(plan, marks),
     ...cutLines(plan, marks, options.paper),
-    ...part(marks, 'Build', stretchLines(plan, daysOf(plan, ['table', 'bench']), marks)),
-    ...part(marks, 'Wire', [
-      ...wires,
-      ...(plan.wiring?.joints ?? []).map(text => marks.item(text)),
-      ...(plan.wiring?.notDrawn ?? []).map(text => marks.item(`Not planned: ${text}`, '! ')),
-      ...(plan.remedies.length === 0 ? [] : marks.small('What would help the supply')),
-      ...plan.remedies.map(text => marks.item(text)),
-      ...stretchLines(plan, daysOf(plan, ['car']), marks)
-    ]),
-    ...part(marks, 'Switch on', stretchLines(plan, stagesOf(plan), marks)),
+    ...part(marks, told(language, 'paper.build'), stretchLines(plan, daysOf(plan, ['table', 'bench']), marks)),
+    ...part(marks, told(language, 'paper.wire'), wireLines(plan, marks)),
+    ...part(marks, told(language, 'paper.switch-on'), stretchLines(plan, stagesOf(plan), marks)),
+    ...part(marks, told(language, 'paper.check'), cardLines(plan, marks)),
     ...part(
       marks,
-      'Check',
-      plan.card.map(({ what, how, planned, step, otherwise }) =>
-        marks.item(
-          [`${cardText({ what, how })}: ${planned}.`, otherwise].filter(text => text !== '').join(' '),
-          `${step}. `
-        )
-      )
-    ),
-    ...part(
-      marks,
-      'Other boxes for the same parts',
+      told(language, 'paper.others'),
       plan.others.map(text => marks.item(text))
     ),
-    ...part(marks, 'What the limits cost', plan.headroom === undefined ? [] : [marks.item(plan.headroom)]),
+    ...part(marks, told(language, 'paper.limits-cost'), plan.headroom === undefined ? [] : [marks.item(plan.headroom)]),
     ...part(
       marks,
-      'Tried and passed over',
+      told(language, 'paper.look-up.tried'),
       plan.tried.map(({ name, why }) => marks.item(`${name}: ${why}`))
     ),
-    ...part(marks, 'Sources', [marks.item(plan.sources.map(({ id }) => id).join(', '), '')]),
+    ...part(marks, told(language, 'paper.look-up.sources'), [
+      marks.item(plan.sources.map(({ id }) => id).join(', '), '')
+    ]),
     ...(cited === undefined ? [] : ['', cited]),
-    ...(link === undefined ? [] : ['', 'Make this plan again:', link]),
+    ...(link === undefined ? [] : ['', told(language, 'paper.again'), link]),
     ''
   ].join('\n')
 }

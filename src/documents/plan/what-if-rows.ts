@@ -1,27 +1,22 @@
 /** What moves when the planned box is changed a little, as rows of a table. */
 import type { WhatIfChange } from '../../contract/systems/words.ts'
+import { told } from '../../domain/say.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
-import { figure } from '../draw/number-text.ts'
+import { figure, type Reader } from '../draw/number-text.ts'
 
 export interface PaperTable {
   readonly headings: readonly string[]
   readonly rows: readonly (readonly string[])[]
 }
 
-const names: Readonly<Record<WhatIfChange, string>> = {
-  none: 'as planned',
-  volume: 'volume',
-  tuning: 'tuning',
-  'port-length': 'port length',
-  'port-area': 'port area',
-  power: 'power'
+/** Number and sign stay on one line. */
+function changeText(change: WhatIfChange, factor: number, { language }: Reader): string {
+  const name = told(language, `paper.what-if.${change}`)
+  return change === 'none' ? name : `${name} ${factor < 1 ? '−' : '+'}10\u00a0%`
 }
 
-/** Number and sign stay on one line. */
-const changeText = (change: WhatIfChange, factor: number) =>
-  change === 'none' ? names.none : `${names[change]} ${factor < 1 ? '−' : '+'}10\u00a0%`
-
-const or = (value: number | undefined, decimals: number) => (value === undefined ? '' : figure(value, decimals))
+const or = (value: number | undefined, decimals: number, paper: Reader) =>
+  value === undefined ? '' : figure(value, decimals, paper)
 
 /** Of the compared frequencies those that a narrow page has room for. */
 const SHOWN = [
@@ -30,22 +25,25 @@ const SHOWN = [
   { at: 4, heading: '63 Hz' }
 ] as const
 
-/** Says the units of the columns. */
-export const WHAT_IF_CAPTION =
-  'A tenth less or more of one figure, the rest as it is: dB at three frequencies, half power in Hz, power held in W, air in the port in m/s'
-
 /** @returns no rows where there is no box */
-export function whatIfTable({ whatIf = [] }: Pick<SystemPlan, 'whatIf'>): PaperTable {
+export function whatIfTable({ whatIf = [] }: Pick<SystemPlan, 'whatIf'>, paper: Reader): PaperTable {
+  const { language } = paper
   const isPorted = whatIf.some(({ airSpeedMPerS }) => airSpeedMPerS !== undefined)
-  const air = isPorted ? ['Air'] : []
+  const air = isPorted ? [told(language, 'paper.what-if.air')] : []
   return {
-    headings: ['Change', ...SHOWN.map(({ heading }) => heading), '−3 dB', 'Held', ...air],
+    headings: [
+      told(language, 'paper.what-if.change'),
+      ...SHOWN.map(({ heading }) => heading),
+      '−3 dB',
+      told(language, 'paper.what-if.held'),
+      ...air
+    ],
     rows: whatIf.map(({ change, factor, levelDb, f3Hz, heldPowerW, airSpeedMPerS }) => [
-      changeText(change, factor),
-      ...SHOWN.map(({ at }) => or(levelDb[at], 1)),
-      or(f3Hz, 1),
-      figure(heldPowerW, 0),
-      ...(isPorted ? [or(airSpeedMPerS, 0)] : [])
+      changeText(change, factor, paper),
+      ...SHOWN.map(({ at }) => or(levelDb[at], 1, paper)),
+      or(f3Hz, 1, paper),
+      figure(heldPowerW, 0, paper),
+      ...(isPorted ? [or(airSpeedMPerS, 0, paper)] : [])
     ])
   }
 }

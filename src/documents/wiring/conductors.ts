@@ -1,8 +1,10 @@
 /** The conductors of a plan, each once with its number, as table and picture show them. */
+
+import { told } from '../../domain/say.ts'
 import { type PowerRun, RELAY_PIECE_M, sizeOfRun } from '../../plan/electric/plan-run.ts'
 import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
-import { type PaperUnits, runText } from '../draw/number-text.ts'
+import { type Reader, runText, sizeText } from '../draw/number-text.ts'
 import type { WiringLine } from './system-wiring-record.ts'
 
 export interface Conductor {
@@ -19,19 +21,19 @@ type Circuit = SystemPlan['circuit']
 export const branchKey = (amplifier: string): string => `branch ${amplifier}`
 const amperes = (rating: number | undefined) => (rating === undefined ? '' : `${rating} A`)
 const times = (count: number) => (count === 1 ? '' : `${count} × `)
-const length = (lengthM: number, paper: PaperUnits) => (lengthM > 0 ? runText(lengthM, paper) : '')
+const length = (lengthM: number, paper: Reader) => (lengthM > 0 ? runText(lengthM, paper) : '')
 
 /** A cable and its way back, where that is a conductor of its own. */
-function pair(key: string, what: readonly [string, string], laid: PowerRun, paper: PaperUnits): readonly Conductor[] {
+function pair(key: string, what: readonly [string, string], laid: PowerRun, paper: Reader): readonly Conductor[] {
   const size = sizeOfRun(laid)
   const { fuse, endFuse, positiveLengthM, returnLengthM } = laid
-  const ends = endFuse === undefined ? '' : ' at each end'
+  const rating = amperes(fuse?.ratingA)
   const plus = {
     key,
     what: what[0],
     size,
     run: length(positiveLengthM, paper),
-    fuse: `${amperes(fuse?.ratingA)}${ends}`
+    fuse: endFuse === undefined ? rating : told(paper.language, 'wire.fuse-each-end', { fuse: rating })
   }
   const minus = { key: `${key} minus`, what: what[1], size, run: length(returnLengthM, paper), fuse: '' }
   return returnLengthM > 0 ? [plus, minus] : [plus]
@@ -40,43 +42,45 @@ function pair(key: string, what: readonly [string, string], laid: PowerRun, pape
 /** Between the relay that ties two batteries and the block beside it. */
 function relayPiece(
   { secondBattery, trunk }: { readonly [Piece in 'secondBattery' | 'trunk']: Circuit[Piece] | undefined },
-  paper: PaperUnits
+  paper: Reader
 ): readonly Conductor[] {
   if (secondBattery?.link !== 'relay' || trunk === undefined) return []
   const { designation } = trunk
-  return [
-    { key: 'relay piece', what: 'relay to block', size: designation, run: length(RELAY_PIECE_M, paper), fuse: '' }
-  ]
+  const what = told(paper.language, 'wire.what.relay-to-block')
+  return [{ key: 'relay piece', what, size: designation, run: length(RELAY_PIECE_M, paper), fuse: '' }]
 }
 
-function powerConductors({ trunk, branches, secondBattery, converter, capacitor }: Circuit, paper: PaperUnits) {
+function powerConductors({ trunk, branches, secondBattery, converter, capacitor }: Circuit, paper: Reader) {
+  const { language } = paper
   const lead = (key: string, what: string, laid: PowerRun | undefined) =>
-    laid === undefined ? [] : pair(key, [what, `${what}, minus`], laid, paper)
-  const back = trunk?.returnBy === 'body' ? 'ground lead' : 'negative'
+    laid === undefined ? [] : pair(key, [what, told(language, 'wire.what.minus', { what })], laid, paper)
+  const back = told(language, trunk?.returnBy === 'body' ? 'wire.what.ground-lead' : 'wire.what.negative')
   return [
-    ...(trunk === undefined ? [] : pair('trunk', ['positive', back], trunk, paper)),
-    ...branches.flatMap(each => lead(branchKey(each.amplifier), `branch to ${each.amplifier}`, each)),
-    ...lead('second battery', 'second battery', secondBattery?.lead),
+    ...(trunk === undefined ? [] : pair('trunk', [told(language, 'wire.what.positive'), back], trunk, paper)),
+    ...branches.flatMap(each =>
+      lead(branchKey(each.amplifier), told(language, 'wire.what.branch', { amplifier: each.amplifier }), each)
+    ),
+    ...lead('second battery', told(language, 'wire.what.second-battery'), secondBattery?.lead),
     ...relayPiece({ secondBattery, trunk }, paper),
-    ...lead('converter', 'converter to block', converter?.lead),
+    ...lead('converter', told(language, 'wire.what.converter-to-block'), converter?.lead),
     ...(converter?.ground === undefined
       ? []
       : [
           {
             key: 'converter minus',
-            what: 'converter, minus',
+            what: told(language, 'wire.what.converter'),
             size: converter.ground.designation,
             run: length(converter.ground.lengthM, paper),
             fuse: ''
           }
         ]),
-    ...lead('charger', 'charger to block', secondBattery?.charger?.lead),
+    ...lead('charger', told(language, 'wire.what.charger-to-block'), secondBattery?.charger?.lead),
     ...(capacitor === undefined
       ? []
       : [
           {
             key: 'capacitor',
-            what: 'capacitor',
+            what: told(language, 'wire.what.capacitor'),
             size: `2 × ${capacitor.designation}`,
             run: length(capacitor.lengthM, paper),
             fuse: ''
@@ -85,37 +89,46 @@ function powerConductors({ trunk, branches, secondBattery, converter, capacitor 
   ]
 }
 
-function signalConductors({ signalLead, speakerWire, insideWire }: Circuit, paper: PaperUnits): readonly Conductor[] {
+function signalConductors({ signalLead, speakerWire, insideWire }: Circuit, paper: Reader): readonly Conductor[] {
   const { count, name, lengthM, turnOnLengthM } = signalLead
+  const { language } = paper
+  const turnOn = told(language, 'wire.what.turn-on')
   const twoCore = (key: string, what: string, wire: typeof speakerWire) =>
     wire === undefined
       ? []
       : [{ key, what, size: `${times(wire.count)}2 × ${wire.designation}`, run: length(wire.lengthM, paper), fuse: '' }]
   return [
-    { key: 'signal', what: 'signal', size: times(count) + name, run: length(lengthM, paper), fuse: '' },
+    {
+      key: 'signal',
+      what: told(language, 'wire.what.signal'),
+      size: times(count) + name,
+      run: length(lengthM, paper),
+      fuse: ''
+    },
     ...(turnOnLengthM > 0
-      ? [{ key: 'turn-on', what: 'turn-on', size: TURN_ON_SIZE, run: length(turnOnLengthM, paper), fuse: '' }]
+      ? [{ key: 'turn-on', what: turnOn, size: TURN_ON_SIZE, run: length(turnOnLengthM, paper), fuse: '' }]
       : []),
-    ...twoCore('loudspeaker', 'loudspeaker', speakerWire),
-    ...twoCore('inside', 'inside the box', insideWire)
+    ...twoCore('loudspeaker', told(language, 'wire.what.loudspeaker'), speakerWire),
+    ...twoCore('inside', told(language, 'wire.what.inside'), insideWire)
   ]
 }
 
-export const conductorsOf = ({ circuit }: Pick<SystemPlan, 'circuit'>, paper: PaperUnits): readonly Conductor[] => [
-  ...powerConductors(circuit, paper),
-  ...signalConductors(circuit, paper)
-]
+export const conductorsOf = ({ circuit }: Pick<SystemPlan, 'circuit'>, paper: Reader): readonly Conductor[] =>
+  [...powerConductors(circuit, paper), ...signalConductors(circuit, paper)].map(each => ({
+    ...each,
+    size: sizeText(each.size, paper)
+  }))
 
 /** Number, size and length of a conductor as they stand beside its line; nothing where it was not planned. */
-export function lineOf(
-  conductors: readonly Conductor[],
-  key: string,
-  before = '',
-  behind = ''
-): WiringLine | undefined {
+export function lineOf(conductors: readonly Conductor[], key: string): WiringLine | undefined {
   const index = conductors.findIndex(each => each.key === key)
   const found = conductors[index]
   if (found === undefined) return undefined
-  const text = [found.size, found.run].filter(each => each !== '').join(', ')
-  return { number: index + 1, text: `${before}${text}${behind}` }
+  return { number: index + 1, text: [found.size, found.run].filter(each => each !== '').join(', ') }
 }
+
+/** The same conductor, with where it leads. */
+export const leading = (line: WiringLine | undefined, text: (line: string) => string): WiringLine | undefined =>
+  line && { ...line, text: text(line.text) }
+
+export const unplanned = (text: string): WiringLine => ({ text })

@@ -1,4 +1,5 @@
 /** What the wiring picture carries: devices, conductors by their number, fuses and places, all as text. */
+import type { Language } from '../../domain/say.ts'
 
 /** A conductor as picture, table and steps name it: its number in the table, and what stands beside the line. */
 export interface WiringLine {
@@ -16,7 +17,8 @@ export interface WiringBranch {
 }
 export interface WiringBlock {
   /** A converter stands in its place before a single amplifier. */
-  readonly title: 'Block' | 'Converter'
+  readonly kind: 'block' | 'converter'
+  readonly title: string
   readonly lines: readonly string[]
   readonly bass: WiringBranch
   readonly others: readonly (WiringBranch & { readonly amplifier: string })[]
@@ -37,6 +39,7 @@ export interface WiringLink {
   readonly output?: WiringLine
 }
 export interface SystemWiring {
+  readonly language: Language
   readonly battery: readonly string[]
   readonly secondBattery?: WiringBattery
   readonly link?: WiringLink

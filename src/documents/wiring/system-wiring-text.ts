@@ -1,46 +1,73 @@
 /** The wiring picture in words, for whoever cannot see it. */
+import { type Language, told } from '../../domain/say.ts'
 import type { SystemWiring, WiringBranch } from './system-wiring-record.ts'
 
-function branchText(name: string, { fuse, positive, negative }: WiringBranch, from = 'block'): string {
-  return `From the ${from} through ${fuse ?? 'no fuse'} and ${positive.text} to ${name}, minus by ${negative.text}.`
+function branchText(
+  name: string,
+  { fuse = '', positive, negative }: WiringBranch,
+  from: 'block' | 'converter',
+  language: Language
+): string {
+  return told(language, from === 'block' ? 'wire.said.branch' : 'wire.said.converter-branch', {
+    fuse: fuse === '' ? told(language, 'wire.said.unfused') : fuse,
+    positive: positive.text,
+    name,
+    negative: negative.text
+  })
 }
 
-function accessoriesText({
-  secondBattery: second,
-  link,
-  fusedAtEnd,
-  capacitor: stored
-}: SystemWiring): readonly string[] {
-  const { name, fuse, positive, negative } = second ?? {}
+function accessoriesText(wiring: SystemWiring): readonly string[] {
+  const { secondBattery: second, link, fusedAtEnd, capacitor: stored, language } = wiring
+  const { name = '', fuse = told(language, 'wire.said.unfused'), positive, negative } = second ?? {}
+  const ends = { name, fuse, positive: positive?.text ?? '', negative: negative?.text ?? '' }
   return [
-    ...(fusedAtEnd === true ? ['The same fuse again at the far end of the main cable.'] : []),
-    ...(link === undefined ? [] : [`Before the block: ${[link.title, ...link.lines].join(', ')}.`]),
-    ...(positive === undefined
+    ...(fusedAtEnd === true ? [told(language, 'wire.said.end-fuse')] : []),
+    ...(link === undefined
       ? []
-      : [
-          `Second battery ${name}, plus through ${fuse ?? 'no fuse'} and ${positive.text} to the block, minus by ${negative?.text}.`
-        ]),
-    ...(stored === undefined ? [] : [`Capacitor ${stored.text}, ${stored.leads.text}.`])
+      : [told(language, 'wire.said.before-block', { link: [link.title, ...link.lines].join(', ') })]),
+    ...(positive === undefined ? [] : [told(language, 'wire.said.second', ends)]),
+    ...(stored === undefined
+      ? []
+      : [told(language, 'wire.said.capacitor', { size: stored.text, leads: stored.leads.text })])
   ]
 }
 
-const signalText = ({ source, signal, signalEnd, turnOn }: SystemWiring): string =>
-  `${source} by ${signal.text} to the amplifier${signalEnd === undefined ? '' : ` through a ${signalEnd}`}${turnOn === undefined ? '' : `, turned on by ${turnOn.text}`}.`
+const signalText = ({ source, signal, signalEnd, turnOn, language }: SystemWiring): string =>
+  told(language, 'wire.said.signal', {
+    source,
+    signal: signal.text,
+    through: signalEnd === undefined ? '' : told(language, 'wire.said.through', { what: signalEnd }),
+    turned: turnOn === undefined ? '' : told(language, 'wire.said.turned-on', { what: turnOn.text })
+  })
+
+function trunkText({ battery, fuse, positive, negative, block, language }: SystemWiring): string {
+  const first = block?.kind === 'block' ? 'wire.said.to-block' : 'wire.said.to-amplifier'
+  return told(language, 'wire.said.trunk', {
+    battery: battery.join(', '),
+    fuse: fuse ?? told(language, 'wire.said.unrated'),
+    positive: positive.text,
+    target:
+      block?.kind === 'converter'
+        ? told(language, 'wire.said.to-converter', { lines: block.lines.join(', ') })
+        : told(language, first),
+    negative: negative.text
+  })
+}
 
 export function systemWiringText(diagram: SystemWiring): string {
-  const { battery, fuse, positive, negative, block, speakerWire, load, driverCount, joints, notDrawn } = diagram
+  const { block, speakerWire, load, driverCount, joints, notDrawn, language } = diagram
   return [
-    `${battery.join(', ')}, plus through ${fuse ?? 'no rated fuse'} and ${positive.text} to the ${block === undefined ? 'amplifier' : block.title === 'Block' ? 'distribution block' : `converter, ${block.lines.join(', ')}`}; minus by ${negative.text}.`,
+    trunkText(diagram),
     ...(block === undefined
       ? []
       : [
-          ...block.others.map(branch => branchText(branch.amplifier, branch)),
-          branchText('the bass amplifier', block.bass, block.title.toLowerCase())
+          ...block.others.map(branch => branchText(branch.amplifier, branch, 'block', language)),
+          branchText(told(language, 'wire.said.bass-amplifier'), block.bass, block.kind, language)
         ]),
     ...accessoriesText(diagram),
-    `Amplifier by ${speakerWire.text} to ${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}, ${load}.`,
+    told(language, 'wire.said.drivers', { wire: speakerWire.text, driverCount, load }),
     ...joints,
     signalText(diagram),
-    ...notDrawn.map(text => `Not drawn: ${text}`)
+    ...notDrawn.map(what => told(language, 'paper.not-drawn', { what }))
   ].join(' ')
 }

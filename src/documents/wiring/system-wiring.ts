@@ -1,5 +1,6 @@
 /** The wiring from battery to drivers as a ladder, top to bottom: one picture for every width, a number on every conductor. */
 import { present } from '../../domain/present.ts'
+import { told } from '../../domain/say.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument } from '../draw/svg.ts'
 import type { SystemWiring, WiringLine } from './system-wiring-record.ts'
@@ -35,12 +36,12 @@ import {
 const wide = WIDTH - LEFT - 10
 
 /** The battery, and how its minus post leaves it: by a cable that runs on, by the vehicle’s strap, to the common returns. */
-function batteryRung({ battery, returnBy, block, negative }: SystemWiring): Rung {
+function batteryRung({ battery, returnBy, block, negative, language }: SystemWiring): Rung {
   const x = LINE_X.minus
   const runsOn = returnBy === 'cable' && block === undefined
-  const strap = block === undefined ? { text: 'the vehicle’s own strap' } : negative
+  const strap = block === undefined ? { text: told(language, 'wire.own-strap') } : negative
   return top => {
-    const { svg, end } = box('Battery', battery, 96)(top)
+    const { svg, end } = box(told(language, 'wire.battery'), battery, 96)(top)
     const [turn, bottom] = [end + 16, end + 28]
     const foot = returnBy === 'body' ? bodyPoint(x, turn, false) : meetingPoint(x, turn)
     const away = runsOn
@@ -54,7 +55,7 @@ function batteryRung({ battery, returnBy, block, negative }: SystemWiring): Rung
 
 /** Source, its signal lead and, where the amplifier needs one, the turn-on wire. */
 function sourceRungs(
-  { source, signal, signalEnd, turnOn }: SystemWiring,
+  { source, signal, signalEnd, turnOn, language }: SystemWiring,
   passing: readonly ('plus' | 'minus')[]
 ): readonly Rung[] {
   const lead =
@@ -66,7 +67,7 @@ function sourceRungs(
     }
   const lines = [...passing, 'signal' as const, ...(turnOn === undefined ? [] : (['turnOn'] as const))]
   return [
-    past(passing, box('Source', [source], 148, WIDTH - 158)),
+    past(passing, box(told(language, 'wire.source'), [source], 148, WIDTH - 158)),
     past(lines, lead(signal, 'signal')),
     ...(signalEnd === undefined ? [] : [past(lines, lead({ text: signalEnd }, 'signal'))]),
     ...(turnOn === undefined ? [] : [past(lines, lead(turnOn, 'turnOn'))])
@@ -74,7 +75,7 @@ function sourceRungs(
 }
 
 /** What the bass amplifier drives. */
-function drivenRungs({ speakerWire, insideWire, load, driverCount }: SystemWiring): readonly Rung[] {
+function drivenRungs({ speakerWire, insideWire, load, driverCount, language }: SystemWiring): readonly Rung[] {
   const drivers: Rung = top => {
     const inside = insideWire === undefined ? [] : broken(insideWire.text, WIDTH - LABEL_X - 14)
     const height = 66 + inside.length * LEADING
@@ -95,14 +96,14 @@ function drivenRungs({ speakerWire, insideWire, load, driverCount }: SystemWirin
   }
   return [
     past(['plus', 'minus'], label(speakerWire, 'plus')),
-    past(['plus', 'minus'], label({ text: `${load} in all` }, 'plus')),
+    past(['plus', 'minus'], label({ text: told(language, 'wire.in-all', { load }) }, 'plus')),
     drivers
   ]
 }
 
 /** The only amplifier stands right below the battery. */
 function single(diagram: SystemWiring): readonly Rung[] {
-  const { returnBy, negative, capacitor, fuse } = diagram
+  const { returnBy, negative, capacitor, fuse, language } = diagram
   const byCable = returnBy === 'cable'
   const plus = fuse === undefined ? [] : (['plus'] as const)
   const both = [...plus, 'minus'] as const
@@ -110,47 +111,47 @@ function single(diagram: SystemWiring): readonly Rung[] {
   return [
     ...(byCable ? all.map(each => past(['minus'], each)) : all),
     past(plus, byCable ? past(['minus'], label(negative, 'minus')) : wayBack(negative, returnBy)),
-    ...(capacitor === undefined ? [] : [past(both, capacitorBeside(capacitor))]),
+    ...(capacitor === undefined ? [] : [past(both, capacitorBeside(capacitor, language))]),
     ...sourceRungs(diagram, both)
   ]
 }
 
 /** Behind a block: the other amplifiers and the second battery, the bass amplifier last beside its capacitor and its source. */
 function behindBlock(diagram: SystemWiring, block: NonNullable<SystemWiring['block']>): readonly Rung[] {
-  const { returnBy, secondBattery, capacitor } = diagram
+  const { returnBy, secondBattery, capacitor, language } = diagram
   const { name, fuse, positive, negative } = secondBattery ?? {}
   const others = block.others.flatMap(each => [
-    ...branch(each, returnBy),
-    box('Amplifier', [...broken(each.amplifier, 220), 'loudspeakers, signal: not drawn'], 240)
+    ...branch(each, returnBy, language),
+    box(told(language, 'wire.amplifier'), [...broken(each.amplifier, 220), told(language, 'wire.not-drawn-here')], 240)
   ])
   const lead =
     positive === undefined || negative === undefined
       ? []
-      : fedFromBehind({ positive, negative, ...present({ fuse }) }, returnBy)
-  const second = name === undefined ? [] : [...lead, box('Second battery', [name])]
+      : fedFromBehind({ positive, negative, ...present({ fuse }) }, returnBy, language)
+  const second = name === undefined ? [] : [...lead, box(told(language, 'wire.second-battery'), [name])]
   const passing = block.bass.fuse === undefined ? (['minus'] as const) : (['plus', 'minus'] as const)
   const before = [...others, gap(8), ...second, gap(8)]
   return [
     ...trunk(diagram),
     box(block.title, block.lines, 120, 4),
     ...before.map(each => past(['common'], each)),
-    ...branch(block.bass, returnBy),
-    ...(capacitor === undefined ? [] : [past(passing, capacitorBeside(capacitor))]),
+    ...branch(block.bass, returnBy, language),
+    ...(capacitor === undefined ? [] : [past(passing, capacitorBeside(capacitor, language))]),
     ...sourceRungs(diagram, passing)
   ]
 }
 
 export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): string {
-  const { block, amplifier } = diagram
+  const { block, amplifier, language } = diagram
   const lines = amplifier.flatMap(text => broken(text, wide - 20))
   const { svg, end } = stacked([
     batteryRung(diagram),
     ...(block === undefined ? single(diagram) : behindBlock(diagram, block)),
-    box('Amplifier', lines, wide),
+    box(told(language, 'wire.amplifier'), lines, wide),
     ...drivenRungs(diagram)
   ])(8)
   return svgDocument(
-    { id, title: 'Wiring from battery to drivers', description: systemWiringText(diagram) },
+    { id, title: told(language, 'wire.title'), description: systemWiringText(diagram) },
     { width: WIDTH, height: end + 8 },
     svg
   )

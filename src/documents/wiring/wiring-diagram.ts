@@ -1,7 +1,10 @@
 /** The wiring of coils as a drawing: terminals, links and joints, from amplifier plus to amplifier minus. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { Coil, CoilNetwork } from '../../domain/coils/coil-network.ts'
-import { coilName, jointsOf, terminalName } from '../../domain/coils/joints.ts'
+import { coilLines, jointSaid, jointsOf, terminalSaid } from '../../domain/coils/joints.ts'
 import { toDigits } from '../../domain/digits.ts'
+import { type Language, spoken, told } from '../../domain/say.ts'
+import { figure } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import { broken } from './wiring-figures.ts'
@@ -15,6 +18,7 @@ import {
 } from './wiring-layout.ts'
 
 export interface DrawnWiring {
+  readonly language: Language
   readonly network: CoilNetwork<Coil>
   readonly driverCount: number
   readonly coilsPerDriver: number
@@ -49,7 +53,7 @@ const terminal = (x: number, y: number) =>
     'stroke-width': 1.5
   })
 
-function coilAt({ coil, x, y }: PlacedCoil, coilsPerDriver: number): string {
+function coilAt({ coil, x, y }: PlacedCoil, coilsPerDriver: number, language: Language): string {
   const middle = y + coilBox.height / 2
   return (
     element('rect', {
@@ -67,8 +71,8 @@ function coilAt({ coil, x, y }: PlacedCoil, coilsPerDriver: number): string {
     terminal(x + coilBox.width, middle) +
     textAt(x + 8, middle + 4.5, '+', { size: 14, bold: true }) +
     textAt(x + coilBox.width - 7, middle + 4.5, '−', { size: 14, anchor: 'end', bold: true }) +
-    coilName(coil, coilsPerDriver)
-      .split(/ (?=coil)/)
+    coilLines(coil, coilsPerDriver)
+      .map(line => spoken(line, language))
       .map((line, index, { length }) =>
         textAt(x + coilBox.width / 2, middle + 4 + (2 * index + 1 - length) * 8, line, { size: 11.5, anchor: 'middle' })
       )
@@ -76,11 +80,11 @@ function coilAt({ coil, x, y }: PlacedCoil, coilsPerDriver: number): string {
   )
 }
 
-function jointAt(joint: PlacedJoint): string {
+function jointAt(joint: PlacedJoint, language: Language): string {
   const label =
     joint.number === undefined
       ? ''
-      : textAt(joint.x, joint.y - 10, `joint ${joint.number}`, {
+      : textAt(joint.x, joint.y - 10, told(language, 'coils.joint', { number: joint.number }), {
           size: 11,
           anchor: 'middle',
           colour: ink.quiet,
@@ -90,7 +94,7 @@ function jointAt(joint: PlacedJoint): string {
 }
 
 /** Across the network, its terminals over the ends of it. */
-function amplifierAt({ plus, minus }: WiringLayout, top: number): string {
+function amplifierAt({ plus, minus }: WiringLayout, top: number, language: Language): string {
   const bottom = top + AMPLIFIER_HEIGHT
   return (
     element('rect', {
@@ -104,7 +108,7 @@ function amplifierAt({ plus, minus }: WiringLayout, top: number): string {
       class: 'line',
       'stroke-width': 2
     }) +
-    textAt((plus.x + minus.x) / 2, top + 20, 'amplifier', { size: 13, anchor: 'middle' }) +
+    textAt((plus.x + minus.x) / 2, top + 20, told(language, 'wire.driver-circuit'), { size: 13, anchor: 'middle' }) +
     [
       { x: plus.x, sign: '+' },
       { x: minus.x, sign: '−' }
@@ -120,17 +124,23 @@ function amplifierAt({ plus, minus }: WiringLayout, top: number): string {
 }
 
 /** The drawing in words, joint by joint, for whoever cannot see it. */
-export function wiringDescription({ network, coilsPerDriver }: DrawnWiring): string {
+export function wiringDescription({ network, coilsPerDriver, language }: DrawnWiring): string {
+  const said = (each: Said) => spoken(each, language)
   return jointsOf(network)
-    .map(({ name, terminals }) => `${name}: ${terminals.map(end => terminalName(end, coilsPerDriver)).join(', ')}.`)
+    .map(joint => {
+      const ends = joint.terminals.map(end => said(terminalSaid(end, coilsPerDriver))).join(', ')
+      return `${said(jointSaid(joint))}: ${ends}.`
+    })
     .join(' ')
 }
 
 export function wiringDiagram(wiring: DrawnWiring): string {
-  const { network, driverCount, coilsPerDriver, loadOhm, join } = wiring
-  const ohm = toDigits(loadOhm)
-  const coils = coilsPerDriver === 1 ? '' : ` with ${coilsPerDriver} coils each`
-  const title = `${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}${coils} wired to ${ohm} Ω`
+  const { network, driverCount, coilsPerDriver, loadOhm, join, language } = wiring
+  const drivers = { driverCount, load: figure(toDigits(loadOhm), 12, wiring) }
+  const title =
+    coilsPerDriver === 1
+      ? told(language, 'wire.coils-title', drivers)
+      : told(language, 'wire.coils-title-each', { ...drivers, count: coilsPerDriver })
   const probe = wiringLayout(network, 0, 0)
   const width = Math.max(WIDTH, probe.width + 4 * MARGIN)
   const head = [title, join].map((text, index) => broken(text, width - 2 * MARGIN, index === 0 ? 14 : 12))
@@ -147,9 +157,9 @@ export function wiringDiagram(wiring: DrawnWiring): string {
     { id: 'wiring', title, description: wiringDescription(wiring) },
     { width, height: top + AMPLIFIER_HEIGHT + LEAD + layout.height + MARGIN },
     ...said,
-    amplifierAt(layout, top),
+    amplifierAt(layout, top, language),
     ...layout.wires.map(({ from, to }) => wire(from, to)),
-    ...layout.joints.map(jointAt),
-    ...layout.coils.map(coil => coilAt(coil, coilsPerDriver))
+    ...layout.joints.map(joint => jointAt(joint, language)),
+    ...layout.coils.map(coil => coilAt(coil, coilsPerDriver, language))
   )
 }

@@ -1,8 +1,9 @@
 /** What stands in the trunk before the block, or in its place: relay, charger, converter, in words. */
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { present } from '../../domain/present.ts'
+import { told } from '../../domain/say.ts'
 import type { PowerRun } from '../../plan/electric/plan-run.ts'
-import { figure } from '../draw/number-text.ts'
+import { figure, type Reader } from '../draw/number-text.ts'
 import { type conductorsOf, lineOf } from './conductors.ts'
 import type { WiringLine, WiringLink } from './system-wiring-record.ts'
 
@@ -14,39 +15,54 @@ export const fuseText = ({ runs, fuse }: PowerRun) =>
   fuse === undefined ? undefined : `${times(runs)}${fuse.ratingA} A, ${fuse.form}`
 
 /** Volts in and out, amperes, and where its minus goes. */
-export function converterWords({ inputV, nominalV, ratedA, lead }: Converter, all: Conductors): readonly string[] {
+export function converterWords(
+  { inputV, nominalV, ratedA, lead }: Converter,
+  all: Conductors,
+  paper: Reader
+): readonly string[] {
+  const { language } = paper
+  const whole = (value: number) => figure(value, 0, paper)
   const ground = lineOf(all, 'converter minus')
-  const minus = ground === undefined ? '− to both returns' : `− to body (${ground.number})`
+  const minus =
+    ground === undefined ? told(language, 'wire.minus-both') : numbered(told(language, 'wire.minus-body'), ground)
   return [
-    `${figure(inputV, 0)} to ${figure(nominalV, 0)} V`,
-    `${figure(ratedA, 0)} A`,
-    lead === undefined ? minus : backWords(lead, ground)
+    told(language, 'wire.volts', { from: whole(inputV), to: whole(nominalV) }),
+    `${whole(ratedA)} A`,
+    lead === undefined ? minus : backWords(lead, ground, paper)
   ]
 }
 
-const backWords = ({ returnBy }: PowerRun, minus: WiringLine | undefined) =>
-  `${returnBy === 'body' ? '− to body' : '− returns'}${minus?.number === undefined ? '' : ` (${minus.number})`}`
+const numbered = (line: string, { number }: Partial<WiringLine>) =>
+  number === undefined ? line : `${line} (${number})`
+
+const backWords = ({ returnBy }: PowerRun, minus: WiringLine | undefined, { language }: Reader) =>
+  numbered(told(language, returnBy === 'body' ? 'wire.minus-body' : 'wire.minus-returns'), minus ?? {})
 
 /** Before the block; in its place it is drawn there. */
-export function converterLink({ converter }: PlanCircuit, all: Conductors): WiringLink | undefined {
+export function converterLink({ converter }: PlanCircuit, all: Conductors, paper: Reader): WiringLink | undefined {
   if (converter?.lead === undefined) return undefined
   return {
-    title: 'Converter',
-    lines: converterWords(converter, all),
+    title: told(paper.language, 'wire.converter'),
+    lines: converterWords(converter, all, paper),
     ...present({ fuse: fuseText(converter.lead), output: lineOf(all, 'converter') })
   }
 }
 
-export function linkLines(second: NonNullable<PlanCircuit['secondBattery']>, all: Conductors): WiringLink | undefined {
+export function linkLines(
+  second: NonNullable<PlanCircuit['secondBattery']>,
+  all: Conductors,
+  paper: Reader
+): WiringLink | undefined {
+  const { language } = paper
   const { link, relayA, charger } = second
   if (link === 'relay') {
-    const lines = [`${relayA} A, engine running`, 'feed of its coil: 1 A']
-    return { title: 'Relay', lines, ...present({ output: lineOf(all, 'relay piece') }) }
+    const lines = [told(language, 'wire.engine-running', { rating: relayA ?? '' }), told(language, 'wire.coil-feed')]
+    return { title: told(language, 'wire.relay'), lines, ...present({ output: lineOf(all, 'relay piece') }) }
   }
   if (charger === undefined) return undefined
   return {
-    title: 'Charger',
-    lines: [`${figure(charger.ratedA, 0)} A`, backWords(charger.lead, lineOf(all, 'charger minus'))],
+    title: told(language, 'wire.charger'),
+    lines: [`${figure(charger.ratedA, 0, paper)} A`, backWords(charger.lead, lineOf(all, 'charger minus'), paper)],
     ...present({ fuse: fuseText(charger.lead), output: lineOf(all, 'charger') })
   }
 }

@@ -4,20 +4,28 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
 import { present } from '../../domain/present.ts'
-import { type BranchRun, blockInputs, hasBlock, type PowerRun } from '../../plan/electric/plan-run.ts'
+import { spoken, told } from '../../domain/say.ts'
+import type { PowerRun } from '../../plan/electric/plan-run.ts'
 import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
-import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
+import { figure, lengthText, opened, type Reader, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
-import { branchKey, conductorsOf, lineOf } from './conductors.ts'
-import type { SystemWiring, WiringBattery, WiringBlock, WiringBranch, WiringLine } from './system-wiring-record.ts'
+import { conductorsOf, leading, lineOf, unplanned } from './conductors.ts'
+import type { SystemWiring, WiringBattery, WiringLine } from './system-wiring-record.ts'
+import { blockOf } from './wiring-block.ts'
 import type { DrawnWiring } from './wiring-diagram.ts'
-import { type Conductors, converterLink, converterWords, fuseText, linkLines } from './wiring-links.ts'
+import { type Conductors, converterLink, fuseText, linkLines } from './wiring-links.ts'
 
-const turnOnTexts: Readonly<Record<string, string>> = {
-  'remote-line': `turn-on wire ${TURN_ON_SIZE}`,
-  relay: `turn-on wire ${TURN_ON_SIZE} through a relay`,
-  'accessory-relay': 'relay on the accessory line'
+const turnOnIds = {
+  'remote-line': 'wire.turn-on',
+  relay: 'wire.turn-on-relay'
+} as const
+
+function turnOnText(method: string, { language }: Reader): string | undefined {
+  if (method === 'accessory-relay') return told(language, 'wire.accessory-relay')
+  return method === 'remote-line' || method === 'relay'
+    ? told(language, turnOnIds[method], { size: TURN_ON_SIZE })
+    : undefined
 }
 
 /** Most sentences on how the coils are joined. */
@@ -37,32 +45,38 @@ type SupplyLines = Pick<
   | 'returnBy'
 >
 
-const unplanned = (text: string): WiringLine => ({ text })
-
 /** Where the caller has planned the fuse, else the limit it must keep. */
-function fusePlaceText({ fuse }: PowerRun, { fuseDistanceM, sheathed }: PlanRequest['supply'], paper: PaperUnits) {
+function fusePlaceText({ fuse }: PowerRun, { fuseDistanceM, sheathed }: PlanRequest['supply'], paper: Reader) {
+  const { language } = paper
   if (fuseDistanceM !== undefined) {
-    return `${lengthText(fuseDistanceM, paper)} from the source${sheathed === true ? ', in a sheath' : ''}`
+    const distance = lengthText(fuseDistanceM, paper)
+    return told(language, sheathed === true ? 'wire.from-source-sheathed' : 'wire.from-source', { distance })
   }
-  return fuse === undefined ? undefined : `within ${lengthText(fuse.placement.idealM, paper)} of the source`
+  if (fuse === undefined) return undefined
+  return told(language, 'wire.within-source', { distance: lengthText(fuse.placement.idealM, paper) })
 }
 
 /** Behind a block the ground leads belong to the branches. */
-function wayBack({ returnBy }: PowerRun, all: Conductors, sensor: boolean): WiringLine {
-  const home = sensor ? ' back to the body side of the sensor' : ' back to the battery'
-  const behind = returnBy === 'cable' ? home : ' to the body'
-  return lineOf(all, 'trunk minus', '', behind) ?? unplanned('to the body: the vehicle’s strap')
+function wayBack({ returnBy }: PowerRun, all: Conductors, sensor: boolean, { language }: Reader): WiringLine {
+  const home = sensor ? 'wire.back-sensor' : 'wire.back-battery'
+  const id = returnBy === 'cable' ? home : 'wire.to-body'
+  const back = leading(lineOf(all, 'trunk minus'), line => told(language, id, { line }))
+  return back ?? unplanned(told(language, 'wire.body-strap'))
 }
 
-function secondLines({ name, lead }: NonNullable<PlanCircuit['secondBattery']>, all: Conductors): WiringBattery {
+function secondLines(
+  { name, lead }: NonNullable<PlanCircuit['secondBattery']>,
+  all: Conductors,
+  { language }: Reader
+): WiringBattery {
   if (lead === undefined) return { name }
-  const behind = lead.returnBy === 'body' ? ' to the ground point' : ' to the returns'
+  const id = lead.returnBy === 'body' ? 'wire.to-ground-point' : 'wire.to-returns'
   return {
     name,
     ...present({
       fuse: fuseText(lead),
       positive: lineOf(all, 'second battery'),
-      negative: lineOf(all, 'second battery minus', '', behind)
+      negative: leading(lineOf(all, 'second battery minus'), line => told(language, id, { line }))
     })
   }
 }
@@ -70,102 +84,83 @@ function secondLines({ name, lead }: NonNullable<PlanCircuit['secondBattery']>, 
 function accessoryLines(
   circuit: PlanCircuit,
   { secondBattery: asked }: PlanRequest['supply'],
-  all: Conductors
+  all: Conductors,
+  paper: Reader
 ): Pick<SystemWiring, 'secondBattery' | 'link' | 'capacitor'> {
   const { secondBattery, capacitor } = circuit
-  const link = secondBattery === undefined ? converterLink(circuit, all) : linkLines(secondBattery, all)
-  const bare = asked === undefined ? undefined : { name: `${figure(asked.capacityAh, 0)} A·h` }
+  const link = secondBattery === undefined ? converterLink(circuit, all, paper) : linkLines(secondBattery, all, paper)
+  const bare = asked === undefined ? undefined : { name: `${figure(asked.capacityAh, 0, paper)} A·h` }
   const leads = lineOf(all, 'capacitor')
   return {
-    ...present({ secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, all), link }),
+    ...present({ secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, all, paper), link }),
     ...(capacitor === undefined || leads === undefined
       ? {}
-      : { capacitor: { text: `${figure(capacitor.capacitanceF, 1)} F`, leads } })
+      : { capacitor: { text: `${figure(capacitor.capacitanceF, 1, paper)} F`, leads } })
   }
 }
 
-function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], paper: PaperUnits): SupplyLines {
+function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], paper: Reader): SupplyLines {
   const { trunk } = circuit
+  const { language } = paper
   const all = conductorsOf({ circuit }, paper)
+  const sensor = circuit.batterySensor === true ? [told(language, 'wire.sensor')] : []
   const devices = {
-    battery: [`${figure(supply.systemVoltageV, 1)} V`, ...(circuit.batterySensor === true ? ['sensor on −'] : [])],
-    ...accessoryLines(circuit, supply, all)
+    battery: [`${figure(supply.systemVoltageV, 1, paper)} V`, ...sensor],
+    ...accessoryLines(circuit, supply, all, paper)
   }
   const positive = lineOf(all, 'trunk')
   if (trunk === undefined || positive === undefined) {
     const returnBy = supply.return.kind === 'cable' ? 'cable' : 'body'
-    const text = `no cable found, ${runText(supply.positiveLengthM, paper)}`
-    return { ...devices, positive: unplanned(text), negative: unplanned('no cable found'), returnBy }
+    const text = told(language, 'wire.no-cable-long', { length: runText(supply.positiveLengthM, paper) })
+    return { ...devices, positive: unplanned(text), negative: unplanned(told(language, 'wire.no-cable')), returnBy }
   }
   return {
     ...devices,
     ...present({ fuse: fuseText(trunk), fusePlace: fusePlaceText(trunk, supply, paper) }),
     positive,
     ...(trunk.endFuse === undefined ? {} : { fusedAtEnd: true }),
-    negative: wayBack(trunk, all, circuit.batterySensor === true),
+    negative: wayBack(trunk, all, circuit.batterySensor === true, paper),
     returnBy: trunk.returnBy
-  }
-}
-
-function branchLines(run: BranchRun | undefined, all: Conductors, returns: string): WiringBranch {
-  const none = unplanned('no branch cable found')
-  if (run === undefined) return { positive: none, negative: none }
-  const behind = run.returnBy === 'body' ? ' to the body' : ` to the ${returns}`
-  return {
-    ...present({ fuse: fuseText(run) }),
-    positive: lineOf(all, branchKey(run.amplifier)) ?? none,
-    negative: lineOf(all, `${branchKey(run.amplifier)} minus`, '', behind) ?? none
-  }
-}
-
-function blockOf(circuit: PlanCircuit, all: Conductors): WiringBlock | undefined {
-  const { amplifiers, branches } = circuit
-  if (amplifiers.length < 2 && branches.length === 0) return undefined
-  const between = hasBlock(circuit) ? undefined : circuit.converter
-  const linesOf = (name: string | undefined) =>
-    branchLines(
-      branches.find(({ amplifier }) => amplifier === name),
-      all,
-      between === undefined ? 'returns' : 'minus of the converter'
-    )
-  return {
-    title: between === undefined ? 'Block' : 'Converter',
-    lines:
-      between === undefined ? [`${blockInputs(circuit)} in, ${amplifiers.length} out`] : converterWords(between, all),
-    bass: linesOf(amplifiers[0]),
-    others: amplifiers.slice(1).map(amplifier => ({ amplifier, ...linesOf(amplifier) }))
   }
 }
 
 type SourceLines = Pick<SystemWiring, 'source' | 'signal' | 'signalEnd' | 'turnOn'>
 
-function sourceLines({ parts, circuit }: SystemPlan, all: Conductors): SourceLines {
+function sourceLines({ parts, circuit }: SystemPlan, all: Conductors, paper: Reader): SourceLines {
   const { signalLead, turnOnRelay } = circuit
+  const { language } = paper
   const signal = resultOf(parts.signal)
-  const turnOn = signal?.turnOn === undefined ? undefined : turnOnTexts[signal.turnOn.method]
-  const feed = turnOnRelay === undefined ? '' : `, its feed behind ${turnOnRelay.fuseA} A`
+  const turnOn = signal?.turnOn === undefined ? undefined : turnOnText(signal.turnOn.method, paper)
   const number = lineOf(all, 'turn-on')?.number
-  const source =
-    signal?.input === undefined ? 'source' : signalLead.kind === 'screened' ? 'line output' : 'loudspeaker output'
+  const output = signalLead.kind === 'screened' ? 'wire.line-output' : 'wire.loudspeaker-output'
+  const fed =
+    turnOn === undefined || turnOnRelay === undefined
+      ? turnOn
+      : told(language, 'wire.relay-feed', { turnOn, fuse: turnOnRelay.fuseA })
   return {
-    source,
+    source: told(language, signal?.input === undefined ? 'wire.source-plain' : output),
     signal: lineOf(all, 'signal') ?? unplanned(signalLead.name),
-    ...(signalLead.converter ? { signalEnd: 'line-output converter, screened cable to the amplifier' } : {}),
-    ...(turnOn === undefined ? {} : { turnOn: { ...present({ number }), text: `${turnOn}${feed}` } })
+    ...(signalLead.converter ? { signalEnd: told(language, 'wire.line-converter') } : {}),
+    ...(fed === undefined ? {} : { turnOn: { ...present({ number }), text: fed } })
   }
 }
 
-function drivenLines({ circuit }: SystemPlan, all: Conductors): Pick<SystemWiring, 'speakerWire' | 'insideWire'> {
+function drivenLines(
+  { circuit }: SystemPlan,
+  all: Conductors,
+  { language }: Reader
+): Pick<SystemWiring, 'speakerWire' | 'insideWire'> {
   const outputs = circuit.speakerWire?.count ?? 1
-  const each = outputs === 1 ? '' : ', one for each output'
+  const one = (line: string) => (outputs === 1 ? line : told(language, 'wire.each-output', { line }))
+  const insideWire = leading(lineOf(all, 'inside'), line => told(language, 'wire.inside', { line }))
   return {
-    speakerWire: lineOf(all, 'loudspeaker', '', each) ?? unplanned('no loudspeaker wire sized'),
-    ...present({ insideWire: lineOf(all, 'inside', '', ' inside') })
+    speakerWire: leading(lineOf(all, 'loudspeaker'), one) ?? unplanned(told(language, 'wire.no-speaker-wire')),
+    ...present({ insideWire })
   }
 }
 
 /** @returns none for a plan without an amplifier that fits */
-export function wiringOf(plan: SystemPlan, request: PlanRequest, paper: PaperUnits): SystemWiring | undefined {
+export function wiringOf(plan: SystemPlan, request: PlanRequest, paper: Reader): SystemWiring | undefined {
   const { parts, circuit } = plan
   const { driver, driverCount } = request
   const best = resultOf(parts.matching)?.best
@@ -173,32 +168,43 @@ export function wiringOf(plan: SystemPlan, request: PlanRequest, paper: PaperUni
   const signal = resultOf(parts.signal)
   const wiring = resultOf(parts.wiring)
   const all = conductorsOf(plan, paper)
-  const block = blockOf(circuit, all)
+  const block = blockOf(circuit, all, paper)
+  const { language } = paper
+  const load = `${figure(best.loadOhm, 2, paper)} Ω`
+  const gain = signal && figure(signal.gain.meterVoltageV, 1, paper)
   return {
+    language,
     ...supplyLines(plan, request.supply, paper),
     ...present({ block }),
     amplifier: [
       best.amplifier,
-      `${figure(best.loadOhm, 2)} Ω${best.bridged ? ', bridged' : ''}`,
-      ...(signal === undefined ? [] : [`gain to ${figure(signal.gain.meterVoltageV, 1)} V RMS`])
+      best.bridged ? told(language, 'wire.bridged', { load }) : load,
+      ...(gain === undefined ? [] : [told(language, 'wire.gain', { voltage: gain })])
     ],
-    ...drivenLines(plan, all),
-    load: `${figure(best.loadOhm, 2)} Ω`,
+    ...drivenLines(plan, all, paper),
+    load,
     driverCount,
     joints: [
-      ...(driver.name === undefined ? [] : [`Drivers: ${driver.name}.`]),
-      `${best.join.slice(0, 1).toUpperCase()}${best.join.slice(1)}.`,
+      ...(driver.name === undefined ? [] : [told(language, 'wire.drivers-named', { name: driver.name })]),
+      `${opened(best.join)}.`,
       ...(wiring?.chosen?.steps ?? [])
     ].slice(0, MOST_JOINTS),
-    ...sourceLines(plan, all),
+    ...sourceLines(plan, all, paper),
     notDrawn: circuit.notPlanned.map(({ text }) => text)
   }
 }
 
-export function coilsOf({ parts: { wiring } }: SystemPlan): DrawnWiring | undefined {
+export function coilsOf({ parts: { wiring } }: SystemPlan, { language }: Reader): DrawnWiring | undefined {
   const request = wiring.done ? wiring.request : undefined
   const load = request === undefined ? undefined : chosenNetwork(request)
   if (request === undefined || load === undefined) return undefined
   const { driverCount, coilsPerDriver } = request
-  return { network: load.network, driverCount, coilsPerDriver, loadOhm: ohmNumber(load), join: load.join }
+  return {
+    language,
+    network: load.network,
+    driverCount,
+    coilsPerDriver,
+    loadOhm: ohmNumber(load),
+    join: spoken(load.join, language)
+  }
 }

@@ -1,4 +1,5 @@
 /** The rungs of the wiring picture: each is drawn from a height downwards and says where it ends. */
+import { type Language, told } from '../../domain/say.ts'
 import type { SystemWiring, WiringBranch, WiringLine } from './system-wiring-record.ts'
 import {
   alarm,
@@ -127,30 +128,32 @@ const tapped: Rung = top => {
 /** From the block through its fuse down to a device. */
 export function branch(
   { fuse, positive, negative }: WiringBranch,
-  returnBy: SystemWiring['returnBy']
+  returnBy: SystemWiring['returnBy'],
+  language: Language
 ): readonly Rung[] {
   if (fuse === undefined)
-    return [warning('no fused branch: do not connect'), label(positive, 'plus'), wayBack(negative, returnBy)]
+    return [warning(told(language, 'wire.no-fused-branch')), label(positive, 'plus'), wayBack(negative, returnBy)]
   return [tapped, fused(fuse), past(['plus'], label(positive, 'plus')), past(['plus'], wayBack(negative, returnBy))]
 }
 
 /** From the block to another battery, whose fuse sits at its own post: what it feeds begins there. */
 export function fedFromBehind(
   { fuse, positive, negative }: WiringBranch,
-  returnBy: SystemWiring['returnBy']
+  returnBy: SystemWiring['returnBy'],
+  language: Language
 ): readonly Rung[] {
   const back = past(['plus'], wayBack(negative, returnBy))
-  if (fuse === undefined) return [warning('no fuse rated: do not connect'), label(positive, 'plus'), back]
-  return [tapped, past(['plus'], label(positive, 'plus')), fused(fuse, 'at its post'), back]
+  if (fuse === undefined) return [warning(told(language, 'wire.no-fuse')), label(positive, 'plus'), back]
+  return [tapped, past(['plus'], label(positive, 'plus')), fused(fuse, told(language, 'wire.at-its-post')), back]
 }
 
 /** A capacitor at the terminals of the bass amplifier. */
 export const capacitorBeside =
-  ({ text, leads }: NonNullable<SystemWiring['capacitor']>): Rung =>
+  ({ text, leads }: NonNullable<SystemWiring['capacitor']>, language: Language): Rung =>
   top => {
     const x = 176
     const height = deviceHeight([text])
-    const lead = label({ ...leads, text: `${leads.text} each` }, 'plus')(top + height)
+    const lead = label({ ...leads, text: told(language, 'wire.each', { line: leads.text }) }, 'plus')(top + height)
     const to = (from: number, y: number, kind: 'plus' | 'minus') =>
       wireLine(
         [
@@ -160,16 +163,19 @@ export const capacitorBeside =
         kind
       )
     const svg = to(LINE_X.plus, top + 12, 'plus') + to(LINE_X.minus, top + 32, 'minus')
-    return { svg: svg + device(x, top, WIDTH - x - 8, 'Capacitor', [text]) + lead.svg, end: lead.end }
+    return {
+      svg: svg + device(x, top, WIDTH - x - 8, told(language, 'wire.capacitor'), [text]) + lead.svg,
+      end: lead.end
+    }
   }
 
 /** Battery to the end of the trunk. */
-export function trunk({ fuse, fusePlace, fusedAtEnd, positive, link }: SystemWiring): readonly Rung[] {
-  if (fuse === undefined) return [warning('no fuse rated: do not connect'), label(positive, 'plus')]
+export function trunk({ fuse, fusePlace, fusedAtEnd, positive, link, language }: SystemWiring): readonly Rung[] {
+  if (fuse === undefined) return [warning(told(language, 'wire.no-fuse')), label(positive, 'plus')]
   return [
     fused(fuse, fusePlace),
     past(['plus'], label(positive, 'plus')),
-    ...(fusedAtEnd === true ? [fused(fuse, 'at this end too')] : []),
+    ...(fusedAtEnd === true ? [fused(fuse, told(language, 'wire.this-end-too'))] : []),
     ...(link === undefined ? [] : [box(link.title, link.lines), past(['plus'], gap(12))]),
     ...(link?.output === undefined ? [] : [past(['plus'], label(link.output, 'plus'))]),
     ...(link?.fuse === undefined ? [] : [fused(link.fuse)])

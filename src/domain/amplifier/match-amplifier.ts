@@ -21,7 +21,7 @@ import {
 import { DesignError, requirePositive } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
-import { say } from '../say.ts'
+import { say, worded } from '../say.ts'
 import { type ResolvedAmplifier, resolveAmplifier } from './amplifier-sheet.ts'
 import { amplifierDefaults } from './defaults.ts'
 import { type GainTarget, gainTarget, meterReading, setPower } from './gain-target.ts'
@@ -85,7 +85,7 @@ function wiringOf(best: MatchOption, { coils, coilOhm }: DriverSheet): MatchWiri
       name,
       terminals: terminals.map(terminal => terminalName(terminal, coils))
     })),
-    steps: wiringSteps(joints, coils, best.loadOhm)
+    ...worded({ steps: wiringSteps(joints, coils, best.loadOhm) })
   }
 }
 

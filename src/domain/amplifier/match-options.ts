@@ -4,7 +4,7 @@ import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
 import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
 import { disproved } from '../circuit/load/amplifier-draw.ts'
-import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'
+import { arrangementWith, divisors, joinSaid } from '../coils/arrangements.ts'
 import { toDigits } from '../digits.ts'
 import { say, type Worded, worded } from '../say.ts'
 import { type OutputPower, outputPower, type ResolvedAmplifier, ratingsText } from './amplifier-sheet.ts'
@@ -12,8 +12,8 @@ import { type OutputPower, outputPower, type ResolvedAmplifier, ratingsText } fr
 /** Amplifier power over the sum of the drivers' ratings. Common practice, no source: equal is the aim, this much is accepted. */
 export const powerBand = { lowest: 0.75, highest: 1.5 } as const
 
-/** An option with the sentence behind its advice. */
-export type AdvisedOption = MatchOption & Worded<{ readonly advice: Said }>
+/** An option with the sentences behind its advice and its joints. */
+export type AdvisedOption = MatchOption & Worded<{ readonly advice: Said; readonly join: Said }>
 
 export interface DriverSheet {
   readonly powerW: number
@@ -54,12 +54,10 @@ function advice(verdict: MatchVerdict, ratio: number): Said {
 function unknown(loadOhm: number, bridged: boolean, amplifier: ResolvedAmplifier) {
   return {
     verdict: 'power-unknown' as const,
-    ...worded({
-      advice: say('match-advice.unknown', {
-        loadOhm: toDigits(loadOhm),
-        bridged: bridged ? say('bridged') : [],
-        ratings: ratingsText(amplifier.sheet)
-      })
+    advice: say('match-advice.unknown', {
+      loadOhm: toDigits(loadOhm),
+      bridged: bridged ? say('bridged') : [],
+      ratings: ratingsText(amplifier.sheet)
     })
   }
 }
@@ -97,7 +95,7 @@ function powered(
   const verdict = verdictOf(powerRatio)
   return {
     verdict,
-    ...worded({ advice: say('sentences', { all: [...origin(output, outputPowerW), advice(verdict, powerRatio)] }) }),
+    advice: say('sentences', { all: [...origin(output, outputPowerW), advice(verdict, powerRatio)] }),
     outputPowerW,
     ...from,
     ...(outputPowerW === claimedPowerW ? {} : { claimedPowerW }),
@@ -126,11 +124,10 @@ function optionOf(
     loadOhm < lowestOhm
       ? {
           verdict: 'below-minimum' as const,
-          ...worded({
-            advice: say('match-advice.below', { loadOhm: toDigits(loadOhm), lowestOhm: toDigits(lowestOhm) })
-          })
+          advice: say('match-advice.below', { loadOhm: toDigits(loadOhm), lowestOhm: toDigits(lowestOhm) })
         }
       : powered(amplifier, driver, layout, driversPerOutput, loadOhm, amplifiersNeeded)
+  const join = joinSaid(arrangementWith(inSeries, driversPerOutput, driver.coils), driversPerOutput)
   return {
     amplifier: name,
     bridged,
@@ -139,8 +136,8 @@ function optionOf(
     amplifiersNeeded,
     loadOhm,
     lowestOhm,
-    join: joinText(arrangementWith(inSeries, driversPerOutput, driver.coils), driversPerOutput),
     ...fit,
+    ...worded({ join, advice: fit.advice }),
     ...(sheet.price === undefined ? {} : { price: sheet.price * amplifiersNeeded }),
     ...(sheet.footprintM2 === undefined ? {} : { footprintM2: sheet.footprintM2 * amplifiersNeeded })
   }

@@ -1,4 +1,6 @@
 /** Networks a builder would make: the coils of each driver joined first, then the drivers. All coils take the same power. */
+import type { Said } from '../../contract/sentences/form/template.ts'
+import { say } from '../say.ts'
 import { type Coil, type CoilNetwork, joined } from './coil-network.ts'
 
 export interface Arrangement {
@@ -69,25 +71,20 @@ export function networkOf(arrangement: Arrangement, driverCount: number, coilsPe
   return grid(drivers, arrangement.driversInSeries)
 }
 
-const ownCoils: Record<Arrangement['coilsInDriver'], string> = {
-  single: '',
-  series: 'coils of each driver in series',
-  parallel: 'coils of each driver in parallel',
-  'series-parallel': 'coils of each driver in pairs in series, the pairs in parallel'
+function driversSaid({ driversInSeries, parallelStrings }: Arrangement, driverCount: number): readonly Said[] {
+  if (driverCount === 1) return []
+  if (parallelStrings === 1) return [say('coils.drivers-series', { driverCount })]
+  if (driversInSeries === 1) return [say('coils.drivers-parallel', { driverCount })]
+  return [say('coils.strings', { stringCount: parallelStrings, driverCount: driversInSeries })]
 }
 
 /** The arrangement in words. */
-export function joinText(
-  { coilsInDriver: own, driversInSeries, parallelStrings }: Arrangement,
-  driverCount: number
-): string {
-  const drivers =
-    driverCount === 1
-      ? ''
-      : parallelStrings === 1
-        ? `${driverCount} drivers in series`
-        : driversInSeries === 1
-          ? `${driverCount} drivers in parallel`
-          : `${parallelStrings} strings of ${driversInSeries} drivers in series, the strings in parallel`
-  return [ownCoils[own], drivers].filter(Boolean).join(', then ') || 'one coil straight to the amplifier'
+export function joinSaid(arrangement: Arrangement, driverCount: number): Said {
+  const { coilsInDriver: own } = arrangement
+  const [first, rest] = [
+    ...(own === 'single' ? [] : [say(`coils.own-${own}`)]),
+    ...driversSaid(arrangement, driverCount)
+  ]
+  if (first === undefined) return say('coils.straight')
+  return rest === undefined ? first : say('coils.then', { first, rest })
 }

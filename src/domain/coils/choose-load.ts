@@ -1,7 +1,9 @@
 /** Which of the possible loads to wire. */
 
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { Assumptions } from '../assume.ts'
-import { inDigits } from '../digits.ts'
+import { toDigits } from '../digits.ts'
+import { say } from '../say.ts'
 import { type NetworkLoad, ohmNumber, type PossibleLoad } from './coil-loads.ts'
 import type { CoilSet } from './coil-set.ts'
 import { coilDefaults } from './defaults.ts'
@@ -17,7 +19,7 @@ export interface LoadChoice {
   /** The loads worth wiring, ascending: balanced ones, or the most even where unlike coils allow no balance. */
   readonly candidates: readonly PossibleLoad[]
   readonly load: NetworkLoad | undefined
-  readonly why: string
+  readonly why: Said
 }
 
 /** Nearest in ratio; of two equally near, the lower. */
@@ -54,11 +56,11 @@ export function chooseLoad(
     return {
       candidates,
       load: load?.made(),
-      why: 'No network of these coils balances; this is the most even one that is allowed.'
+      why: say('coils.why.even')
     }
   }
   if (targetOhm === undefined && lowestLoadOhm !== undefined) {
-    return { candidates, load: allowed[0]?.made(), why: 'The lowest balanced load that the amplifier may drive.' }
+    return { candidates, load: allowed[0]?.made(), why: say('coils.why.lowest') }
   }
   const target = assumed.work(
     targetOhm,
@@ -69,6 +71,8 @@ export function chooseLoad(
   return {
     candidates,
     load: nearestInRatio(allowed, target)?.made(),
-    why: `The balanced load nearest to ${inDigits(target)} Ω${lowestLoadOhm === undefined ? '' : ' that the amplifier may drive'}.`
+    why: say(lowestLoadOhm === undefined ? 'coils.why.nearest' : 'coils.why.nearest-allowed', {
+      targetOhm: toDigits(target)
+    })
   }
 }

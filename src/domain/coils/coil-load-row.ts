@@ -2,6 +2,7 @@
 import type { CoilLoadRow } from '../../contract/coils/coil-wiring.ts'
 import { numberOf } from '../../numeric/rational.ts'
 import { present } from '../present.ts'
+import { worded } from '../say.ts'
 import { type NetworkLoad, ohmNumber, ratioText } from './coil-loads.ts'
 import type { CoilSet } from './coil-set.ts'
 
@@ -23,7 +24,7 @@ export function loadRow(
     ...present({ ratio }),
     balanced: load.balanced,
     ...(lowestLoadOhm === undefined ? {} : { allowed: ohmNumber(load) >= lowestLoadOhm }),
-    join: load.join,
+    ...worded({ join: load.join }),
     ...powerOf(load, totalPowerW),
     ...(load.balanced ? {} : { shares: load.shares.map(numberOf) })
   }

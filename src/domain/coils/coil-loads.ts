@@ -1,17 +1,20 @@
 /** Every load a set of coils can present, with the best network for each. */
+
 import { MOST_COILS_LISTED_IN_FULL, MOST_LOADS_SHOWN } from '../../contract/coils/words.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import { compare, numberOf, product, type Rational, rational, reciprocal, textOf } from '../../numeric/rational.ts'
-import { arrangementWith, divisors, joinText, networkOf } from './arrangements.ts'
+import { say } from '../say.ts'
+import { arrangementWith, divisors, joinSaid, networkOf } from './arrangements.ts'
 import { type Coil, type CoilNetwork, leavesOf, networkOhm, powerShares, relabel, unevenness } from './coil-network.ts'
 import type { CoilSet } from './coil-set.ts'
 import { evenest } from './evenest-networks.ts'
-import { coilName } from './joints.ts'
+import { coilSaid } from './joints.ts'
 import { seriesParallelNetworks } from './series-parallel.ts'
 
 export interface NetworkLoad {
   readonly ohm: Rational
   readonly network: CoilNetwork<Coil>
-  readonly join: string
+  readonly join: Said
   /** Share of the power in each coil, in the order of {@link CoilSet.coils}. */
   readonly shares: readonly Rational[]
   readonly balanced: boolean
@@ -37,16 +40,17 @@ interface NetworkLoads {
   readonly networkCount?: number
 }
 
-function networkText(network: CoilNetwork<Coil>, coilsPerDriver: number): string {
-  if (network.join === 'coil') return coilName(network.leaf, coilsPerDriver)
+function networkSaid(network: CoilNetwork<Coil>, coilsPerDriver: number): Said {
+  if (network.join === 'coil') return coilSaid(network.leaf, coilsPerDriver)
   const parts = network.parts.map(part => {
-    const text = networkText(part, coilsPerDriver)
-    return part.join === 'coil' ? text : `(${text})`
+    const said = networkSaid(part, coilsPerDriver)
+    return part.join === 'coil' ? said : say('coils.group', { network: said })
   })
-  return parts.join(network.join === 'series' ? ' in series with ' : ' parallel to ')
+  const id = network.join === 'series' ? 'coils.in-series' : 'coils.in-parallel'
+  return parts.reduceRight((rest, first) => say(id, { first, rest }))
 }
 
-function loadOf(set: CoilSet, network: CoilNetwork<Coil>, join: string): NetworkLoad {
+function loadOf(set: CoilSet, network: CoilNetwork<Coil>, join: Said): NetworkLoad {
   const place = ({ driver, coil }: Coil) => (driver - 1) * set.coilsPerDriver + coil - 1
   const inTreeOrder = powerShares(network, set.ohmOf)
   const shares: Rational[] = []
@@ -85,7 +89,7 @@ function balancedLoads(set: CoilSet): readonly NetworkLoad[] {
   const { driverCount, coilsPerDriver } = set
   return divisors(set.coils.length).map(inSeries => {
     const arrangement = arrangementWith(inSeries, driverCount, coilsPerDriver)
-    return loadOf(set, networkOf(arrangement, driverCount, coilsPerDriver), joinText(arrangement, driverCount))
+    return loadOf(set, networkOf(arrangement, driverCount, coilsPerDriver), joinSaid(arrangement, driverCount))
   })
 }
 
@@ -117,7 +121,7 @@ export function coilLoads(set: CoilSet): NetworkLoads {
     .map(([, { ohm, unevenness: uneven, network: kindNetwork }]): PossibleLoad => {
       const load = () => {
         const network = assign(set, kinds, kindNetwork)
-        return loadOf(set, network, networkText(network, set.coilsPerDriver))
+        return loadOf(set, network, networkSaid(network, set.coilsPerDriver))
       }
       return { ohm, unevenness: uneven, balanced: uneven < 1 + SAME_SHARE, made: load }
     })

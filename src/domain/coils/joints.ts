@@ -1,5 +1,7 @@
 /** From a network to a bench: which terminals meet in which joint, and the work in words. */
-import { inDigits } from '../digits.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
+import { toDigits } from '../digits.ts'
+import { inEnglish, listed, say } from '../say.ts'
 import type { Coil, CoilNetwork } from './coil-network.ts'
 
 interface Terminal extends Coil {
@@ -13,13 +15,27 @@ interface Joint {
 
 const letters = ['A', 'B', 'C', 'D']
 
-/** `driver 2 coil B`, or `driver 2` when it has one coil only. */
-export function coilName({ driver, coil }: Coil, coilsPerDriver: number): string {
-  return coilsPerDriver === 1 ? `driver ${driver}` : `driver ${driver} coil ${letters[coil - 1] ?? coil}`
-}
+const letterOf = (coil: number) => letters[coil - 1] ?? String(coil)
 
-export function terminalName(terminal: Terminal, coilsPerDriver: number): string {
-  return `${coilName(terminal, coilsPerDriver)} ${terminal.side}`
+/** `driver 2 coil B`, or `driver 2` when it has one coil only. */
+export const coilSaid = ({ driver, coil }: Coil, coilsPerDriver: number): Said =>
+  coilsPerDriver === 1 ? say('coils.driver', { driver }) : say('coils.driver-coil', { driver, letter: letterOf(coil) })
+
+/** The same on lines of its own, for a narrow drawing. */
+export const coilLines = ({ driver, coil }: Coil, coilsPerDriver: number): readonly Said[] => [
+  say('coils.driver', { driver }),
+  ...(coilsPerDriver === 1 ? [] : [say('coils.coil', { letter: letterOf(coil) })])
+]
+
+export const terminalSaid = (terminal: Terminal, coilsPerDriver: number): Said =>
+  say('coils.terminal', { coil: coilSaid(terminal, coilsPerDriver), side: terminal.side })
+
+export const terminalName = (terminal: Terminal, coilsPerDriver: number): string =>
+  inEnglish(terminalSaid(terminal, coilsPerDriver))
+
+export function jointSaid({ name }: Joint): Said {
+  const [, kind, end = ''] = /^(amplifier|joint) (.+)$/.exec(name) ?? []
+  return kind === 'joint' ? say('coils.joint', { number: end }) : say('coils.amplifier-end', { side: end })
 }
 
 /**
@@ -52,28 +68,29 @@ export function jointsOf(network: CoilNetwork<Coil>): readonly Joint[] {
   }))
 }
 
-const listed = (names: readonly string[]) =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
-
 /** The joints in words, in the order of the work: inner joints, then the two leads to the amplifier, then the check. */
 export function wiringSteps(
   joints: readonly Joint[],
   coilsPerDriver: number,
   loadOhm: number,
   reOhm?: number
-): readonly string[] {
-  const names = ({ terminals }: Joint) => listed(terminals.map(terminal => terminalName(terminal, coilsPerDriver)))
+): readonly Said[] {
+  const endsOf = ({ terminals }: Joint) =>
+    listed(
+      terminals.map(terminal => terminalSaid(terminal, coilsPerDriver)),
+      'list.and'
+    )
   const [plus, minus, ...inner] = joints
   const expected =
     reOhm === undefined
-      ? `a little less than ${inDigits(loadOhm)} Ω is right, because a coil's direct-current resistance lies below its rated impedance`
-      : `${inDigits(reOhm)} Ω and the resistance of the meter leads are right`
+      ? say('coils.step.rated', { loadOhm: toDigits(loadOhm) })
+      : say('coils.step.known', { reOhm: toDigits(reOhm) })
   return [
-    'Leave the amplifier off and its loudspeaker terminals empty until the last check is passed.',
-    ...inner.map(joint => `Join ${names(joint)} together; nothing else goes to this joint.`),
-    ...(plus === undefined ? [] : [`Take the lead for amplifier + from ${names(plus)}.`]),
-    ...(minus === undefined ? [] : [`Take the lead for amplifier - from ${names(minus)}.`]),
-    `Measure the direct-current resistance between the two leads: ${expected}. Near zero, open, or far off means a wrong link.`,
-    'Touch a 1.5 V cell to the two leads for a moment, positive to positive: every cone must move the same way, outwards by the usual marking.'
+    say('coils.step.off'),
+    ...inner.map(joint => say('coils.step.join', { ends: endsOf(joint) })),
+    ...(plus === undefined ? [] : [say('coils.step.lead', { side: '+', ends: endsOf(plus) })]),
+    ...(minus === undefined ? [] : [say('coils.step.lead', { side: '-', ends: endsOf(minus) })]),
+    say('coils.step.measure', { expected }),
+    say('coils.step.cell')
   ]
 }

@@ -1,5 +1,6 @@
 /** The loads that drivers and coils can present, each coil's share of the power, and how to join them. */
 import type { ArrangementRow, ChosenWiring, CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import { numberOf } from '../../numeric/rational.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
@@ -7,8 +8,8 @@ import { DesignError } from '../design-error.ts'
 import { explain } from '../formula.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
-import { say } from '../say.ts'
-import { arrangementsOf, joinText, networkOf } from './arrangements.ts'
+import { say, worded } from '../say.ts'
+import { arrangementsOf, joinSaid, networkOf } from './arrangements.ts'
 import { chooseLoad, type LoadChoice, nearestInRatio, type Wanted } from './choose-load.ts'
 import { loadRow } from './coil-load-row.ts'
 import { coilLoads, type NetworkLoad, ohmNumber, ratioText } from './coil-loads.ts'
@@ -30,7 +31,7 @@ function arrangementRows(set: CoilSet, lowestLoadOhm: number | undefined): reado
         ohm,
         ratio: ratioText(set, exact) ?? '',
         ...row,
-        join: joinText(arrangement, driverCount),
+        ...worded({ join: joinSaid(arrangement, driverCount) }),
         ...(lowestLoadOhm === undefined ? {} : { allowed: ohm >= lowestLoadOhm })
       }
     })
@@ -50,20 +51,18 @@ function loadReOhm(set: CoilSet, load: NetworkLoad | undefined, coilReOhm: numbe
 function chosenWiring(
   { coilsPerDriver }: CoilSet,
   load: NetworkLoad,
-  why: string,
+  why: Said,
   reOhm: number | undefined
 ): ChosenWiring {
   const joints = jointsOf(load.network)
   return {
     ohm: ohmNumber(load),
-    join: load.join,
-    why,
     ...present({ reOhm }),
     joints: joints.map(({ name, terminals }) => ({
       name,
       terminals: terminals.map(terminal => terminalName(terminal, coilsPerDriver))
     })),
-    steps: wiringSteps(joints, coilsPerDriver, ohmNumber(load), reOhm)
+    ...worded({ join: load.join, why, steps: wiringSteps(joints, coilsPerDriver, ohmNumber(load), reOhm) })
   }
 }
 

@@ -1,12 +1,20 @@
 /** The front door for people: one plain form without script, filled with an example that makes a plan at once. */
+
+import { type LanguageCode, languageCodes } from '../../contract/sentences/words.ts'
 import { drawn, type Html, html } from '../../documents/draw/html.ts'
+import { languages } from '../../domain/languages.ts'
+import { type Language, told } from '../../domain/say.ts'
 import { bootSketch } from './boot-sketch.ts'
 import { type FrontField, frontFields, frontGroups } from './front-fields.ts'
 import { type FrontFault, frontExample, type Typed, unitOf } from './front-request.ts'
 import { frontStyle } from './front-style.ts'
+import { choiceOf, labelOf, markOf } from './front-words.ts'
 
 interface Front {
+  readonly language: Language
   readonly typed: Typed
+  /** Where the address names it; a header is not carried on. */
+  readonly named?: LanguageCode
   readonly faults: readonly FrontFault[]
   /** Said ahead of the form where the service could not answer. */
   readonly trouble?: string
@@ -14,14 +22,15 @@ interface Front {
 
 const idOf = ({ name }: FrontField) => `f-${name}`
 
-function control(field: FrontField, value: string, wrong: boolean): Html {
+function control(field: FrontField, value: string, wrong: boolean, language: Language): Html {
   const { name, choices } = field
   const id = idOf(field)
   const described = `${id}-m${wrong ? ` ${id}-e` : ''}`
   const state = wrong ? html` aria-invalid="true"` : undefined
   if (choices !== undefined) {
     const options = choices.map(
-      ([each, words]) => html`<option value="${each}"${each === value ? html` selected` : undefined}>${words}</option>`
+      each =>
+        html`<option value="${each}"${each === value ? html` selected` : undefined}>${choiceOf(field, each, language)}</option>`
     )
     return html`<select id="${id}" name="${name}" aria-describedby="${described}"${state}>${options}</select>`
   }
@@ -30,98 +39,117 @@ function control(field: FrontField, value: string, wrong: boolean): Html {
   return html`<span class="box"><input type="text" id="${id}" name="${name}" value="${value}"${mode} autocomplete="off" maxlength="120" aria-describedby="${described}"${state}>${unit === '' ? undefined : html`<span class="unit">${unit}</span>`}</span>`
 }
 
-function fieldOf(field: FrontField, { typed, faults }: Front): Html {
+function fieldOf(field: FrontField, { typed, faults, language }: Front): Html {
   const mine = faults.filter(fault => fault.field === field)
   const id = idOf(field)
   const said =
     mine.length === 0
       ? undefined
       : html`<span class="fault" id="${id}-e">${mine.map(({ text }) => text).join(' ')}</span>`
-  return html`<p class="field"><label for="${id}">${field.label}</label><span class="mark" id="${id}-m">${field.mark}</span>${said}${control(field, typed[field.name] ?? '', mine.length > 0)}</p>`
+  return html`<p class="field"><label for="${id}">${labelOf(field, language)}</label><span class="mark" id="${id}-m">${markOf(field, language)}</span>${said}${control(field, typed[field.name] ?? '', mine.length > 0, language)}</p>`
 }
 
 /** One of few, each with its words beside it. */
-function wish(field: FrontField, { typed, faults }: Front): Html {
+function wish(field: FrontField, { typed, faults, language }: Front): Html {
   const mine = faults.filter(fault => fault.field === field)
   const chosen = typed[field.name] ?? ''
-  const choices = (field.choices ?? []).map(([value, words], index) => {
+  const choices = (field.choices ?? []).map((value, index) => {
     const id = index === 0 ? idOf(field) : `${idOf(field)}-${value}`
-    return html`<p class="choice"><input type="radio" id="${id}" name="${field.name}" value="${value}"${value === chosen ? html` checked` : undefined}><label for="${id}">${words}</label></p>`
+    return html`<p class="choice"><input type="radio" id="${id}" name="${field.name}" value="${value}"${value === chosen ? html` checked` : undefined}><label for="${id}">${choiceOf(field, value, language)}</label></p>`
   })
-  return html`<div class="choices">${mine.map(({ text }) => html`<p class="fault">${text}</p>`)}${choices}<p class="choice"><input type="radio" id="f-goal-none" name="${field.name}" value=""${chosen === '' ? html` checked` : undefined}><label for="f-goal-none">None of these: I give the volume below</label></p></div>`
+  return html`<div class="choices">${mine.map(({ text }) => html`<p class="fault">${text}</p>`)}${choices}<p class="choice"><input type="radio" id="f-goal-none" name="${field.name}" value=""${chosen === '' ? html` checked` : undefined}><label for="f-goal-none">${told(language, 'front.choice.goal.none')}</label></p></div>`
 }
 
 /** Where the marks stand on a sheet, with the figures of the example; quiet what is not wanted. */
-function dataSheet(): Html {
+function dataSheet(language: Language): Html {
+  const local = (figure: string) => figure.replace('.', language.decimalMark)
   const wanted = (frontGroups[0]?.fields ?? [])
     .filter(({ choices }) => choices === undefined)
-    .map(field => ({ mark: field.mark.split(/[;,]/)[0], figure: `${field.example} ${unitOf(field)}`, look: '' }))
-  const idle = idleMarks.map(([mark, figure]) => ({ mark, figure, look: 'idle' }))
+    .map(field => ({
+      mark: markOf(field, language).split(/[;,]/)[0],
+      figure: local(`${field.example} ${unitOf(field)}`),
+      look: ''
+    }))
+  // On every sheet, and of no use here.
+  const idle = [
+    { mark: 'Qts', figure: local('0.43'), look: 'idle' },
+    { mark: told(language, 'front.sheet-peak'), figure: '900 W', look: 'idle' }
+  ]
   const rows = [...wanted, ...idle].map(
     ({ mark, figure, look }) => html`<tr class="${look}"><th scope="row">${mark}</th><td>${figure}</td></tr>`
   )
-  return html`<table class="sheet"><caption>On the driver’s data sheet</caption><tbody>${rows}</tbody></table>`
+  return html`<table class="sheet"><caption>${told(language, 'front.sheet')}</caption><tbody>${rows}</tbody></table>`
 }
 
-/** On every sheet, and of no use here. */
-const idleMarks = [
-  ['Qts', '0.43'],
-  ['Power, peak', '900 W']
-] as const
-
-function group({ id, title, line, fields }: (typeof frontGroups)[number], index: number, front: Front): Html {
+function group({ id, fields }: (typeof frontGroups)[number], index: number, front: Front): Html {
+  const { language } = front
   const open = fields.filter(({ folded }) => folded !== true)
   const folded = fields.filter(each => each.folded === true)
   const aside =
-    id === 'driver' ? dataSheet() : id === 'boot' ? html`<figure>${drawn(bootSketch())}</figure>` : undefined
+    id === 'driver'
+      ? dataSheet(language)
+      : id === 'boot'
+        ? html`<figure>${drawn(bootSketch(language))}</figure>`
+        : undefined
   const isOpen = front.faults.some(({ field }) => field?.folded === true)
   const more =
     folded.length === 0
       ? undefined
-      : html`<details${isOpen ? html` open` : undefined}><summary>I know what I want: volume, tuning, board, inches</summary><div class="fields">${folded.map(each => fieldOf(each, front))}</div></details>`
+      : html`<details${isOpen ? html` open` : undefined}><summary>${told(language, 'front.more')}</summary><div class="fields">${folded.map(each => fieldOf(each, front))}</div></details>`
   const shown = open.map(each => (each.name === 'goal' ? wish(each, front) : fieldOf(each, front)))
-  return html`<fieldset id="${id}"><legend><h2>${index + 1} ${title}</h2></legend><p class="line">${line}</p><div class="inner"><div class="content"><div class="${id === 'wish' ? 'wishes' : 'fields'}">${shown}</div>${more}</div>${aside}</div></fieldset>`
+  return html`<fieldset id="${id}"><legend><h2>${index + 1} ${told(language, `front.title.${id}`)}</h2></legend><p class="line">${told(language, `front.line.${id}`)}</p><div class="inner"><div class="content"><div class="${id === 'wish' ? 'wishes' : 'fields'}">${shown}</div>${more}</div>${aside}</div></fieldset>`
 }
 
-function faultList({ faults, trouble }: Front): Html | undefined {
+function faultList({ faults, trouble, language }: Front): Html | undefined {
   if (trouble !== undefined) return html`<div class="faults" role="alert"><p><b>${trouble}</b></p></div>`
   if (faults.length === 0) return undefined
   const items = faults.map(({ field, text }) =>
-    field === undefined ? html`<li>${text}</li>` : html`<li><a href="#${idOf(field)}">${field.label}</a>: ${text}</li>`
+    field === undefined
+      ? html`<li>${text}</li>`
+      : html`<li><a href="#${idOf(field)}">${labelOf(field, language)}</a>: ${text}</li>`
   )
-  return html`<div class="faults" role="alert"><p><b>${mend(faults.length)}</b></p><ul>${items}</ul></div>`
+  return html`<div class="faults" role="alert"><p><b>${mend(faults.length, language)}</b></p><ul>${items}</ul></div>`
 }
 
-const mend = (count: number) => (count === 1 ? 'One thing to mend' : `${count} things to mend`)
+const mend = (count: number, language: Language) => told(language, 'front.mend', { count })
 
 const NAME = 'Cabinbass'
-const PROMISE = 'From your driver, amplifier and boot to a bass box you can buy, cut, wire and switch on.'
+
+/** The other languages, under the same address. */
+function otherLanguages({ typed, language }: Front): Html {
+  const others = languageCodes.filter(code => languages[code] !== language)
+  return html`${others.map(code => html` <a href="${frontAddress('/', { ...typed, language: code })}" lang="${code}" hreflang="${code}">${told(languages[code], 'front.own-name')}</a>`)}`
+}
 
 export function frontPage(front: Front): string {
-  const title = front.faults.length > 0 ? `${mend(front.faults.length)}: ${NAME}` : `${NAME}: ${PROMISE}`
+  const { language, faults, named } = front
+  const promise = told(language, 'front.promise')
+  const title = faults.length > 0 ? `${mend(faults.length, language)}: ${NAME}` : `${NAME}: ${promise}`
+  const kept = named === undefined ? undefined : html`<input type="hidden" name="language" value="${named}">`
+  const example = frontAddress('/plan', { ...frontExample, ...(named === undefined ? {} : { language: named }) })
   return html`<!doctype html>
-<html lang="en">
+<html lang="${language.tag}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="description" content="${PROMISE}">
+<meta name="description" content="${promise}">
 <title>${title}</title>
 <style>${drawn(frontStyle)}</style>
 </head>
 <body>
-<a class="skip" href="#form">Skip to the form</a>
-<header><p class="name">${NAME}</p><nav aria-label="Pages"><a href="/docs">Guide</a> <a href="/docs/reference">Reference</a> <a href="/openapi.yaml">Contract</a></nav></header>
+<a class="skip" href="#form">${told(language, 'front.skip')}</a>
+<header><p class="name">${NAME}</p><nav aria-label="${told(language, 'front.pages')}"><a href="/docs">${told(language, 'front.guide')}</a> <a href="/docs/reference">${told(language, 'front.reference')}</a> <a href="/openapi.yaml">${told(language, 'front.contract')}</a>${otherLanguages(front)}</nav></header>
 <main>
-<h1>${PROMISE}</h1>
-<p class="lead">Fill in what your data sheets say. The figures below are an example: change them, or look first at <a href="${frontAddress('/plan', frontExample)}">the finished plan of the example</a>.</p>
+<h1>${promise}</h1>
+<p class="lead">${told(language, 'front.lead')} <a href="${example}">${told(language, 'front.finished')}</a>.</p>
 ${faultList(front)}
-<form id="form" method="get" action="/plan">
+<form id="form" method="get" action="/plan">${kept}
 ${frontGroups.map((each, index) => group(each, index, front))}
-<p class="send"><button type="submit">Make my plan</button></p>
-<p class="line">Nothing is kept. The address of the plan holds what you typed: save it or send it.</p>
+<p class="send"><button type="submit">${told(language, 'front.send')}</button></p>
+<p class="line">${told(language, 'front.kept')}</p>
 </form>
 </main>
-<footer><p>Engineering help, not an approval: licensed work and local rules come first.</p><p>For programs: <code>POST /v1/plans</code>, the same answer as JSON. <a href="/docs">Guide</a></p></footer>
+<footer><p>${told(language, 'front.no-approval')}</p><p>${told(language, 'front.programs')} <code>POST /v1/plans</code>, ${told(language, 'front.same-json')} <a href="/docs">${told(language, 'front.guide')}</a></p></footer>
 </body>
 </html>
 `.html
@@ -129,7 +157,7 @@ ${frontGroups.map((each, index) => group(each, index, front))}
 
 /** The address of what was typed, empty fields left out. */
 export const frontAddress = (path: string, typed: Typed): string => {
-  const filled = frontFields.flatMap(({ name }) => {
+  const filled = [...frontFields.map(({ name }) => name), 'language'].flatMap(name => {
     const text = (typed[name] ?? '').trim()
     return text === '' ? [] : [[name, text]]
   })

@@ -1,8 +1,10 @@
 /** From the address of the front door to the request of a plan, by the contract's own schema; and what is wrong, field by field. */
 import { branchesOf, type JsonSchema } from '../../contract/field/component.ts'
+import { englishLanguage, type Language, told } from '../../domain/say.ts'
 import { planSystem } from '../operations/systems/plans.ts'
 import type { ProblemError } from '../wire/problem/problem.ts'
 import { alwaysAsked, coilChoices, type FrontField, frontFields } from './front-fields.ts'
+import { choiceOf } from './front-words.ts'
 
 export type Typed = Readonly<Record<string, string>>
 
@@ -41,10 +43,19 @@ interface Read {
   readonly fault?: FrontFault
 }
 
-function read(field: FrontField, text: string): Read {
+function bareNumber(field: FrontField, language: Language): string {
+  const unit = unitOf(field)
+  const example = field.example || '30'
+  return unit === ''
+    ? told(language, 'front.fault.number', { example })
+    : told(language, 'front.fault.number-in', { unit, example })
+}
+
+function read(field: FrontField, text: string, language: Language): Read {
   const { path, choices, also = {} } = field
-  if (choices !== undefined && !choices.some(([value]) => value === text)) {
-    return { values: [], fault: { field, text: `Choose one of: ${choices.map(([, words]) => words).join(', ')}.` } }
+  if (choices !== undefined && !choices.includes(text)) {
+    const all = choices.map(value => choiceOf(field, value, language)).join(', ')
+    return { values: [], fault: { field, text: told(language, 'front.fault.choose', { all }) } }
   }
   if (choices === coilChoices) {
     const [count = '', ohm = ''] = text.split('x')
@@ -58,14 +69,7 @@ function read(field: FrontField, text: string): Read {
   const beside = Object.entries(also)
   if (isText(field)) return { values: [[path, text]] }
   if (!number.test(text) && choices === undefined) {
-    const unit = unitOf(field)
-    return {
-      values: [],
-      fault: {
-        field,
-        text: `Write a bare number${unit === '' ? '' : ` in ${unit}`}, such as ${field.example || '30'}.`
-      }
-    }
+    return { values: [], fault: { field, text: bareNumber(field, language) } }
   }
   const numeric = schemaOf(field).type !== 'string'
   return { values: [[path, numeric ? Number(text.replace(',', '.')) : text], ...beside] }
@@ -104,25 +108,25 @@ interface FrontRequest {
 }
 
 /** Names that the form does not have are refused: a slip in an address would change the plan without a word. */
-function unknownNames(typed: Typed): readonly FrontFault[] {
-  const known = new Set(frontFields.map(({ name }) => name))
+function unknownNames(typed: Typed, language: Language): readonly FrontFault[] {
+  const known = new Set<string>(frontFields.map(({ name }) => name))
   return Object.keys(typed)
     .filter(name => !known.has(name))
     .slice(0, 8)
-    .map(name => ({ text: `The form has no field “${name.slice(0, 40)}”.` }))
+    .map(name => ({ text: told(language, 'front.fault.unknown', { name: name.slice(0, 40) }) }))
 }
 
 /** @param typed  by short name; empty fields are left out of the request */
-export function frontRequest(typed: Typed): FrontRequest {
+export function frontRequest(typed: Typed, language: Language = englishLanguage): FrontRequest {
   const filled = frontFields.flatMap(field => {
     const text = (typed[field.name] ?? '').trim()
-    return text === '' ? [] : [read(field, text)]
+    return text === '' ? [] : [read(field, text, language)]
   })
   const values = [...Object.entries(alwaysAsked), ...filled.flatMap(each => each.values)]
   const fixed = { signal: {} }
   return {
     request: { ...fixed, ...(lists(placed(values)) as object) },
-    faults: [...unknownNames(typed), ...filled.flatMap(({ fault }) => (fault === undefined ? [] : [fault]))]
+    faults: [...unknownNames(typed, language), ...filled.flatMap(({ fault }) => (fault === undefined ? [] : [fault]))]
   }
 }
 

@@ -1,14 +1,19 @@
 /** `/`: the form for people, links for programs. `/plan`: the plan of what the form was filled with, under an address that holds it. */
 
 import { createHash } from 'node:crypto'
-import type { FastifyInstance, FastifyReply } from 'fastify'
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import type { JsonSchema } from '../../contract/field/component.ts'
+import type { LanguageCode } from '../../contract/sentences/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
+import { inLanguage } from '../../domain/in-language.ts'
+import { languages } from '../../domain/languages.ts'
 import { present } from '../../domain/present.ts'
+import { told } from '../../domain/say.ts'
 import { planSystem } from '../operations/systems/plans.ts'
 import type { AnswerCall } from '../serving/operations/operation-routes.ts'
 import { pagePolicy } from '../serving/operations/page-policy.ts'
 import { contentType, mediaTypes, negotiated } from '../serving/representation/forms.ts'
+import { speaking } from '../serving/representation/language.ts'
 import { designProblem } from '../wire/problem/design-problem.ts'
 import { Refusal } from '../wire/problem/refusal.ts'
 import { addressOf, withLink } from './front-link.ts'
@@ -37,48 +42,56 @@ const typedOf = (query: Query): Typed =>
     Object.entries(query).map(([name, value]) => [name, String(typeof value === 'object' ? value.at(-1) : value)])
   )
 
+/** In which language, and whether the address says so. */
+interface Spoken {
+  readonly code: LanguageCode
+  readonly named?: LanguageCode
+}
+
 interface Shown {
+  readonly spoken: Spoken
   readonly status: number
   readonly typed: Typed
   readonly faults?: readonly FrontFault[]
   readonly trouble?: string
 }
 
-function sendForm(reply: FastifyReply, { status, typed, faults = [], trouble }: Shown): FastifyReply {
+function sendForm(reply: FastifyReply, { status, typed, spoken, faults = [], trouble }: Shown): FastifyReply {
   return reply
     .code(status)
     .header('content-security-policy', policy)
     .header('cache-control', 'no-store')
     .type(`${HTML}; charset=utf-8`)
-    .send(frontPage({ typed, faults, ...present({ trouble }) }))
+    .send(frontPage({ language: languages[spoken.code], typed, faults, ...present({ trouble, named: spoken.named }) }))
 }
 
 /** What the plan could not do is said beside the form, with what was typed kept. @throws what is no refusal */
-function refused(error: unknown, reply: FastifyReply, typed: Typed): FastifyReply {
+function refused(error: unknown, reply: FastifyReply, typed: Typed, spoken: Spoken): FastifyReply {
   if (error instanceof DesignError) {
-    const { errors = [], status } = designProblem(error, planSystem.body as JsonSchema)
-    return sendForm(reply, { status, typed, faults: frontFaults(errors, typed) })
+    const { errors = [], status } = designProblem(error, planSystem.body as JsonSchema, spoken.code)
+    return sendForm(reply, { status, typed, spoken, faults: frontFaults(errors, typed) })
   }
   if (error instanceof Refusal && (error.code === 'overloaded' || error.code === 'out-of-time')) {
     reply.headers({ 'retry-after': '5', ...error.headers })
     return sendForm(reply, {
       status: 503,
       typed,
-      trouble: 'The service is busy. Try again in a few seconds; what you typed is kept.'
+      spoken,
+      trouble: told(languages[spoken.code], 'front.busy')
     })
   }
   throw error
 }
 
-function wrong(reply: FastifyReply, form: string, typed: Typed, faults: readonly FrontFault[]): FastifyReply {
-  if (form === HTML) return sendForm(reply, { status: 400, typed, faults })
+function wrong(reply: FastifyReply, { form, typed, spoken }: Asked, faults: readonly FrontFault[]): FastifyReply {
+  if (form === HTML) return sendForm(reply, { status: 400, typed, spoken, faults })
   const errors = faults.map(({ field, text }) => ({
     pointer: field === undefined ? '' : `/${field.path.replaceAll('.', '/')}`,
     ...(field === undefined ? {} : { parameter: field.name }),
     code: 'invalid-field',
     detail: text
   }))
-  throw new Refusal('invalid-request', `The form has ${errors.length} ${errors.length === 1 ? 'fault' : 'faults'}.`, {
+  throw new Refusal('invalid-request', told(languages[spoken.code], 'front.fault.count', { count: errors.length }), {
     errors
   })
 }
@@ -86,39 +99,49 @@ function wrong(reply: FastifyReply, form: string, typed: Typed, faults: readonly
 /** People first: who does not say gets the page. */
 const planForms = [HTML, ...mediaTypes(planSystem).filter(type => type !== HTML)] as const
 
+function spokenBy(form: string, request: FastifyRequest, reply: FastifyReply): Spoken {
+  const code = speaking(form, request, reply)
+  const { language: named } = request.query as { readonly language?: unknown }
+  return named === code ? { code, named: code } : { code }
+}
+
 export function registerFront(app: FastifyInstance, answer: AnswerCall): void {
   const schema = { hide: true }
   app.get<{ Querystring: Query }>('/', { schema }, (request, reply) => {
     if (negotiated(['application/json', HTML], request, reply) !== HTML) return reply.send(links)
-    const typed = typedOf(request.query)
-    return sendForm(reply, { status: 200, typed: Object.keys(typed).length === 0 ? frontExample : typed })
+    const { language: _named, ...typed } = typedOf(request.query)
+    const spoken = spokenBy(HTML, request, reply)
+    return sendForm(reply, { status: 200, spoken, typed: Object.keys(typed).length === 0 ? frontExample : typed })
   })
   const config = { calculates: true, requestSchema: planSystem.body as JsonSchema }
   app.get<{ Querystring: Query }>('/plan', { schema, config }, async (request, reply) => {
     const form = negotiated(planForms as readonly [string, ...string[]], request, reply)
-    const { form: _named, ...query } = request.query
-    const typed = typedOf(query)
-    const { request: asked, faults } = frontRequest(typed)
-    const all = faults.length > 0 ? faults : frontFaults(app.faultsOf(planSystem.body, asked), typed)
-    if (all.length > 0) return wrong(reply, form, typed, all)
-    return send(reply, { answer, asked: withLink(asked, addressOf(request, app.basePath)), form, typed })
+    const spoken = spokenBy(form, request, reply)
+    const { form: _form, language: _language, ...typed } = typedOf(request.query)
+    const asked = { answer, form, typed, spoken }
+    const { request: body, faults } = frontRequest(typed, languages[spoken.code])
+    const found = faults.length > 0 ? [] : inLanguage(app.faultsOf(planSystem.body, body), languages[spoken.code])
+    const all = faults.length > 0 ? faults : frontFaults(found, typed)
+    if (all.length > 0) return wrong(reply, asked, all)
+    return send(reply, asked, withLink(body, addressOf(request, app.basePath)))
   })
 }
 
 interface Asked {
   readonly answer: AnswerCall
-  readonly asked: unknown
   readonly form: string
   readonly typed: Typed
+  readonly spoken: Spoken
 }
 
-async function send(reply: FastifyReply, { answer, asked, form, typed }: Asked) {
+async function send(reply: FastifyReply, { answer, form, typed, spoken }: Asked, asked: unknown) {
   try {
-    const { body } = await answer(planSystem, asked, { digits: 'six', basis: false, form }, reply)
+    const options = { digits: 'six', basis: false, form, language: spoken.code } as const
+    const { body } = await answer(planSystem, asked, options, reply)
     if (form === HTML) reply.header('content-security-policy', pagePolicy)
     return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)
   } catch (error) {
     if (form !== HTML) throw error
-    return refused(error, reply, typed)
+    return refused(error, reply, typed, spoken)
   }
 }

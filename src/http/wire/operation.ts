@@ -102,7 +102,8 @@ export interface Operation extends OperationText {
 interface Definition<Body extends TObject, Result extends TSchema, Domain> extends OperationText {
   readonly body: Body
   readonly result: Result
-  readonly compute: (request: Si<Static<Body>>) => Outcome<Domain>
+  /** What is drawn is drawn in a language; all else is said again in it. */
+  readonly compute: (request: Si<Static<Body>>, language: LanguageCode) => Outcome<Domain>
   readonly forms?: readonly Form<Static<Body>, Domain>[]
   readonly parts?: readonly string[]
   readonly laws?: readonly Law<Static<Body>, Static<Result>>[]
@@ -175,10 +176,11 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     laws,
     costMs: (request, { form }) =>
       costMs(request as Static<Body>) + (forms.find(({ mediaType }) => mediaType === form)?.moreMs ?? 0),
-    answerText: (request, options) => text(request, saidIn(compute(toSi(request as Static<Body>)), options), options),
+    answerText: (request, options) =>
+      text(request, saidIn(compute(toSi(request as Static<Body>), options.language ?? 'en'), options), options),
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)
-      const outcome = saidIn(compute(si), options)
+      const outcome = saidIn(compute(si, options.language ?? 'en'), options)
       const form = given.find(({ mediaType }) => mediaType === options.form)
       const whole = () => text(request, outcome, options)
       return {

@@ -1,4 +1,6 @@
 /** What was asked of the enclosure and is not built, with the amount. */
+
+import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanSignal } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
@@ -8,7 +10,6 @@ import type { BoxPart } from '../enclosure/parts/plan-box.ts'
 import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { ResponsePart } from '../enclosure/parts/plan-response.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
-import type { PlanEnclosure } from '../request/plan-request.ts'
 
 /** Differences that the step of a saw makes. */
 const SAME = { volume: 0.01, tuning: 0.01, qtc: 0.02 } as const

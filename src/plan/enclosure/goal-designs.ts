@@ -1,4 +1,6 @@
 /** The boxes worth trying first for a wish in plain words: searched in closed form, then sized, ported and laid out like any other. */
+
+import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Air } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
@@ -17,7 +19,6 @@ import { searchBoxes } from '../designer/search/search-boxes.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { ventedOnly } from '../request/plan-conflicts.ts'
 import { CROSSOVER_ORDER } from '../request/plan-crossover.ts'
-import type { PlanEnclosure } from '../request/plan-request.ts'
 import { drivenGroup } from './driven-group.ts'
 import { spaceQuestion } from './parts/plan-shell.ts'
 import type { Setting } from './parts/setting.ts'

@@ -1,4 +1,6 @@
 /** Boxes found for a wish made concrete: each sized, ported and laid out as if a caller had given it. */
+
+import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { present } from '../../domain/present.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
@@ -6,7 +8,6 @@ import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { gainPowerAt, withGainFor } from '../load/set-gain.ts'
 import { withEnclosure } from '../request/box-brief.ts'
-import type { PlanEnclosure } from '../request/plan-request.ts'
 import { inPlanOrder, planSizing, type SizingPart } from './parts/plan-candidates.ts'
 import type { Setting } from './parts/setting.ts'
 import { type Attempt, attemptsOf } from './plan-attempts.ts'

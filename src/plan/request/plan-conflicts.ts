@@ -1,10 +1,10 @@
 /** What a plan cannot use of what it is told is refused at its door, so that nothing is dropped. */
 import type { Said } from '../../contract/sentences/form/template.ts'
+import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { DesignError, type FoundFault } from '../../domain/design-error.ts'
 import { say } from '../../domain/say.ts'
 import { contradictions } from './plan-amplifier.ts'
-import type { PlanEnclosure } from './plan-request.ts'
 import { hasBranches } from './resolved-plan.ts'
 
 const closedOnly = ['qtc'] as const

@@ -1,5 +1,6 @@
 /** A leaflet that says what box to build and not what the driver is: volume and tuning, but no small-signal set. */
 import type { DriverSheet } from '../../contract/drivers/driver-parameters.ts'
+import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { DesignError } from '../../domain/design-error.ts'
@@ -7,7 +8,6 @@ import { inLitres, toDigits } from '../../domain/digits.ts'
 import { completeDriverParameters } from '../../domain/driver/complete-driver-parameters.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
-import type { PlanEnclosure } from './plan-request.ts'
 
 type Told = Pick<PlanRequest, 'driver' | 'enclosure' | 'air'>
 

@@ -1,4 +1,6 @@
 /** The request as the plan works on it: one amplifier, every silent field filled in and recorded. */
+
+import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
@@ -8,7 +10,6 @@ import { type Finish, resolvedFinish } from './plan-finish.ts'
 import { resolvedBoard } from './plan-imperial.ts'
 import { leafletBox } from './plan-leaflet.ts'
 import { withInductance, withRating } from './plan-ratings.ts'
-import type { PlanEnclosure } from './plan-request.ts'
 import { resolvedDriver, resolvedSpace } from './plan-space.ts'
 import { withTravel } from './plan-travel.ts'
 import { usual } from './plan-usual.ts'

@@ -4,7 +4,9 @@ import { assumptions } from '../../../src/domain/assume.ts'
 import { ambientFactor, ampacity } from '../../../src/domain/circuit/cable/ampacity.ts'
 import { awgArea, awgDiameter } from '../../../src/domain/circuit/cable/awg-astm-b258.ts'
 import { cableSize } from '../../../src/domain/circuit/cable/cable-size.ts'
+import { currentForTemperature } from '../../../src/domain/circuit/cable/conductor-temperature.ts'
 import { shortCircuitK, withstandA2s } from '../../../src/domain/circuit/cable/short-circuit.ts'
+import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
 import { groundOf } from '../../../src/domain/circuit/choice/ground.ts'
 import { breakingCurrent, coldFuseOhm, fuseOhm } from '../../../src/domain/circuit/fuse/battery-source.ts'
 import { cableFault } from '../../../src/domain/circuit/fuse/cable-fault.ts'
@@ -42,6 +44,28 @@ describe('sizes of wire', () => {
   })
 })
 
+describe('a chosen wire', () => {
+  it('has the diameter and the area of its size, and the ohms of its loop: 4 AWG, 5.1894 mm, 21.151 mm² (ASTM B258)', () => {
+    const { cable } = chooseCable({
+      currentA: 50,
+      systemVoltageV: 12,
+      positiveLengthM: 5,
+      return: { kind: 'cable', lengthM: 5 },
+      conductor: 'copper',
+      gaugeSystem: 'awg',
+      insulationC: 105,
+      ambientC: 30,
+      contactOhm: 0.0004,
+      sizes: ['4'],
+      checks: ['ampacity']
+    }).result
+    expectPrinted((cable?.diameterM ?? 0) * 1000, '5.1894')
+    expectPrinted((cable?.areaM2 ?? 0) * 1e6, '21.151')
+    // twice 5 m and the contacts
+    expect((cable?.loopOhm ?? 0) - 10 * (cable?.ohmPerM ?? 0)).toBeCloseTo(0.0004, 9)
+  })
+})
+
 describe('what a wire carries', () => {
   it('goes with √((Tins − T)/(Tins − 30)): 60 °C at 50 °C 0.58, 105 °C at 60 °C 0.77 (33 CFR 183.425 Table 5, note 1)', () => {
     expectPrinted(ambientFactor(60, 50, 'f'), '0.58')
@@ -63,6 +87,16 @@ describe('what a wire carries', () => {
     expectPrinted(ampacity(four, 'copper', { ...free, ambientC: 50 }).ampacityA ?? 0, '137.0')
     expectPrinted(ampacity(four, 'copper', { ...free, bundledConductors: 3 }).ampacityA ?? 0, '112')
     expectPrinted(ampacity(four, 'copper-clad-10', free).ampacityA ?? 0, '126.9')
+  })
+
+  it('by a heat balance of its own: 4 AWG, wall 1.3 mm, reaches 105 °C in 30 °C at 170.6 A, above the 160 of the table (currentForTemperature)', () => {
+    const copper = { areaM2: 21.151e-6, ohmPerM20: 0.8315e-3, perK: 0.00393, ambientC: 30, wallM: 0.0013 }
+    expectPrinted(currentForTemperature(copper, 105), '170.6')
+    expect(currentForTemperature(copper, 30)).toBe(0)
+    // twice the resistance, the root of half the current (the heat is the same)
+    expect(
+      currentForTemperature({ ...copper, ohmPerM20: 2 * 0.8315e-3 }, 105) / currentForTemperature(copper, 105)
+    ).toBeCloseTo(Math.SQRT1_2, 12)
   })
 
   it('raises nothing in a place colder than the 30 °C of the table', () =>

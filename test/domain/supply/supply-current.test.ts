@@ -69,7 +69,7 @@ describe('current draw', () => {
     expect(averageA).toBeGreaterThan((fullSineA / 8) * 2.5)
   })
 
-  it('sizes fuse and cable of an unregulated amplifier at charging voltage: 1600/(0.85·14.4) = 130.7 A, not 108.9 A', () => {
+  it('sizes fuse and cable of an unregulated amplifier at charging voltage: 1600/(0.85·14.4) = 130.7 A, not 108.9 A (thirstiestVoltage: 12 and 14.4 V, at 24 V 24 and 28.8 V)', () => {
     const unregulated = { powerW: 1600, class: 'D', regulation: 'unregulated', ratedVoltageV: 14.4 } as const
     const regulated = { powerW: 1600, class: 'D', regulation: 'regulated', ratedVoltageV: 14.4 } as const
     const asked = (amplifiers: readonly AmplifierOnSupply[], systemVoltageV = 12) =>

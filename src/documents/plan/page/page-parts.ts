@@ -1,6 +1,7 @@
 /** What every part of a page is made of: its frame, tables that stay tables on a phone, drawings, cautions, folds. */
 import type { PlanChapter } from '../../../contract/systems/words.ts'
 import { type Caution, gravestFirst } from '../../../domain/caution.ts'
+import { type Language, told } from '../../../domain/say.ts'
 import { drawn, type Html, html, type Part } from '../../draw/html.ts'
 import type { PlanPaper } from '../plan-paper.ts'
 
@@ -28,13 +29,13 @@ export const figureOf = (svg: string, className = 'drawing'): Html =>
   html`<figure class="${className}">${drawn(svg)}</figure>`
 
 /** What prevents harm stands open; what is only good to know is folded. */
-export function cautionsOf(cautions: readonly Caution[]): Html | undefined {
+export function cautionsOf(cautions: readonly Caution[], language: Language): Html | undefined {
   if (cautions.length === 0) return undefined
   const grave = gravestFirst(cautions).filter(isGrave)
   const light = cautions.filter(each => !isGrave(each))
-  return html`${grave.map(({ message }) => html`<p class="barrier">${message}</p>`)}${
-    light.length === 0 ? undefined : fold(`Good to know (${light.length})`, list(light.map(({ message }) => message)))
-  }`
+  const title = told(language, 'paper.good-to-know', { count: light.length })
+  const folded = light.length === 0 ? undefined : fold(title, list(light.map(({ message }) => message)))
+  return html`${grave.map(({ message }) => html`<p class="barrier">${message}</p>`)}${folded}`
 }
 
 /** A note that keeps hands away from something is no look-up. */
@@ -48,11 +49,11 @@ interface Chapter {
 
 /** The name of a part beside its content and what to know of it; nothing where the plan has none. */
 export function chapter(
-  { chapterCautions }: PlanPaper,
+  { chapterCautions, language }: PlanPaper,
   { id, title, line }: Chapter,
   ...content: readonly (Html | undefined)[]
 ): Html | undefined {
   if (content.every(each => each === undefined)) return undefined
-  const cautions = id === 'look-up' ? undefined : cautionsOf(chapterCautions.get(id) ?? [])
+  const cautions = id === 'look-up' ? undefined : cautionsOf(chapterCautions.get(id) ?? [], language)
   return html`<section id="${id}" aria-labelledby="${id}-t"><div class="name"><h2 id="${id}-t">${title}</h2><p>${line}</p></div><div class="body">${content}${cautions}</div></section>`
 }

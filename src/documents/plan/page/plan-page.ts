@@ -1,5 +1,6 @@
 /** The whole plan as one page: no script, nothing fetched, one style element that the content policy knows by its hash. */
-import { drawn, type Html, html } from '../../draw/html.ts'
+import { told } from '../../../domain/say.ts'
+import { drawn, html } from '../../draw/html.ts'
 import { calculationText, type PaperOptions, type PlanPaper } from '../plan-paper.ts'
 import { buy, cut } from './page-buy-cut.ts'
 import { cover } from './page-cover.ts'
@@ -7,29 +8,28 @@ import { lookUp } from './page-look-up.ts'
 import { pageStyle } from './page-style.ts'
 import { build, check, see, switchOn, wire } from './page-work.ts'
 
-const END =
-  'Computed from what was entered; measure before you cut, and follow local codes. Work at the battery, the fuse and the fastening in the car belongs to someone who knows it.'
-
 export function planPage(plan: PlanPaper, options: PaperOptions): string {
-  const parts: readonly (readonly [id: string, name: string, content: Html | undefined])[] = [
-    ['see', 'See', see(plan)],
-    ['buy', 'Buy', buy(plan)],
-    ['cut', 'Cut', cut(plan, options)],
-    ['build', 'Build', build(plan, options)],
-    ['wire', 'Wire', wire(plan)],
-    ['switch-on', 'Switch on', switchOn(plan)],
-    ['check', 'Check', check(plan)]
-  ]
-  const there = parts.filter(([, , content]) => content !== undefined)
+  const { language } = plan
+  const parts = [
+    ['see', see(plan)],
+    ['buy', buy(plan)],
+    ['cut', cut(plan, options)],
+    ['build', build(plan, options)],
+    ['wire', wire(plan)],
+    ['switch-on', switchOn(plan)],
+    ['check', check(plan)]
+  ] as const
+  const there = parts.filter(([, content]) => content !== undefined)
   const bar =
     there.length === 0
       ? undefined
-      : html`<nav aria-label="Parts of the plan"><ul>${there.map(([id, name]) => html`<li><a href="#${id}">${name}</a></li>`)}</ul></nav>`
+      : html`<nav aria-label="${told(language, 'paper.parts')}"><ul>${there.map(([id]) => html`<li><a href="#${id}">${told(language, `paper.${id}`)}</a></li>`)}</ul></nav>`
   const link = options.imprint?.link
   const cited = calculationText(options)
-  const again = link === undefined ? undefined : html`<p>Make this plan again: <a href="${link}">${link}</a></p>`
+  const again =
+    link === undefined ? undefined : html`<p>${told(language, 'paper.again')} <a href="${link}">${link}</a></p>`
   return html`<!doctype html>
-<html lang="${options.language ?? 'en'}">
+<html lang="${language.tag}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -37,18 +37,18 @@ export function planPage(plan: PlanPaper, options: PaperOptions): string {
 <style>${drawn(pageStyle)}</style>
 </head>
 <body>
-<a class="skip" href="#main">Skip to the plan</a>
+<a class="skip" href="#main">${told(language, 'paper.skip')}</a>
 <main id="main">
 ${cover(plan, options)}
 ${bar}
-${there.map(([, , content]) => content)}
+${there.map(([, content]) => content)}
 ${lookUp(
   plan,
   options,
   there.map(([id]) => id)
 )}
 </main>
-<footer><p>${END}</p>${cited === undefined ? undefined : html`<p>${cited}</p>`}${again}</footer>
+<footer><p>${told(language, 'paper.end')}</p>${cited === undefined ? undefined : html`<p>${cited}</p>`}${again}</footer>
 </body>
 </html>
 `.html

@@ -1,5 +1,6 @@
 /** The first page on paper: the same order as on the page, picture and verdict side by side. */
 import type { Content } from 'pdfmake/interfaces.js'
+import { told } from '../../../domain/say.ts'
 import { fixedChart } from '../../charts/fixed-chart.ts'
 import { levelChart, portAirChart, travelChart } from '../../charts/plan-charts.ts'
 import { ink } from '../../draw/paper.ts'
@@ -12,8 +13,9 @@ import { askedRows } from '../plan-rows.ts'
 /** 92 mm: the picture; the rest of the type area beside it. */
 const PICTURE_PT = 262
 
-function verdict({ verdict: kind, reasons }: PlanPaper): Content[] {
-  const { title, text } = verdictText[kind]
+function verdict(plan: PlanPaper): Content[] {
+  const { verdict: kind, reasons } = plan
+  const { title, text } = verdictText(plan)
   const stopped = kind === 'stop' || kind === 'incomplete'
   return [
     {
@@ -44,12 +46,12 @@ function figures({ figures: six }: PlanPaper): Content[] {
     : [{ table: { widths: ['*', '*'], body: rows }, layout: 'lightHorizontalLines', margin: [0, 6, 0, 0] }]
 }
 
-const misses = ({ nearest, ways }: PlanPaper): Content[] =>
+const misses = ({ nearest, ways, language }: PlanPaper): Content[] =>
   nearest.length === 0
     ? []
     : [
-        ...(ways.length === 0 ? [] : [heading('What would make a box fit'), lines(ways)]),
-        heading('What came nearest'),
+        ...(ways.length === 0 ? [] : [heading(told(language, 'paper.ways')), lines(ways)]),
+        heading(told(language, 'paper.nearest')),
         lines(nearest.map(({ name, why }) => `${name}: ${why}`))
       ]
 
@@ -63,34 +65,40 @@ function evenSplit(lengths: readonly number[]): number {
   return longer.indexOf(Math.min(...longer)) + 1
 }
 
-function cautions({ cover: { pageOne } }: PlanPaper): Content[] {
+function cautions({ cover: { pageOne }, language }: PlanPaper): Content[] {
   if (pageOne.length === 0) return []
   const items = pageOne.map(({ clause, sentence, step }) => ({
     text: [
       { text: `▲ ${plain(clause)}. `, bold: true, color: ink.limit },
       plain(sentence),
-      step === undefined ? '' : ` (step ${step})`
+      step === undefined ? '' : told(language, 'paper.in-step', { number: step })
     ],
     fontSize: 8.1,
     margin: [0, 0, 0, 2] as [number, number, number, number]
   }))
   const half = evenSplit(pageOne.map(({ clause, sentence }) => clause.length + sentence.length + SPARE_LETTERS))
   return [
-    heading('What is peculiar to this design'),
+    heading(told(language, 'paper.peculiar')),
     { columns: [{ stack: items.slice(0, half) }, { stack: items.slice(half) }], columnGap: 16 }
   ]
 }
 
-export function pdfCover(plan: PlanPaper, { paper, imprint }: PaperOptions): Content[] {
-  const { box, cover, curves } = plan
+export function pdfCover(plan: PlanPaper, options: PaperOptions): Content[] {
+  const { paper } = options
+  const { box, cover, curves, language } = plan
   const picture =
     box === undefined || cover.asked === undefined
       ? undefined
       : bootPicture(box, cover.asked.space, paper, 'boot-paper')
-  const level = curves === undefined ? undefined : levelChart(cover, curves)
-  const { issue, rights } = imprintTexts(imprint)
+  const level = curves === undefined ? undefined : levelChart(cover, curves, language)
+  const { issue, rights } = imprintTexts(options)
   const head = [issue, rights].filter(text => text !== '').join('; ')
-  const asked = askedRows(plan, paper).map(({ what, was, is, kept }) => [what, was, kept ? is : `${is}, not as asked`])
+  const asked = askedRows(plan, paper).map(({ what, was, is, kept }) => [
+    what,
+    was,
+    kept ? is : told(language, 'paper.not-as-asked', { value: is })
+  ])
+  const titles = [told(language, 'paper.what'), told(language, 'paper.asked'), told(language, 'paper.built')]
   const beside = (left: Content | undefined, right: Content[]): Content =>
     left === undefined
       ? { stack: right }
@@ -108,7 +116,7 @@ export function pdfCover(plan: PlanPaper, { paper, imprint }: PaperOptions): Con
       ? []
       : [
           beside(level === undefined ? undefined : { svg: plainFonts(fixedChart(level)), width: PICTURE_PT }, [
-            table('Asked and built', ['What', 'Asked', 'Built'], ['auto', '*', '*'], asked)
+            table(told(language, 'paper.asked-and-built'), titles, ['auto', '*', '*'], asked)
           ])
         ]),
     ...cautions(plan)
@@ -116,12 +124,11 @@ export function pdfCover(plan: PlanPaper, { paper, imprint }: PaperOptions): Con
 }
 
 /** The cover stands alone: where the charts begin is not found by laying the whole document twice. */
-const seeHeading = { ...(heading('See') as object), pageBreak: 'before' } as Content
-
-export function pdfSee({ curves, cover }: PlanPaper): Content[] {
-  const charts = curves === undefined ? [] : [travelChart(cover, curves), portAirChart(cover, curves)]
+export function pdfSee({ curves, cover, language }: PlanPaper): Content[] {
+  const charts =
+    curves === undefined ? [] : [travelChart(cover, curves, language), portAirChart(cover, curves, language)]
   const shown = charts.flatMap(chart =>
     chart === undefined ? [] : [{ svg: plainFonts(fixedChart(chart)), width: 250 }]
   )
-  return shown.length === 0 ? [] : [seeHeading, { columns: shown, columnGap: 10 }]
+  return shown.length === 0 ? [] : [heading(told(language, 'paper.see'), true), { columns: shown, columnGap: 10 }]
 }

@@ -1,8 +1,17 @@
 /** What is looked up, and the end of the paper: who published it, and how to make the plan again. */
 import type { Content } from 'pdfmake/interfaces.js'
+import { told } from '../../../domain/say.ts'
 import { ink } from '../../draw/paper.ts'
 import { heading, plain, table } from '../../draw/pdf-text.ts'
-import { calculationText, imprintTexts, type PaperOptions, type PlanPaper, valueText } from '../plan-paper.ts'
+import {
+  calculationText,
+  imprintTexts,
+  type PaperOptions,
+  type PlanPaper,
+  REQUEST_FILE,
+  statusText,
+  valueText
+} from '../plan-paper.ts'
 import { airRows, restraintRows } from '../plan-rows.ts'
 
 /** A list that is only searched: one after the other. */
@@ -14,11 +23,11 @@ const small = (title: string, items: readonly string[]): Content[] =>
         { text: plain(items.join('; ')), fontSize: 7, lineHeight: 1.05, color: ink.quiet }
       ]
 
-function figures({ facts }: PlanPaper): Content[] {
+function figures({ facts, language }: PlanPaper): Content[] {
   const tables = facts.map(({ title, rows }) =>
     table(
       title,
-      ['Figure', 'Value'],
+      [told(language, 'paper.look-up.figure'), told(language, 'paper.look-up.value')],
       ['*', 'auto'],
       rows.map(({ label, value }) => [label, value]),
       [1],
@@ -29,51 +38,56 @@ function figures({ facts }: PlanPaper): Content[] {
   return [{ columns: [{ stack: tables.slice(0, half) }, { stack: tables.slice(half) }], columnGap: 14 }]
 }
 
-function box({ box: layout, restraint }: PlanPaper, { paper }: PaperOptions): Content[] {
+function box({ box: layout, restraint, language }: PlanPaper, { paper }: PaperOptions): Content[] {
   if (layout === undefined) return []
   // How each was reached stands on the page.
   const air = airRows(layout, paper).map(cells => cells.slice(0, 3))
-  const left = [table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], air, [1], 7)]
+  const titles = [
+    told(language, 'paper.look-up.part'),
+    told(language, 'paper.look-up.volume'),
+    told(language, 'paper.look-up.known')
+  ]
+  const left = [table(told(language, 'paper.look-up.air'), titles, ['*', 'auto', 'auto'], air, [1], 7)]
+  const cases = [told(language, 'paper.look-up.case'), told(language, 'paper.look-up.figure')]
+  const forces = told(language, 'paper.look-up.forces')
   const right =
-    restraint === undefined
-      ? []
-      : [table('Forces on the box', ['Case', 'Figure'], ['*', 'auto'], restraintRows(restraint, paper), [1], 7)]
+    restraint === undefined ? [] : [table(forces, cases, ['*', 'auto'], restraintRows(restraint, paper), [1], 7)]
   return [{ columns: [{ stack: left }, { stack: right }], columnGap: 14 }]
 }
 
 /** `read: one, another`, for each way of knowing what others published. */
-const byStatus = (sources: PlanPaper['sources']): readonly string[] =>
-  ['read', 'second-hand', 'from memory'].map(
-    status => `${status}: ${sources.flatMap(each => (each.status === status ? [each.id] : [])).join(', ')}`
+const byStatus = ({ sources, language }: PlanPaper): readonly string[] =>
+  (['read', 'second-hand', 'from memory'] as const).map(
+    status =>
+      `${statusText(status, language)}: ${sources.flatMap(each => (each.status === status ? [each.id] : [])).join(', ')}`
   )
 
 /** What parts took by themselves is looked up where there is room for it. */
-function onTheWay(assumed: PlanPaper['assumed']): Content[] {
+function onTheWay({ assumed, language }: PlanPaper): Content[] {
   const count = assumed.filter(({ part }) => part !== undefined).length
-  const text = `${count} more values were taken on the way; they stand with their reasons on the page and in the answer.`
+  const text = told(language, 'paper.look-up.on-the-way', { count })
   return count === 0 ? [] : [{ text, fontSize: 7, color: ink.quiet }]
 }
 
 export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
-  const { assumed, sources, tried } = plan
+  const { assumed, tried, language } = plan
   return [
-    heading('Look up'),
+    heading(told(language, 'paper.look-up')),
     ...figures(plan),
     ...box(plan, options),
-    ...small('What the limits cost', plan.headroom === undefined ? [] : [plan.headroom]),
+    ...small(told(language, 'paper.limits-cost'), plan.headroom === undefined ? [] : [plan.headroom]),
     ...small(
-      'Tried and passed over',
+      told(language, 'paper.look-up.tried'),
       tried.map(({ name, why }) => `${name}: ${why}`)
     ),
     ...small(
-      'Assumed because nothing was said (SI units)',
-      assumed.flatMap(({ part, field, value }) => (part === undefined ? [`${field}: ${valueText(value)}`] : []))
+      told(language, 'paper.look-up.assumed'),
+      assumed.flatMap(({ part, field, value }) =>
+        part === undefined ? [`${field}: ${valueText(value, { language })}`] : []
+      )
     ),
-    ...onTheWay(assumed),
-    ...small(
-      'Published sources, by how well we know them (titles stand on the page and in the answer)',
-      byStatus(sources)
-    )
+    ...onTheWay(plan),
+    ...small(told(language, 'paper.look-up.published'), byStatus(plan))
   ]
 }
 
@@ -85,18 +99,17 @@ const MOST_IN_CODE = 380
 const CODE_PT = 96
 
 export function pdfEnd(options: PaperOptions): Content[] {
-  const { imprint = {}, requestJson } = options
+  const { imprint = {}, requestJson, paper } = options
+  const { language } = paper
   const cited = calculationText(options)
-  const { issue, rights } = imprintTexts(imprint)
+  const { issue, rights } = imprintTexts(options)
   const { link } = imprint
   const said = [
-    ...(issue === '' ? [] : [`Plan: ${issue}`]),
-    ...(rights === '' ? [] : [`By: ${rights}`]),
+    ...(issue === '' ? [] : [told(language, 'paper.plan-is', { issue })]),
+    ...(rights === '' ? [] : [told(language, 'paper.by', { rights })]),
     ...(cited === undefined ? [] : [cited]),
-    ...(requestJson === undefined
-      ? []
-      : ['The request that makes this plan travels in this file as plan-request.json.']),
-    ...(link === undefined ? [] : ['Make this plan again:', ...broken(link)])
+    ...(requestJson === undefined ? [] : [told(language, 'paper.travels', { file: REQUEST_FILE })]),
+    ...(link === undefined ? [] : [told(language, 'paper.again'), ...broken(link)])
   ]
   const code =
     link !== undefined && link.length <= MOST_IN_CODE ? [{ qr: link, fit: CODE_PT, eccLevel: 'L' as const }] : []

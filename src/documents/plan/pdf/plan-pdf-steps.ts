@@ -1,5 +1,6 @@
 /** Steps on paper: in two columns, page after page, a stretch's name never apart from its first step. */
 import type { Content } from 'pdfmake/interfaces.js'
+import { told } from '../../../domain/say.ts'
 import { durationText } from '../../draw/number-text.ts'
 import { ink } from '../../draw/paper.ts'
 import { plain } from '../../draw/pdf-text.ts'
@@ -37,7 +38,7 @@ function stepBlock(plan: PlanPaper, step: PaperStep): Block {
   const texts = {
     barrier: once.join(' '),
     how: how.join(' '),
-    tools: tools.length === 0 ? '' : `Tools: ${tools.join(', ')}.`,
+    tools: tools.length === 0 ? '' : told(plan.language, 'paper.tools', { all: tools.join(', ') }),
     reading: readings.join(' ')
   }
   const line = (text: string, mark: string, color: string): Content[] =>
@@ -68,7 +69,7 @@ function blocksOf(plan: PlanPaper, { title, minutes, steps }: PaperStretch): rea
     const block = stepBlock(plan, step)
     if (index > 0) return block
     const name: Content = {
-      text: plain(`${title}, ${durationText(minutes)}`),
+      text: plain(`${title}, ${durationText(minutes, plan)}`),
       bold: true,
       fontSize: STRETCH_SIZE,
       margin: [0, 6, 0, 2]

@@ -3,8 +3,10 @@ import type { Content } from 'pdfmake/interfaces.js'
 import type { Panel } from '../../../contract/boxes/panel.ts'
 import type { PlanChapter } from '../../../contract/systems/words.ts'
 import { gravestFirst } from '../../../domain/caution.ts'
+import { told } from '../../../domain/say.ts'
 import { cutText } from '../../draw/cut-list-text.ts'
-import { opened, type PaperUnits } from '../../draw/number-text.ts'
+import { opened, type Reader, shortUnit } from '../../draw/number-text.ts'
+import { panelName } from '../../draw/panel-name.ts'
 import { ink } from '../../draw/paper.ts'
 import { largerText, plainFonts } from '../../draw/pdf.ts'
 import { heading, lines, plain, table } from '../../draw/pdf-text.ts'
@@ -13,21 +15,12 @@ import { pageSheet } from '../../panels/page-sheet.ts'
 import { drawnApart, sameHoles } from '../../panels/panel-copies.ts'
 import { countText, holeRows, seenFrom } from '../../panels/panel-drawing.ts'
 import { markTexts } from '../../panels/panel-marks.ts'
-import { PLAIN_PANELS, panelsToDraw } from '../../panels/panel-work.ts'
+import { panelsToDraw } from '../../panels/panel-work.ts'
 import { systemWiring } from '../../wiring/system-wiring.ts'
 import { wiringDiagram } from '../../wiring/wiring-diagram.ts'
 import { daysOf, stagesOf } from '../paper-steps.ts'
 import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
-import {
-  buyText,
-  CUT_TO_SIZE,
-  cardText,
-  conductorRows,
-  cutListRows,
-  shoppingRows,
-  shops,
-  stepUsing
-} from '../plan-rows.ts'
+import { buyText, cardText, conductorRows, cutListRows, shoppingRows, shops, stepUsing } from '../plan-rows.ts'
 import { PAGE_PT, stepColumns } from './plan-pdf-steps.ts'
 
 /** Of no step: in the part of the paper they are about. */
@@ -40,27 +33,37 @@ export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: Pl
   }))
 
 function shop(plan: PlanPaper, { title, groups }: (typeof shops)[number]): Content {
+  const { language } = plan
   const rows = shoppingRows(plan.bill).filter(({ group }) => groups.includes(group))
   const items = rows.map(({ item, quantity, unit, needed, part }) => {
     const step = stepUsing(plan, part)
     return {
       text: [
         '☐ ',
-        { text: buyText(quantity, unit), bold: true },
-        ` ${plain(item)}${needed ? '' : ' (optional)'}`,
-        { text: step === undefined ? '' : `  step ${step}`, color: ink.quiet }
+        { text: buyText(quantity, unit, plan), bold: true },
+        ` ${plain(item)}${needed ? '' : told(language, 'paper.optional')}`,
+        { text: step === undefined ? '' : `  ${told(language, 'paper.step-of', { number: step })}`, color: ink.quiet }
       ],
       margin: [0, 0, 0, 2.5] as [number, number, number, number]
     }
   })
-  return { stack: [{ text: title, bold: true, fontSize: 9, margin: [0, 0, 0, 3] }, ...items], fontSize: 7.8 }
+  return {
+    stack: [{ text: told(language, title), bold: true, fontSize: 9, margin: [0, 0, 0, 3] }, ...items],
+    fontSize: 7.8
+  }
 }
 
 /** Three columns, one a shop. */
 export function pdfBuy(plan: PlanPaper): Content[] {
   if (plan.bill.length === 0) return []
-  const half = plan.bill.some(({ part }) => part === 'sheet') ? [{ text: CUT_TO_SIZE, fontSize: 8 }] : []
-  return [heading('Buy'), { columns: shops.map(each => shop(plan, each)), columnGap: 14 }, ...half]
+  const half = plan.bill.some(({ part }) => part === 'sheet')
+    ? [{ text: told(plan.language, 'paper.cut-to-size'), fontSize: 8 }]
+    : []
+  return [
+    heading(told(plan.language, 'paper.buy')),
+    { columns: shops.map(each => shop(plan, each)), columnGap: 14 },
+    ...half
+  ]
 }
 
 /** Side by side, so many in a row, none parted by the end of a page. */
@@ -84,9 +87,12 @@ const PANEL_TEXT = 1.26
 const SHEET_PT = 240
 
 /** @param twin  a panel before it with the same holes, which are not listed twice */
-function panelCell(panel: Panel, index: number, paper: PaperUnits, twin: Panel | undefined): Content {
-  const holes = twin === undefined ? holeRows(panel, paper) : [`holes as ${twin.name}`]
-  const title = `${panel.name}${countText(panel)}, ${seenFrom(panel)}`
+function panelCell(panel: Panel, index: number, paper: Reader, twin: Panel | undefined): Content {
+  const holes =
+    twin === undefined
+      ? holeRows(panel, paper)
+      : [told(paper.language, 'paper.holes-as', { name: panelName(twin.name, paper) })]
+  const title = `${panelName(panel.name, paper)}${countText(panel, paper)}, ${seenFrom(panel, paper)}`
   return {
     stack: [
       { text: plain(title), bold: true, fontSize: 8 },
@@ -97,13 +103,13 @@ function panelCell(panel: Panel, index: number, paper: PaperUnits, twin: Panel |
 }
 
 export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
-  const { box, cutPlan } = plan
+  const { box, cutPlan, language } = plan
   if (box === undefined) return []
   const sheets = (cutPlan?.layouts ?? []).flatMap(layout => [
     { svg: plainFonts(pageSheet(layout, `sheet-${layout.number}`, paper)), width: SHEET_PT },
     {
       stack: [
-        { text: `Sheet ${layout.number}, cuts in order`, bold: true },
+        { text: told(language, 'paper.sheet-cuts', { number: layout.number }), bold: true },
         { ol: layout.cuts.map(each => plain(cutText(each, paper))), fontSize: 7, lineHeight: 1.05 }
       ]
     }
@@ -113,11 +119,16 @@ export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
   const twinOf = (panel: Panel, index: number) =>
     panel.cutOuts.length === 0 ? undefined : apart.slice(0, index).find(each => sameHoles(each, panel))
   return [
-    heading('Cut', true),
+    heading(told(language, 'paper.cut'), true),
     ...inRows(sheets, 2),
     table(
-      `Cut list, ${paper.units === 'metric' ? 'mm' : 'in'}`,
-      ['Panel', 'No.', 'Size', 'Work'],
+      told(language, 'paper.cut-list-short', { unit: shortUnit(paper) }),
+      [
+        told(language, 'paper.panel'),
+        told(language, 'paper.pieces'),
+        told(language, 'paper.size'),
+        told(language, 'paper.work')
+      ],
       ['auto', 'auto', 'auto', '*'],
       cutListRows(box, paper),
       [1, 2],
@@ -127,7 +138,7 @@ export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
       apart.map((each, index) => panelCell(each, index, paper, twinOf(each, index))),
       3
     ),
-    ...(shown.length < box.panels.length ? [{ text: PLAIN_PANELS, fontSize: 8 }] : []),
+    ...(shown.length < box.panels.length ? [{ text: told(language, 'draw.plain-panels'), fontSize: 8 }] : []),
     ...chapterCautions(plan, 'cut')
   ]
 }
@@ -140,18 +151,24 @@ export function pdfBuild(plan: PlanPaper): Content[] {
   const stretches = daysOf(plan, ['table', 'bench'])
   if (stretches.length === 0) return []
   const { content } = stepColumns(plan, stretches, HEADING_PT)
-  return [heading('Build', true), ...content, ...chapterCautions(plan, 'build')]
+  return [heading(told(plan.language, 'paper.build'), true), ...content, ...chapterCautions(plan, 'build')]
 }
 
 const WIRING_PT = 228
 
 /** The sheet of the electrician: picture, conductors, coils, all on one page. */
 function wiringSheet(plan: PlanPaper): Content[] {
-  const { wiring, coils, remedies } = plan
+  const { wiring, coils, remedies, language } = plan
   const joints = wiring?.joints ?? []
   const conductors = table(
-    'Conductors',
-    ['No.', 'What', 'Size', 'Run', 'Fuse'],
+    told(language, 'paper.conductors'),
+    [
+      told(language, 'paper.count'),
+      told(language, 'paper.what'),
+      told(language, 'paper.size'),
+      told(language, 'paper.run'),
+      told(language, 'paper.facts.fuse')
+    ],
     ['auto', '*', 'auto', 'auto', 'auto'],
     conductorRows(plan),
     [3, 4]
@@ -163,13 +180,16 @@ function wiringSheet(plan: PlanPaper): Content[] {
   ]
   const left = wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: WIRING_PT }]
   return [
-    heading('Wire', true),
+    heading(told(language, 'paper.wire'), true),
     { columns: [{ width: WIRING_PT, stack: left }, { stack: right }], columnGap: 18 },
-    ...(wiring?.notDrawn ?? []).map(text => ({ text: plain(`Not drawn: ${text}`), color: ink.limit })),
+    ...(wiring?.notDrawn ?? []).map(what => ({
+      text: plain(told(language, 'paper.not-drawn', { what })),
+      color: ink.limit
+    })),
     ...(remedies.length === 0
       ? []
       : [
-          { text: 'What would help the supply', bold: true },
+          { text: told(language, 'paper.supply-help'), bold: true },
           { stack: [lines(remedies)], fontSize: 7.5 }
         ]),
     ...chapterCautions(plan, 'wire')
@@ -186,12 +206,12 @@ export function pdfWire(plan: PlanPaper): Content[] {
   const stages = stagesOf(plan)
   const fresh = wire.endPt > LATE_PT || wire.content.length === 0
   const start = stepColumns(plan, stages, (fresh ? 0 : wire.endPt) + HEADING_PT)
-  const first = stages.length === 0 ? [] : [heading('Switch on', fresh), ...start.content]
+  const first = stages.length === 0 ? [] : [heading(told(plan.language, 'paper.switch-on'), fresh), ...start.content]
   return [...sheet, ...wire.content, ...first, ...chapterCautions(plan, 'switch-on')]
 }
 
 /** The card to take along: what, what is planned, and a line for what was read. */
-export function pdfCheck({ card }: PlanPaper): Content[] {
+export function pdfCheck({ card, language }: PlanPaper): Content[] {
   if (card.length === 0) return []
   const rows = card.map(({ what, how, planned, step, otherwise }) => [
     [`${opened(cardText({ what, how }))}.`, otherwise].filter(text => text !== '').join(' '),
@@ -199,6 +219,14 @@ export function pdfCheck({ card }: PlanPaper): Content[] {
     String(step),
     '................'
   ])
-  const titles = ['What', 'Planned', 'Step', 'Yours']
-  return [heading('Check'), table('Test card', titles, ['*', 112, 'auto', 60], rows, [], 7)]
+  const titles = [
+    told(language, 'paper.what'),
+    told(language, 'paper.check.planned'),
+    told(language, 'paper.step'),
+    told(language, 'paper.check.yours')
+  ]
+  return [
+    heading(told(language, 'paper.check')),
+    table(told(language, 'paper.check.card'), titles, ['*', 112, 'auto', 60], rows, [], 7)
+  ]
 }

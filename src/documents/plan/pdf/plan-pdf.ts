@@ -1,8 +1,9 @@
 /** The whole plan as a document to print, in the order of the page. */
+import { told } from '../../../domain/say.ts'
 import { ink } from '../../draw/paper.ts'
 import { mmToPoints, pdfBytes } from '../../draw/pdf.ts'
 import { plain } from '../../draw/pdf-text.ts'
-import { imprintTexts, type PaperOptions, type PlanPaper } from '../plan-paper.ts'
+import { imprintTexts, type PaperOptions, type PlanPaper, REQUEST_FILE } from '../plan-paper.ts'
 import { pdfCover, pdfSee } from './plan-pdf-cover.ts'
 import { pdfEnd, pdfLookUp } from './plan-pdf-look-up.ts'
 import { chapterCautions, pdfBuild, pdfBuy, pdfCheck, pdfCut, pdfWire } from './plan-pdf-work.ts'
@@ -13,7 +14,7 @@ const margins = { side: 15, top: 16, bottom: 14 } as const
 export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Array> {
   const [side, top, bottom] = [margins.side, margins.top, margins.bottom].map(mmToPoints) as [number, number, number]
   const title = plain(plan.title)
-  const { issue, rights } = imprintTexts(options.imprint)
+  const { issue, rights } = imprintTexts(options)
   const { author } = options.imprint ?? {}
   const { requestJson } = options
   const parts = [
@@ -34,7 +35,7 @@ export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Ar
       title,
       subject: plain(plan.cover.sentence),
       ...(author === undefined ? {} : { author: plain(author) }),
-      ...(requestJson === undefined ? {} : { attachment: { name: 'plan-request.json', json: requestJson } })
+      ...(requestJson === undefined ? {} : { attachment: { name: REQUEST_FILE, json: requestJson } })
     },
     {
       pageSize: 'A4',
@@ -51,7 +52,10 @@ export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Ar
               margin: [side, 20, side, 0]
             },
       footer: (page, count) => ({
-        columns: [{ text: plain(rights) }, { text: `page ${page} of ${count}`, alignment: 'right' }],
+        columns: [
+          { text: plain(rights) },
+          { text: told(plan.language, 'paper.page', { page, pages: count }), alignment: 'right' }
+        ],
         ...small,
         margin: [side, 14, side, 0]
       })

@@ -20,7 +20,6 @@ import { reached } from './reach.ts'
 import { sideOf } from './sides.ts'
 import { solvePoints } from './solve-points.ts'
 
-const SHORT_OHM = 1e-6
 const NOTHING_A = 1e-3
 
 const feeds = ({ request: { batteries, alternators = [], converters = [] } }: CircuitParts): readonly Feed[] => [
@@ -77,14 +76,19 @@ export function cableGuards(parts: CircuitParts, states: readonly CircuitState[]
   })
 }
 
-/** What a dead short between two points drives through each element [A]. */
+/** What a dead short between two points drives through each element [A]: the two are one point then. */
 function shorted(elements: readonly Element[], from: string, to: string, reference: string): (id: string) => number {
-  const fault: Element = { id: '', from, to, law: { kind: 'conductor', ohm: SHORT_OHM } }
-  const voltages = solvePoints([...elements, fault], reference)
+  const joined = (point: string) => (point === from ? to : point)
+  const rest = elements.map(element => ({ ...element, from: joined(element.from), to: joined(element.to) }))
+  const voltages = solvePoints(
+    rest.filter(element => element.from !== element.to),
+    reference
+  )
   return id => {
-    const element = elements.find(each => each.id === id)
-    const voltageV = element && voltages && acrossV(voltages, element)
-    return element === undefined || voltageV === undefined ? 0 : Math.abs(drawnA(element.law, voltageV))
+    const element = rest.find(each => each.id === id)
+    if (element === undefined || voltages === undefined) return 0
+    const voltageV = element.from === element.to ? 0 : acrossV(voltages, element)
+    return voltageV === undefined ? 0 : Math.abs(drawnA(element.law, voltageV))
   }
 }
 

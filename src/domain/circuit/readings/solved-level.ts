@@ -81,11 +81,13 @@ function variants(element: Element, parts: CircuitParts, { level }: Situation): 
 const acrossV = (voltages: PointVoltages, { from, to }: Pick<Element, 'from' | 'to'>) =>
   (voltages.get(from) ?? 0) - (voltages.get(to) ?? 0)
 
-/** Whether a source goes over from one part of its law to another, where a straight line says nothing. */
-const bends = (elements: readonly Element[], before: PointVoltages, after: PointVoltages) =>
-  elements.some(
-    element => partOf(element.law, acrossV(before, element)) !== partOf(element.law, acrossV(after, element))
-  )
+/** Whether a source goes over from one part of its law to another, as planned or as changed, where a straight line says nothing. */
+const bends = (planned: Found, changed: readonly Element[], after: PointVoltages) =>
+  planned.elements.some((element, index) => {
+    const law = changed[index]?.law ?? element.law
+    const part = partOf(element.law, acrossV(planned.voltages, element))
+    return part !== partOf(law, acrossV(after, element)) || part !== partOf(law, acrossV(planned.voltages, element))
+  })
 
 /**
  * What a changed element draws beside the planned one: for a resistance that of its Norton equivalent at the same current, which is
@@ -125,7 +127,7 @@ export function solvedLevel(asked: CircuitParts, situation: Situation, reference
   const moved = changes.map(({ index, law }, change) => {
     const changed = elements.map((element, place) => (place === index ? { ...element, law } : element))
     const straight = shifts[change] ?? voltages
-    const anew = bends(changed, voltages, straight) ? solvePoints(changed, reference) : undefined
+    const anew = bends({ elements, voltages }, changed, straight) ? solvePoints(changed, reference) : undefined
     return { elements: changed, voltages: anew ?? straight }
   })
   return { elements, voltages, moved }

@@ -4,11 +4,12 @@ import type { ChargingBalance, ChargingRequest } from '../../../contract/supply/
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
+import { shareAtShaft } from './alternator-curve.ts'
 import { supplyJudgement } from './supply-judgement.ts'
 
 /** @throws DesignError `conflicting-input` for what this source of current does not use */
 function requireUsed(request: ChargingRequest, at: string): void {
-  const { kind, idleA, idleFraction } = request
+  const { kind, idleA, idleFraction, idleShaftHz } = request
   const refuse = (fields: readonly (keyof ChargingRequest)[], detail: Said) => {
     const [first, ...others] = fields
       .filter(field => request[field] !== undefined)
@@ -16,8 +17,10 @@ function requireUsed(request: ChargingRequest, at: string): void {
     if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
   }
   if (kind === 'converter') {
-    refuse(['idleA', 'idleFraction', 'hotFactor'], say('refused.a-converter-gives-the-same-at'))
+    const ofAlternators = ['idleA', 'idleFraction', 'idleShaftHz', 'drivingShaftHz', 'hotFactor'] as const
+    refuse(ofAlternators, say('refused.a-converter-gives-the-same-at'))
   }
+  if (idleShaftHz !== undefined) refuse(['idleA', 'idleFraction'], say('refused.idle-output-twice'))
   if (idleA !== undefined && idleFraction !== undefined) {
     refuse(['idleFraction'], say('refused.give-the-output-at-idle-in'))
   }
@@ -28,17 +31,19 @@ function available(request: ChargingRequest, assumed: Assumptions, at: string): 
   if (request.kind === 'converter') return { idle: request.ratedA, cruise: request.ratedA }
   const judged = supplyJudgement
   const hot = assumed.or(request.hotFactor, `${at}hotFactor`, judged.hotFactor.value, judged.hotFactor.why)
-  const idleColdA =
-    request.idleA ??
-    request.ratedA *
-      assumed.or(request.idleFraction, `${at}idleFraction`, judged.idleFraction.value, judged.idleFraction.why)
-  return { idle: idleColdA * hot, cruise: request.ratedA * hot }
+  const { ratedA, idleA, idleFraction, idleShaftHz, drivingShaftHz } = request
+  const share = () =>
+    idleShaftHz === undefined
+      ? assumed.or(idleFraction, `${at}idleFraction`, judged.idleFraction.value, judged.idleFraction.why)
+      : shareAtShaft(idleShaftHz)
+  const driving = drivingShaftHz === undefined ? 1 : shareAtShaft(drivingShaftHz)
+  return { idle: (idleA ?? ratedA * share()) * hot, cruise: ratedA * driving * hot }
 }
 
 /**
  * Charging balance.
  *
- *   available = I_rated·idle_fraction·hot (idle) or I_rated·hot (cruise);  surplus = available − I_base − I_audio
+ *   available = I_rated·idle_fraction·hot (idle) or I_rated·hot (cruise), or I_rated·s(n)·hot by the speed of the shaft;  surplus = available − I_base − I_audio
  *
  * @param averageA  music at 1/8 of rated output [A]; @param heavyA  at 1/3 [A]
  * @returns available and surplus currents [A]; a negative surplus comes out of the battery

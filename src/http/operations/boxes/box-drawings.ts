@@ -4,6 +4,7 @@ import { drawBox as compute, type BoxDrawings as Drawings } from '../../../docum
 import { drawingBook } from '../../../documents/box/drawing-book.ts'
 import { drawingsPdf } from '../../../documents/box/drawings-pdf.ts'
 import { panelsDxf, sheetsDxf } from '../../../documents/panels/panel-dxf.ts'
+import { languages } from '../../../domain/languages.ts'
 import { defineOperation } from '../../wire/operation.ts'
 
 const dxf = ({ box, cutPlan, routing }: Drawings) =>
@@ -25,7 +26,8 @@ export const drawBox = defineOperation({
     {
       mediaType: 'image/svg+xml',
       description: 'All drawings, one below the other',
-      render: ({ result }) => drawingBook(result.drawings, result.title)
+      render: ({ result }, _request, { language = 'en' }) =>
+        drawingBook(result.drawings, result.title, languages[language])
     },
     {
       mediaType: 'image/vnd.dxf',
@@ -36,7 +38,8 @@ export const drawBox = defineOperation({
       mediaType: 'application/pdf',
       description: 'One page a drawing, to scale',
       moreMs: 300,
-      render: ({ result }) => drawingsPdf(result.drawings, result.title)
+      render: ({ result }, _request, { language = 'en' }) =>
+        drawingsPdf(result.drawings, result.title, languages[language])
     }
   ],
   examples: {

@@ -5,15 +5,17 @@ import {
   CoilWiringResult,
   type CoilWiringRequest as Wiring
 } from '../../../contract/coils/coil-wiring.ts'
+import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { wiringDiagram } from '../../../documents/wiring/wiring-diagram.ts'
 import { ohmNumber } from '../../../domain/coils/coil-loads.ts'
 import { chosenNetwork, wireCoils as compute } from '../../../domain/coils/wire-coils.ts'
 import { DesignError } from '../../../domain/design-error.ts'
-import { say } from '../../../domain/say.ts'
+import { languages } from '../../../domain/languages.ts'
+import { say, spoken } from '../../../domain/say.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { coilLaws } from './coil-laws.ts'
 
-function drawing(request: Wiring): string {
+function drawing(request: Wiring, code: LanguageCode = 'en'): string {
   const chosen = chosenNetwork(request)
   if (chosen === undefined) {
     throw new DesignError('no-solution', {
@@ -23,11 +25,12 @@ function drawing(request: Wiring): string {
   }
   const { driverCount, coilsPerDriver } = request
   return wiringDiagram({
+    language: languages[code],
     network: chosen.network,
     driverCount,
     coilsPerDriver,
     loadOhm: ohmNumber(chosen),
-    join: chosen.join
+    join: spoken(chosen.join, languages[code])
   })
 }
 
@@ -55,7 +58,7 @@ export const wireCoils = defineOperation({
     {
       mediaType: 'image/svg+xml',
       description: 'The chosen wiring as a drawing of terminals, links and joints',
-      render: (_, request) => drawing(request)
+      render: (_, request, { language }) => drawing(request, language)
     }
   ],
   examples: {

@@ -3,6 +3,7 @@ import { ComparisonBody, DesignComparison } from '../../../contract/enclosures/c
 import { comparisonSvg } from '../../../documents/comparison/comparison-charts.ts'
 import { comparisonPage } from '../../../documents/comparison/comparison-page.ts'
 import { compareDesigns as compute } from '../../../domain/enclosure/comparison/compare-designs.ts'
+import { languages } from '../../../domain/languages.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { twelveInch } from '../drivers/twelve-inch.ts'
 import { comparisonLaws } from './comparison-laws.ts'
@@ -32,12 +33,12 @@ export const compareDesigns = defineOperation({
     {
       mediaType: 'image/svg+xml',
       description: 'Curves of all designs over each other, a chart a quantity',
-      render: ({ result }) => comparisonSvg(result)
+      render: ({ result }, _request, { language = 'en' }) => comparisonSvg(result, languages[language])
     },
     {
       mediaType: 'text/html',
       description: 'A page with the table of differences, the curves and the causes; no script, nothing fetched',
-      render: ({ result, cautions }) => comparisonPage(result, cautions)
+      render: ({ result, cautions }, _request, { language = 'en' }) => comparisonPage(result, cautions, language)
     }
   ],
   examples: {

@@ -1,10 +1,12 @@
 /** POST /v1/enclosures/response */
 import { EnclosureResponseRequest } from '../../../contract/enclosures/enclosure-response.ts'
 import { CurvesBody, PartCurveBody, ResponseResultBody } from '../../../contract/enclosures/response.ts'
+import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { chartBook } from '../../../documents/charts/chart-book.ts'
 import { csvOfColumns } from '../../../documents/draw/csv.ts'
 import { computeResponse as compute, type Response } from '../../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts'
+import { languages } from '../../../domain/languages.ts'
 import { present } from '../../../domain/present.ts'
 import { curveColumns } from '../../wire/answer/csv-form.ts'
 import type { Digits } from '../../wire/answer/json-writer.ts'
@@ -20,15 +22,14 @@ const curvesCsv = ({ curves, parts = [] }: Response, digits: Digits) =>
     ...parts.flatMap(part => curveColumns(part, Object.keys(PartCurveBody.properties), digits, part.name))
   ])
 
-function charts({ curves, scalars }: Response, { driver, limits }: ResponseRequest): string {
+function charts({ curves, scalars }: Response, { driver, limits }: ResponseRequest, code: LanguageCode = 'en'): string {
   const { tuningHz, f3Hz } = scalars
   const { seatLevelDb } = curves
   const speed = limits?.airSpeedMPerS
-  return chartBook(
-    curves,
-    present({ xmaxM: driver.xmaxM, airSpeedMPerS: speed, tuningHz, f3Hz, cabinLevelDb: seatLevelDb }),
-    'Response of the enclosure'
-  )
+  return chartBook(curves, {
+    language: languages[code],
+    ...present({ xmaxM: driver.xmaxM, airSpeedMPerS: speed, tuningHz, f3Hz, cabinLevelDb: seatLevelDb })
+  })
 }
 
 export const computeResponse = defineOperation({
@@ -52,7 +53,7 @@ export const computeResponse = defineOperation({
     {
       mediaType: 'image/svg+xml',
       description: 'Charts of level, excursion, air speed, impedance and delay, one below the other',
-      render: ({ result }, request) => charts(result, request)
+      render: ({ result }, request, { language }) => charts(result, request, language)
     }
   ],
   examples: {

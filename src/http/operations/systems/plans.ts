@@ -1,5 +1,6 @@
 /** POST /v1/plans */
 import type { JsonSchema } from '../../../contract/field/component.ts'
+import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { CompactPlanBody } from '../../../contract/systems/plan-compact.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
@@ -13,6 +14,7 @@ import { planPdf } from '../../../documents/plan/pdf/plan-pdf.ts'
 import type { PaperOptions } from '../../../documents/plan/plan-paper.ts'
 import { planMarkdown, planText } from '../../../documents/plan/plan-text.ts'
 import { DesignError } from '../../../domain/design-error.ts'
+import { languages } from '../../../domain/languages.ts'
 import { say } from '../../../domain/say.ts'
 import { planSystem as compute, type SystemPlan } from '../../../plan/plan-system.ts'
 import type { Calculation } from '../../wire/answer/calculation.ts'
@@ -33,9 +35,17 @@ const billColumns = Object.keys(BillRowBody.properties).flatMap(name =>
 const bodyWriter = jsonWriter(PlanBody as JsonSchema)
 
 /** How this plan is put on paper: units and imprint as asked, what it is cited by, the request itself to travel with it. */
-function paperOptions(request: PlanRequest, calculation: Calculation): PaperOptions {
+function paperOptions(
+  request: PlanRequest,
+  { calculation, language = 'en' }: { readonly calculation: Calculation; readonly language?: LanguageCode }
+): PaperOptions {
   const { units = 'metric', inches = 'sixteenths', ...imprint } = request.paper ?? {}
-  return { paper: { units, inches }, imprint, calculation, requestJson: bodyWriter(request, 'full') }
+  return {
+    paper: { units, inches, language: languages[language] },
+    imprint,
+    calculation,
+    requestJson: bodyWriter(request, 'full')
+  }
 }
 
 /** @throws DesignError `no-solution` where there is no box to build */
@@ -74,8 +84,8 @@ export const planSystem = defineOperation({
     {
       mediaType: 'text/html',
       description: 'The plan as one printable page without script',
-      render: (outcome, request, { calculation }) => {
-        const options = paperOptions(request, calculation)
+      render: (outcome, request, given) => {
+        const options = paperOptions(request, given)
         return planPage(paperOfPlan(outcome, request, options.paper), options)
       }
     },
@@ -83,8 +93,8 @@ export const planSystem = defineOperation({
       mediaType: 'application/pdf',
       description: 'The plan as a document of about a dozen pages',
       moreMs: 450,
-      render: (outcome, request, { calculation }) => {
-        const options = paperOptions(request, calculation)
+      render: (outcome, request, given) => {
+        const options = paperOptions(request, given)
         return planPdf(paperOfPlan(outcome, request, options.paper), options)
       }
     },
@@ -101,16 +111,16 @@ export const planSystem = defineOperation({
     {
       mediaType: 'text/plain',
       description: 'The plan for a terminal, in 80 columns',
-      render: (outcome, request, { calculation }) => {
-        const options = paperOptions(request, calculation)
+      render: (outcome, request, given) => {
+        const options = paperOptions(request, given)
         return plainOrder(planText(paperOfPlan(outcome, request, options.paper), options))
       }
     },
     {
       mediaType: 'text/markdown',
       description: 'The plan for a build log or the description of a video',
-      render: (outcome, request, { calculation }) => {
-        const options = paperOptions(request, calculation)
+      render: (outcome, request, given) => {
+        const options = paperOptions(request, given)
         return plainOrder(planMarkdown(paperOfPlan(outcome, request, options.paper), options))
       }
     },

@@ -22,21 +22,26 @@ export const problemList = (language: LanguageCode) =>
     .map(({ code, type, status, title, meaning }) => ({ code, type, status, title, meaning }))
     .sort(byCode)
 
-/** The sentences of a code: its own, and its code with a dot. */
-function templatesOf(code: string, { templates }: Language) {
-  return Object.entries(templates)
-    .filter(([id]) => id === code || id.startsWith(`${code}.`))
-    .map(([id, text]) => ({ id, text }))
+/** The sentences of each code: its own, and its code with a dot. One walk for all codes: there are thousands of sentences. */
+function byCodeOf({ templates }: Language): ReadonlyMap<string, readonly { id: string; text: string }[]> {
+  const found = new Map<string, { id: string; text: string }[]>()
+  for (const [id, text] of Object.entries(templates)) {
+    const [code = id] = id.split('.', 1)
+    found.set(code, [...(found.get(code) ?? []), { id, text }])
+  }
+  return found
 }
 
-export const cautionList = (language: LanguageCode) =>
-  Object.entries(cautionCatalogue)
+export function cautionList(language: LanguageCode) {
+  const templates = byCodeOf(languages[language])
+  return Object.entries(cautionCatalogue)
     .map(([code, { level, meaning, basis }]) => ({
       code,
       level,
       ...present({ brief: language === 'en' ? cautionBriefs[code as CautionCode] : undefined }),
       meaning: language === 'en' ? meaning : germanMeanings[code as CautionCode],
       basis,
-      templates: templatesOf(code, languages[language])
+      templates: templates.get(code) ?? []
     }))
     .sort(byCode)
+}

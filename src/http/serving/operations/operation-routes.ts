@@ -13,7 +13,7 @@ import { inParts, type Progress, partsOf } from '../../work/divided.ts'
 import type { Work } from '../../work/pool.ts'
 import { type Task, taskOf } from '../../work/task.ts'
 import { contentType, type FormQuery, formChoice, isText, mediaTypes, negotiated } from '../representation/forms.ts'
-import { speaking } from '../representation/language.ts'
+import { languageChoice, speaking } from '../representation/language.ts'
 import { answeredInLines } from './answer-lines.ts'
 import { pagePolicy } from './page-policy.ts'
 import { askedParts, type PartsQuery, partsParameter } from './parts-query.ts'
@@ -21,7 +21,8 @@ import { askedParts, type PartsQuery, partsParameter } from './parts-query.ts'
 export const AnswerQuery = Type.Object(
   {
     digits: Type.Optional(choice('`six` significant digits (the default) or `full` precision', ['six', 'full'])),
-    basis: Type.Optional(choice('`true` adds how each figure was reached', ['true', 'false']))
+    basis: Type.Optional(choice('`true` adds how each figure was reached', ['true', 'false'])),
+    language: languageChoice
   },
   { additionalProperties: false }
 )

@@ -1,6 +1,7 @@
 /** GET forms of the small calculators: same schema, same answer, and cacheable by anybody between here and the shop. */
 import type { FastifyInstance } from 'fastify'
 import type { JsonSchema } from '../../../contract/field/component.ts'
+import { languageCodes } from '../../../contract/sentences/words.ts'
 import { present } from '../../../domain/present.ts'
 import type { AnswerOptions, Operation } from '../../wire/operation.ts'
 import { type ProblemError, problem } from '../../wire/problem/problem.ts'
@@ -79,10 +80,11 @@ function refuseRepeated(query: QueryValues): void {
   if (errors.length > 0) throw faulty(errors)
 }
 
-function optionsOf({ digits = 'six', basis = 'false' }: QueryValues): AnswerOptions {
+function optionsOf({ digits = 'six', basis = 'false', language = 'en' }: QueryValues): AnswerOptions {
   const faults = [
     ...(digits === 'six' || digits === 'full' ? [] : [{ pointer: '/digits', allowed: ['six', 'full'] }]),
-    ...(basis === 'true' || basis === 'false' ? [] : [{ pointer: '/basis', allowed: ['true', 'false'] }])
+    ...(basis === 'true' || basis === 'false' ? [] : [{ pointer: '/basis', allowed: ['true', 'false'] }]),
+    ...(languageCodes.some(code => code === language) ? [] : [{ pointer: '/language', allowed: languageCodes }])
   ]
   if (faults.length === 0) return { digits: digits === 'full' ? 'full' : 'six', basis: basis === 'true' }
   throw new Refusal('invalid-request', problem('invalid-request', '').title, {
@@ -128,10 +130,10 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall, s
     },
     async (request, reply) => {
       refuseRepeated(request.query)
-      const { digits, basis, form: named, ...rest } = request.query
+      const { digits, basis, language, form: named, ...rest } = request.query
       // A resource with one form knows no such parameter.
       const query = accepted.length > 1 ? rest : { ...rest, ...present({ form: named }) }
-      const given = present({ digits, basis })
+      const given = present({ digits, basis, language })
       const form = negotiated(accepted, request, reply)
       const options = { ...optionsOf(given), form, language: speaking(form, request, reply) }
       const spelled = requestOf(app, operation, query)

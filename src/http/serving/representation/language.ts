@@ -1,5 +1,7 @@
 /** Which language a caller reads: the Accept-Language header against the languages there are. */
 import type { FastifyReply, FastifyRequest } from 'fastify'
+import Type from 'typebox'
+import { choice } from '../../../contract/field/quantities.ts'
 import { type LanguageCode, languageCodes } from '../../../contract/sentences/words.ts'
 import { weightOf, withoutQuoted } from './negotiate.ts'
 import { varyBy } from './vary.ts'
@@ -44,11 +46,25 @@ export function acceptedLanguage(header: string | undefined): LanguageCode {
   return ranges.flatMap(range => languageCodes.find(code => fits(range, code)) ?? [])[0] ?? 'en'
 }
 
-/** The language of this answer, said in its headers; pages, papers and drawings are English. */
-export function speaking(form: string, { headers }: FastifyRequest, reply: FastifyReply): LanguageCode {
-  varyBy(reply, 'Accept-Language')
-  const code = form === 'application/json' ? acceptedLanguage(headers['accept-language']) : 'en'
-  // Cautions are German, the rest of such an answer is English still.
-  reply.header('content-language', code === 'en' ? code : `${code}, en`)
+/** Read by programs, whoever asks: columns, layers and meshes have the names of the contract. */
+const forMachines = /^(text\/csv|image\/vnd\.dxf|model\/)/
+
+export const languageChoice = Type.Optional(
+  choice('Language of what a person reads, for a link that is kept or printed; stands before Accept-Language', [
+    ...languageCodes
+  ])
+)
+
+function namedLanguage({ query }: FastifyRequest): LanguageCode | undefined {
+  const { language } = (query ?? {}) as { readonly language?: unknown }
+  return languageCodes.find(code => code === language)
+}
+
+/** The language of this answer, said in its headers. */
+export function speaking(form: string, request: FastifyRequest, reply: FastifyReply): LanguageCode {
+  const named = namedLanguage(request)
+  if (named === undefined) varyBy(reply, 'Accept-Language')
+  const code = forMachines.test(form) ? 'en' : (named ?? acceptedLanguage(request.headers['accept-language']))
+  reply.header('content-language', code)
   return code
 }

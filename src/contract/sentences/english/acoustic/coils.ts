@@ -17,5 +17,37 @@ export const coilsSentences = {
   'unequal-power.listed':
     '{unevenCount} of {loadCount} loads share the power unequally, up to {worstTimes} times an equal share in one coil; they are listed so that you recognise them; do not wire them.',
   'unlike-coils':
-    'The coils differ in rated impedance: shares follow the ratings only as far as the drivers are otherwise alike, and unlike drivers should not share a chamber.'
+    'The coils differ in rated impedance: shares follow the ratings only as far as the drivers are otherwise alike, and unlike drivers should not share a chamber.',
+  'coils.driver': 'driver {driver}',
+  'coils.driver-coil': 'driver {driver} coil {letter}',
+  'coils.coil': 'coil {letter}',
+  'coils.terminal': '{coil} {side}',
+  'coils.joint': 'joint {number}',
+  'coils.amplifier-end': 'amplifier {side}',
+  'coils.own-series': 'coils of each driver in series',
+  'coils.own-parallel': 'coils of each driver in parallel',
+  'coils.own-series-parallel': 'coils of each driver in pairs in series, the pairs in parallel',
+  'coils.drivers-series': '{driverCount, plural, one {# driver} other {# drivers}} in series',
+  'coils.drivers-parallel': '{driverCount, plural, one {# driver} other {# drivers}} in parallel',
+  'coils.strings':
+    '{stringCount, plural, one {# string} other {# strings}} of {driverCount, plural, one {# driver} other {# drivers}} in series, the strings in parallel',
+  'coils.straight': 'one coil straight to the amplifier',
+  'coils.then': '{first}, then {rest}',
+  'coils.in-series': '{first} in series with {rest}',
+  'coils.in-parallel': '{first} parallel to {rest}',
+  'coils.group': '({network})',
+  'coils.why.even': 'No network of these coils balances; this is the most even one that is allowed.',
+  'coils.why.lowest': 'The lowest balanced load that the amplifier may drive.',
+  'coils.why.nearest': 'The balanced load nearest to {targetOhm} Ω.',
+  'coils.why.nearest-allowed': 'The balanced load nearest to {targetOhm} Ω that the amplifier may drive.',
+  'coils.step.off': 'Leave the amplifier off and its loudspeaker terminals empty until the last check is passed.',
+  'coils.step.join': 'Join {ends} together; nothing else goes to this joint.',
+  'coils.step.lead': 'Take the lead for amplifier {side} from {ends}.',
+  'coils.step.measure':
+    'Measure the direct-current resistance between the two leads: {expected}. Near zero, open, or far off means a wrong link.',
+  'coils.step.rated':
+    "a little less than {loadOhm} Ω is right, because a coil's direct-current resistance lies below its rated impedance",
+  'coils.step.known': '{reOhm} Ω and the resistance of the meter leads are right',
+  'coils.step.cell':
+    'Touch a 1.5 V cell to the two leads for a moment, positive to positive: every cone must move the same way, outwards by the usual marking.'
 } as const

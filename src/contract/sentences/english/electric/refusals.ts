@@ -54,6 +54,7 @@ export const refusalsElectricSentences = {
   'refused.give-the-power-drawn-at-full': 'Give the power drawn at full sine, or its current.',
   'refused.give-the-power-drawn-or-the': 'Give the power drawn or the current, not both.',
   'refused.give-the-power-drawn-the-current': 'Give the power drawn, the current, or power and class: one of them.',
+  'refused.idle-output-twice': 'Give the speed of the shaft at idle, or the output there, not both.',
   'refused.insulation-of-class-c-cannot-carry':
     'Insulation of class {insulationC} °C cannot carry any current in {ambientC} °C surroundings: choose a higher class or another way.',
   'refused.is-no-size-of-the-series': '{designation} is no size of the series {series}: {sizes}.',

@@ -1,5 +1,9 @@
 /** Rows of the card of readings. */
 export const readingSentences = {
+  'reading.dense-bass-ready-mode-on': 'dense bass at full level, ready mode on',
+  'reading.ready-mode-off': 'ready mode off, nothing plays',
+  'reading.ready-mode-off-amplifiers-on': 'ready mode off, amplifiers on, nothing plays',
+  'reading.ready-mode-on': 'ready mode on, nothing plays',
   'reading.starter': 'battery while the starter turns',
   'reading.least-reading': 'post to post, the meter on its least reading',
   'reading.at-the-start': 'at the start of the engine, amplifiers on, nothing plays',

@@ -28,7 +28,7 @@ export const boardSentences = {
     'Draw the panels on the board as they lie on the cut sheets, from a straight edge of the factory, the gap for saw and plane between their lines.',
   'board.drill-clearance-and-pilot-holes': 'Drill clearance and pilot holes',
   'board.drill-for-the-driver': 'Drill the screw holes of the driver',
-  'board.drill-the-circle-of-the-driver': 'Drill the screw holes of the driver, {pilot}, as the drawing has them.',
+  'board.drill-the-circle-of-the-driver': 'Drill the marked screw holes of the driver, {pilot}.',
   'board.drill-the-corners-of-a-window': 'Drill the corners of a window, jigsaw between them.',
   'board.equal-panels-are-equal-to': 'Equal panels are equal to {off}.',
   'board.fit-t-nuts': 'Fit the T-nuts for the driver',

@@ -21,5 +21,39 @@ export const germanCoils = translation<typeof coilsSentences>()({
   'unequal-power.listed':
     '{unevenCount} von {loadCount} Lasten teilen die Leistung ungleich, bis zum {worstTimes}-Fachen eines gleichen Anteils in einer Spule; sie stehen da, damit man sie erkennt; nicht so verdrahten.',
   'unlike-coils':
-    'Die Spulen haben verschiedene Nennimpedanz: die Anteile folgen den Nennwerten nur, soweit die Lautsprecher sonst gleich sind, und ungleiche Lautsprecher sollten sich keine Kammer teilen.'
+    'Die Spulen haben verschiedene Nennimpedanz: die Anteile folgen den Nennwerten nur, soweit die Lautsprecher sonst gleich sind, und ungleiche Lautsprecher sollten sich keine Kammer teilen.',
+  'coils.driver': 'Lautsprecher {driver}',
+  'coils.driver-coil': 'Lautsprecher {driver} Spule {letter}',
+  'coils.coil': 'Spule {letter}',
+  'coils.terminal': '{coil} {side}',
+  'coils.joint': 'Verbindung {number}',
+  'coils.amplifier-end': 'Verstärker {side}',
+  'coils.own-series': 'Spulen jedes Lautsprechers in Reihe',
+  'coils.own-parallel': 'Spulen jedes Lautsprechers parallel',
+  'coils.own-series-parallel': 'Spulen jedes Lautsprechers paarweise in Reihe, die Paare parallel',
+  'coils.drivers-series': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher,}} in Reihe',
+  'coils.drivers-parallel': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher,}} parallel',
+  'coils.strings':
+    '{stringCount, plural, one {# Strang} other {# Stränge}} von {driverCount, plural, one {# Lautsprecher} other {# Lautsprechern}} in Reihe, die Stränge parallel',
+  'coils.straight': 'eine Spule unmittelbar am Verstärker',
+  'coils.then': '{first}, dann {rest}',
+  'coils.in-series': '{first} in Reihe mit {rest}',
+  'coils.in-parallel': '{first} parallel zu {rest}',
+  'coils.group': '({network})',
+  'coils.why.even': 'Kein Netz dieser Spulen ist ausgeglichen; dieses ist das gleichmäßigste erlaubte.',
+  'coils.why.lowest': 'Die kleinste ausgeglichene Last, die der Verstärker treiben darf.',
+  'coils.why.nearest': 'Die ausgeglichene Last, die {targetOhm} Ω am nächsten liegt.',
+  'coils.why.nearest-allowed':
+    'Die ausgeglichene Last, die {targetOhm} Ω am nächsten liegt und die der Verstärker treiben darf.',
+  'coils.step.off':
+    'Den Verstärker ausgeschaltet und seine Lautsprecherklemmen leer lassen, bis die letzte Prüfung bestanden ist.',
+  'coils.step.join': '{ends} miteinander verbinden; sonst kommt nichts an diese Verbindung.',
+  'coils.step.lead': 'Die Leitung für Verstärker {side} von {ends} abnehmen.',
+  'coils.step.measure':
+    'Den Gleichstromwiderstand zwischen den beiden Leitungen messen: {expected}. Fast null, offen oder weit daneben heißt, dass eine Verbindung falsch ist.',
+  'coils.step.rated':
+    'etwas weniger als {loadOhm} Ω ist richtig, weil der Gleichstromwiderstand einer Spule unter ihrer Nennimpedanz liegt',
+  'coils.step.known': '{reOhm} Ω und der Widerstand der Messleitungen sind richtig',
+  'coils.step.cell':
+    'Eine Zelle von 1,5 V kurz an die beiden Leitungen halten, Plus an Plus: Jede Membran muss sich gleich bewegen, bei üblicher Kennzeichnung nach außen.'
 })

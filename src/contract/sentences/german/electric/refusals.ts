@@ -62,6 +62,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
   'refused.give-the-power-drawn-or-the': 'Die Leistungsaufnahme oder den Strom angeben, nicht beides.',
   'refused.give-the-power-drawn-the-current':
     'Die Leistungsaufnahme, den Strom oder Leistung und Klasse angeben: eines davon.',
+  'refused.idle-output-twice':
+    'Entweder die Drehzahl der Welle im Leerlauf oder die Leistung dort angeben, nicht beides.',
   'refused.insulation-of-class-c-cannot-carry':
     'Isolierung der Klasse {insulationC} °C trägt in {ambientC} °C Umgebung keinen Strom: eine höhere Klasse oder einen anderen Weg wählen.',
   'refused.is-no-size-of-the-series': '{designation} ist keine Größe der Reihe {series}: {sizes}.',

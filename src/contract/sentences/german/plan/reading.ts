@@ -3,6 +3,10 @@ import type { readingSentences } from '../../english/plan/reading.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanReading = translation<typeof readingSentences>()({
+  'reading.dense-bass-ready-mode-on': 'dichter Bass mit vollem Pegel, Fahrbereitschaft an',
+  'reading.ready-mode-off': 'Fahrbereitschaft aus, nichts spielt',
+  'reading.ready-mode-off-amplifiers-on': 'Fahrbereitschaft aus, Verstärker an, nichts spielt',
+  'reading.ready-mode-on': 'Fahrbereitschaft an, nichts spielt',
   'reading.starter': 'Batterie, während der Anlasser dreht',
   'reading.least-reading': 'von Pol zu Pol, Messgerät auf kleinstem Wert',
   'reading.at-the-start': 'beim Start des Motors, Verstärker an, nichts spielt',

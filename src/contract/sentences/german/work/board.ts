@@ -33,8 +33,7 @@ export const germanBoard = translation<typeof boardSentences>()({
     'Die Platten wie auf den Zuschnittplänen anreißen, von einer geraden Werkskante aus, zwischen den Rissen der Spalt für Säge und Hobel.',
   'board.drill-clearance-and-pilot-holes': 'Durchgangs- und Vorbohrungen',
   'board.drill-for-the-driver': 'Schraubenlöcher des Lautsprechers bohren',
-  'board.drill-the-circle-of-the-driver':
-    'Die Schraubenlöcher des Lautsprechers bohren, {pilot}, wie die Zeichnung sie hat.',
+  'board.drill-the-circle-of-the-driver': 'Die angezeichneten Schraubenlöcher des Lautsprechers bohren, {pilot}.',
   'board.drill-the-corners-of-a-window': 'Die Ecken eines Fensters bohren, dazwischen mit der Stichsäge.',
   'board.equal-panels-are-equal-to': 'Gleiche Platten sind auf {off} gleich.',
   'board.fit-t-nuts': 'Einschlagmuttern für den Lautsprecher setzen',
