@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest'
 import type { AmplifierOnSupply, CurrentRequest } from '../../../src/contract/supply/supply-current.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { amplifierDraw } from '../../../src/domain/circuit/load/amplifier-draw.ts'
+import { classDraws } from '../../../src/domain/circuit/load/class-draws.ts'
 import { chargingCautions } from '../../../src/domain/circuit/load/supply-cautions.ts'
 import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { chargingBalance } from '../../../src/domain/circuit/source/charging-balance.ts'
 import { engineOff } from '../../../src/domain/circuit/source/engine-off.ts'
-import { classDraws } from '../../../src/domain/circuit/source/supply-judgement.ts'
 
 const said = (amplifier: Partial<AmplifierOnSupply>, request: Partial<CurrentRequest> = {}) =>
   supplyCurrent({ amplifiers: [{ powerW: 400, class: 'D', ...amplifier }], systemVoltageV: 12, ...request }).cautions
