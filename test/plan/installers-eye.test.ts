@@ -31,7 +31,7 @@ describe('the clamp', () => {
     const fuseOhm = 0.09 / 150
     expect((highest / 1000) * fuseOhm).toBeLessThan(1e-4)
     expect(probes).not.toContain('millivolts')
-    expect(probes).toContain('10 A range')
+    expect(probes).toContain('clamp for milliamperes')
   })
 })
 

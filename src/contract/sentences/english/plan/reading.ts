@@ -35,8 +35,7 @@ export const readingSentences = {
   'reading.charging-voltage-at-the-battery': 'charging voltage at the battery',
   'reading.clamp-around': 'clamp around {mainName}',
   'reading.clamp-around-its-output-lead': 'clamp around its output lead',
-  'reading.clamp-around-the-main-cable-or':
-    'a clamp for milliamperes around the main cable; or the meter, 10 A range, clipped over the holder of the main fuse, which is then pulled',
+  'reading.clamp-around-the-main-cable-or': 'a clamp for milliamperes around the main cable, set to zero before',
   'reading.clip-to-clip': 'clip to clip',
   'reading.current-drawn-idle': 'current drawn idle',
   'reading.current-with-music': 'current with music',

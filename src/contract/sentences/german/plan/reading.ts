@@ -38,8 +38,7 @@ export const germanReading = translation<typeof readingSentences>()({
   'reading.charging-voltage-at-the-battery': 'Ladespannung an der Batterie',
   'reading.clamp-around': 'Zange um {mainName}',
   'reading.clamp-around-its-output-lead': 'Zange um seine Ausgangsleitung',
-  'reading.clamp-around-the-main-cable-or':
-    'eine Zange für Milliampere um das Hauptkabel; oder das Messgerät, Bereich 10 A, über den Halter der Hauptsicherung geklemmt, die dann gezogen wird',
+  'reading.clamp-around-the-main-cable-or': 'eine Zange für Milliampere um das Hauptkabel, vorher auf null gestellt',
   'reading.clip-to-clip': 'von Klemme zu Klemme',
   'reading.current-drawn-idle': 'Ruhestrom im Leerlauf',
   'reading.current-with-music': 'Strom mit Musik',
