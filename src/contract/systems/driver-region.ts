@@ -68,7 +68,10 @@ export const DriverRegionResultBody = component('DriverRegion', 'Drivers that wo
   qtsTo: quantity('1', 'Most total Q'),
   vasFromL: quantity('L', 'Least compliance volume'),
   vasToL: quantity('L', 'Most compliance volume'),
-  toleranceDb: quantity('dB', 'What a driver at the edge may give away against the best, as the search of a plan weighs boxes'),
+  toleranceDb: quantity(
+    'dB',
+    'What a driver at the edge may give away against the best, as the search of a plan weighs boxes'
+  ),
   typical: ref(Typical),
   best: ref(SuitedDriver, 'The driver of the region that does best'),
   corners: list('The drivers at the corners, each with the box that was laid out for it', ref(SuitedDriver), 1, 8)
