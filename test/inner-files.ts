@@ -1,16 +1,15 @@
-/** Test files that load nothing of the service: they start at once, and a mutant can be put to them in a blink. */
+/** Test files that do not start the service: a mutant can be put to them in a blink. */
 import { readdirSync, readFileSync } from 'node:fs'
 
 const root = new URL('..', import.meta.url)
-const service =
-  /from '[^']*(support\/(call|service|contract-judge|printed-sheets)|src\/(app|http\/operations|http\/operations\/systems\/(plans|design-search)))\.ts'/
+const service = /from '[^']*(support\/(call|service|contract-judge|printed-sheets)|src\/(app|http\/operations))\.ts'/
 
 const testsUnder = (room: string) =>
   readdirSync(new URL(`test/${room}/`, root), { recursive: true, encoding: 'utf8' })
     .filter(name => name.endsWith('.test.ts'))
     .map(name => `test/${room}/${name}`)
 
-export const inner: readonly string[] = ['numeric', 'domain', 'plan']
+export const inner: readonly string[] = ['numeric', 'domain', 'plan', 'situations']
   .flatMap(testsUnder)
   .filter(file => !service.test(readFileSync(new URL(file, root), 'utf8')))
 
@@ -29,7 +28,7 @@ export const thorough: readonly string[] = [
   'test/documents/{plan-page,page-screens,plan-contradictions}.test.ts',
   'test/domain/driver/printed-sheets.test.ts',
   'test/plan/{larger-space,plan-faces,random-plans}.test.ts',
-  'test/plan/designer/{goal-plans,search-bounds,sweep}.test.ts',
+  'test/plan/designer/{driver-region,goal-plans,search-bounds,sweep}.test.ts',
   'test/domain/box/mesh-kernel.test.ts',
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/nest-panels.test.ts',

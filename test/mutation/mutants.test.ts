@@ -32,10 +32,13 @@ describe('a fault', () => {
 
   it('in a function is seen where that runs, in a constant where what reads it runs, by way of a table too', () => {
     const all = [{ file, text }]
-    const at = (part: string) => witnesses(file, text.indexOf(part), all)
+    const at = (part: string) => witnesses(file, text.indexOf(part), all).places
     expect(at('value >')).toEqual([`${file}#1`])
     expect(at('3')).toEqual([`${file}#2`, `${file}#1`])
     expect(at('* 2')).toEqual([`${file}#2`])
+    // and by a test that reads the constant, or the table made of it, itself
+    expect(witnesses(file, text.indexOf('3'), all).names).toEqual(['LIMIT', 'table'])
+    expect(witnesses(file, text.indexOf('value >'), all).names).toEqual([])
   })
 
   it('leaves a mark in every function, and the text works as before', () => {

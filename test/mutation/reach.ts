@@ -111,12 +111,19 @@ function readersOf(names: readonly string[], all: readonly Text[], seen: Set<str
   })
 }
 
-/** The places whose run shows whether a fault is there. */
-export function witnesses(file: string, start: number, all: readonly Text[]): readonly string[] {
+export interface Witnesses {
+  /** Functions whose run shows whether a fault is there. */
+  readonly places: readonly string[]
+  /** Constants that hold it: a test may read them itself. */
+  readonly names: readonly string[]
+}
+
+export function witnesses(file: string, start: number, all: readonly Text[]): Witnesses {
   const text = all.find(each => each.file === file)?.text ?? ''
   const number = placeOf(placesOf(file, text), start)
-  if (number > 0) return [`${file}#${number}`]
+  if (number > 0) return { places: [`${file}#${number}`], names: [] }
   const holder = constantsOf(file, text).find(each => each.start <= start && start < each.end)
-  const readers = holder === undefined ? [] : readersOf(holder.names, all, new Set())
-  return readers.length > 0 ? readers : [`${file}#0`]
+  const names = new Set<string>()
+  const readers = holder === undefined ? [] : readersOf(holder.names, all, names)
+  return { places: readers.length > 0 ? readers : [`${file}#0`], names: [...names] }
 }

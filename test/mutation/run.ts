@@ -69,12 +69,21 @@ async function reach(): Promise<readonly Walked[]> {
   return Object.values(tests).flatMap(each => each.walked)
 }
 
-/** The tests that run a mutant, by file: those of its room first, of them the quick ones, as far as patience goes. */
+const testTexts = new Map(quick.map(file => [file, sourceOf(file)]))
+function readersOf(names: readonly string[]): ReadonlySet<string> {
+  if (names.length === 0) return new Set()
+  const named = new RegExp(`\\b(${names.join('|')})\\b`)
+  return new Set(quick.filter(test => named.test(testTexts.get(test) ?? '')))
+}
+
+/** The tests that run a mutant or read the constant it is in, by file: those of its room first, of them the quick ones, as far as patience goes. */
 function testsFor(room: string, { file, start }: Mutant, all: readonly Walked[]): readonly Asked[] {
-  const places = new Set(witnesses(file, start, texts))
+  const { places: ran, names } = witnesses(file, start, texts)
+  const places = new Set(ran)
+  const readers = readersOf(names)
   const files = new Map<string, { readonly places: number[]; ms: number }>()
-  for (const { file: test, place, ms, ran } of all) {
-    if (!ran.some(each => places.has(each))) continue
+  for (const { file: test, place, ms, ran: hit } of all) {
+    if (!readers.has(test) && !hit.some(each => places.has(each))) continue
     const known = files.get(test) ?? { places: [], ms: 0 }
     files.set(test, { places: [...known.places, place], ms: known.ms + ms })
   }

@@ -1,11 +1,15 @@
 /** What must hold for every plan, over seeded random ones; RANDOM_PLANS=500 runs more of them. */
 import { describe, expect, it } from 'vitest'
+import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
 import { madeItems } from '../../src/contract/systems/words.ts'
 import { DesignError } from '../../src/domain/design-error.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { requestValidator } from '../../src/http/wire/request/request-validator.ts'
+import { toSi } from '../../src/http/wire/request/to-si.ts'
+import { planSystem as planned } from '../../src/plan/plan-system.ts'
 import { rememberingParts } from '../../src/plan/request/part.ts'
 import { changed, type Leaf, leavesOf, nameOf, trialsOf } from '../support/leaves.ts'
+import { joinFaults } from '../support/plan-joins.ts'
 import { randomPlan } from '../support/random-plans.ts'
 import { safetyFaults } from '../support/safety-faults.ts'
 
@@ -104,7 +108,13 @@ describe('random plans', () => {
         const verdict = answer.result.summary.verdict
         tally[verdict] = (tally[verdict] ?? 0) + 1
         tally[fits(answer) ? 'fits' : 'does not fit'] = (tally[fits(answer) ? 'fits' : 'does not fit'] ?? 0) + 1
-        const told = [...unsaid(request, answer), ...workFaults(answer), ...safetyFaults(answer)]
+        const si = toSi(request) as PlanRequest
+        const told = [
+          ...unsaid(request, answer),
+          ...workFaults(answer),
+          ...safetyFaults(answer),
+          ...joinFaults(si, planned(si).result)
+        ]
         return [...faultsOf(request, answer), ...told.map(text => `seed ${seed}: ${text}`)]
       })
       if (process.env.RANDOM_PLANS !== undefined) console.log(JSON.stringify(tally), faults.length)

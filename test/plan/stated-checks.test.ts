@@ -6,6 +6,7 @@ import { rectanglePasses } from '../../src/domain/box/boot/pass-opening.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { plateRigidity } from '../../src/domain/box/stiffness/plate.ts'
 import { exposureTimeS } from '../../src/domain/cabin/exposure.ts'
+import { spokenTime } from '../../src/domain/cabin/hearing.ts'
 import { bisect } from '../../src/numeric/bisect.ts'
 import { signedArea } from '../../src/numeric/geometry/polygon.ts'
 import { insetPolygon } from '../../src/numeric/geometry/polygon-inset.ts'
@@ -94,6 +95,20 @@ describe('figures of the ear', () => {
     expect(exposureTimeS(88)).toBeCloseTo(4 * 3600, 9)
     expect(exposureTimeS(94)).toBeCloseTo(60 * 60, 9)
     expect(exposureTimeS(100)).toBeCloseTo(15 * 60, 9)
+  })
+})
+
+describe('a time as a person says it', () => {
+  it('is in minutes from one to two hours', () => {
+    const said = (seconds: number) => JSON.stringify(spokenTime(seconds))
+    expect([59, 60, 7199, 7200].map(seconds => said(seconds).match(/time\.[a-z-]+/)?.[0])).toEqual([
+      'time.under-a-minute',
+      'time.minutes',
+      'time.minutes',
+      'time.hours'
+    ])
+    expect(said(900)).toContain('15')
+    expect(said(9000)).toContain('2.5')
   })
 })
 

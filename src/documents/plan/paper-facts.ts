@@ -53,7 +53,10 @@ export function boxFacts({ parts }: SystemPlan, paper: Reader): PaperFacts {
   if (box === undefined) return { title, rows: [] }
   const { widthM, heightM, depthM, topDepthM } = box.outer
   const long = (found: NonNullable<typeof port>) =>
-    told(language, 'paper.facts.port-long', { name: found.name, length: lengthText(found.lengthM, paper) })
+    told(language, 'paper.facts.port-long', {
+      name: found.name,
+      length: lengthText((box.port ?? found).lengthM, paper)
+    })
   return {
     title,
     rows: [

@@ -161,10 +161,11 @@ function savingLine({ box, sheets }: PlanParts, saving: SheetSaving | undefined)
   ]
 }
 
-function portLine({ port, response }: PlanParts): readonly Said[] {
+/** The length is that along the centre line, as it is built: the air cuts the corners of a folded slot. */
+function portLine({ port, box, response }: PlanParts): readonly Said[] {
   if (port === undefined || !port.done) return []
   const { recommended } = port.outcome.result
-  const { lengthM } = recommended
+  const { lengthM } = (box.done ? box.outcome.result.port : undefined) ?? recommended
   const name = saidOf(recommended, 'name')
   const tuning = builtTuningHz({ port, response })
   const heard = response.done ? response.outcome.result : undefined

@@ -27,7 +27,25 @@ export interface Card {
   readonly feedIds: readonly (readonly string[])[]
   readonly backIds: readonly (readonly string[])[]
   readonly capacitor: boolean
+  /** What the vehicle does while something is read. */
+  readonly when: (typeof moments)[keyof typeof moments]
 }
+
+/** Orange cables turn the engine, or there is none: such a vehicle is ready or it is not. */
+const moments = {
+  engine: {
+    off: say('reading.engine-off-nothing-plays'),
+    switchedOn: say('reading.engine-off-amplifiers-on-nothing-plays'),
+    running: say('reading.engine-idling-nothing-plays'),
+    music: say('reading.dense-bass-at-full-level-engine')
+  },
+  ready: {
+    off: say('reading.ready-mode-off'),
+    switchedOn: say('reading.ready-mode-off-amplifiers-on'),
+    running: say('reading.ready-mode-on'),
+    music: say('reading.dense-bass-ready-mode-on')
+  }
+} as const
 
 /** The battery, its minus at the body side of a sensor where there is one, the converter between it and the amplifier, or a second battery that a charger keeps apart. */
 export interface Feeding {
@@ -85,6 +103,7 @@ export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
         : say('reading.the-main-cable'),
     feedIds: amplifiers.map(({ plus }) => cablesAt(request, 'to', plus)),
     backIds: amplifiers.map(({ minus }) => cablesAt(request, 'from', minus)),
-    capacitor
+    capacitor,
+    when: request.starter === undefined ? moments.ready : moments.engine
   }
 }

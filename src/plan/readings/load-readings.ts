@@ -1,7 +1,7 @@
 /** Readings under load: drops along the plus and minus side, over a fuse and over one joint, each beside its current. */
 
 import type { PlanReading } from '../../contract/systems/readings.ts'
-import { circuitJudgement } from '../../domain/circuit/points/circuit-judgement.ts'
+import { circuitDefaults } from '../../domain/circuit/points/defaults.ts'
 import type { Probe } from '../../domain/circuit/readings/measured.ts'
 import type { SolvedLevel } from '../../domain/circuit/readings/solved-level.ts'
 import { say } from '../../domain/say.ts'
@@ -9,7 +9,6 @@ import { partSaid } from '../electric/part-words.ts'
 import type { Card, Feeding } from './card.ts'
 import { limitOf, type Row, readingOf } from './reading.ts'
 
-const MUSIC = say('reading.dense-bass-at-full-level-engine')
 /** A joint that is to be remade [Ω]. Common practice, no source. */
 const POOR_JOINT_OHM = 0.0005
 
@@ -48,14 +47,14 @@ const plusPosts = {
 const post = (pole: 'plus' | 'minus', { name }: Feeding) => (pole === 'minus' ? minusPosts : plusPosts)[name]
 
 /** What the vehicle reads, against the clamp: a return that bypasses it shows here. */
-function sensorReading({ heavy, request }: Card): readonly PlanReading[] {
+function sensorReading({ heavy, request, when }: Card): readonly PlanReading[] {
   const sensor = request.links?.find(({ id }) => id === 'battery sensor')
   if (heavy === undefined || sensor === undefined) return []
   const row = {
     step: 'ground-drop',
     what: say('reading.over-the-battery-sensor'),
     probes: say('reading.its-body-side-to-the-minus'),
-    when: MUSIC,
+    when: when.music,
     above: say('reading.a-poor-joint-at-the-sensor')
   }
   const over = readingOf(heavy, 'mV', see => Math.abs(see.between(sensor.from, sensor.to)), row)
@@ -63,7 +62,7 @@ function sensorReading({ heavy, request }: Card): readonly PlanReading[] {
 }
 
 function plusDrops(card: Card): readonly PlanReading[] {
-  const { heavy, request, names, feedIds, feeding } = card
+  const { heavy, request, names, feedIds, feeding, when } = card
   if (heavy === undefined) return []
   const below = say('reading.it-does-not-play-at-full')
   return request.amplifiers.flatMap(({ plus }, index) => {
@@ -73,7 +72,7 @@ function plusDrops(card: Card): readonly PlanReading[] {
       step: 'plus-drop',
       what: say('reading.plus-side-to', { names: names[index] ?? '' }),
       probes: say('reading.to-the-plus-terminal-of-the', { post: post('plus', from) }),
-      when: MUSIC,
+      when: when.music,
       below,
       above: say('reading.measure-on-from-joint-to-joint')
     }
@@ -84,7 +83,7 @@ function plusDrops(card: Card): readonly PlanReading[] {
 }
 
 function minusDrops(card: Card): readonly PlanReading[] {
-  const { heavy, request, names, backIds, feeding } = card
+  const { heavy, request, names, backIds, feeding, when } = card
   if (heavy === undefined) return []
   return request.amplifiers.flatMap(({ minus }, index) => {
     const to = feeding[index]
@@ -93,7 +92,7 @@ function minusDrops(card: Card): readonly PlanReading[] {
       step: 'ground-drop',
       what: say('reading.minus-side-of', { names: names[index] ?? '' }),
       probes: say('reading.ground-terminal-of-the-amplifier-to', { post: post('minus', to) }),
-      when: MUSIC,
+      when: when.music,
       above: say('reading.a-joint-to-remake-or-a')
     }
     const drop = (see: Probe) => see.between(minus, to.minus)
@@ -102,9 +101,9 @@ function minusDrops(card: Card): readonly PlanReading[] {
   })
 }
 
-function currents({ heavy, mainIds, mainName, request, names }: Card): readonly PlanReading[] {
+function currents({ heavy, mainIds, mainName, request, names, when }: Card): readonly PlanReading[] {
   if (heavy === undefined) return []
-  const row = { step: 'plus-drop', when: MUSIC }
+  const row = { step: 'plus-drop', when: when.music }
   return [
     readingOf(heavy, 'A', see => see.through(mainIds), {
       ...row,
@@ -123,17 +122,17 @@ function currents({ heavy, mainIds, mainName, request, names }: Card): readonly 
   ]
 }
 
-function fuseAndJoint({ heavy, request, mainIds }: Card): readonly PlanReading[] {
+function fuseAndJoint({ heavy, request, mainIds, when }: Card): readonly PlanReading[] {
   const fuse = request.fuses?.[0]
   if (heavy === undefined || fuse === undefined) return []
-  const row = { step: 'plus-drop', when: MUSIC }
-  const joint = readingOf(heavy, 'mV', see => circuitJudgement.jointOhm.value * see.through(mainIds), {
+  const row = { step: 'plus-drop', when: when.music }
+  const joint = readingOf(heavy, 'mV', see => circuitDefaults.jointOhm.value * see.through(mainIds), {
     ...row,
     what: say('reading.one-joint'),
     probes: say('reading.lug-to-stud'),
     above: say('reading.remake-it-crimp-bare-metal-torque')
   })
-  const poor = POOR_JOINT_OHM / circuitJudgement.jointOhm.value
+  const poor = POOR_JOINT_OHM / circuitDefaults.jointOhm.value
   return [
     readingOf(heavy, 'mV', see => see.between(fuse.from, fuse.to), {
       ...row,

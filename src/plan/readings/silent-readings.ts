@@ -10,17 +10,14 @@ import { PARKED_A } from '../work/hand-over.ts'
 import type { Card, Feeding } from './card.ts'
 import { limitOf, readingOf } from './reading.ts'
 
-const OFF = say('reading.engine-off-nothing-plays')
-const RUNNING = say('reading.engine-idling-nothing-plays')
-
-function restReadings({ silentOff, request }: Card): readonly PlanReading[] {
+function restReadings({ silentOff, request, when }: Card): readonly PlanReading[] {
   if (silentOff === undefined) return []
   return request.batteries.map(({ id, plus, minus }) =>
     readingOf(silentOff, 'V', see => see.between(plus, minus), {
       step: 'battery-on',
       what: say('reading.at-rest', { id: partSaid(id) }),
       probes: say('reading.post-to-post'),
-      when: OFF,
+      when: when.off,
       below: say('reading.it-is-not-full-charge-it'),
       above: say('reading.fresh-from-a-charger-it-settles')
     })
@@ -28,13 +25,13 @@ function restReadings({ silentOff, request }: Card): readonly PlanReading[] {
 }
 
 /** What flows into the amplifiers before the first note. */
-function idleDraw({ silentOff, mainIds, mainName }: Card): readonly PlanReading[] {
+function idleDraw({ silentOff, mainIds, mainName, when }: Card): readonly PlanReading[] {
   if (silentOff === undefined) return []
   const { expected = 0, ...reading } = readingOf(silentOff, 'A', see => see.through(mainIds), {
     step: 'fuse-last',
     what: say('reading.current-drawn-idle'),
     probes: say('reading.clamp-around', { mainName }),
-    when: say('reading.engine-off-amplifiers-on-nothing-plays'),
+    when: when.switchedOn,
     below: say('reading.they-are-not-switched-on'),
     above: say('reading.a-short-or-another-load-fuse')
   })
@@ -55,14 +52,14 @@ const sourceWays = {
   second: say('reading.difference-of-the-readings-at-the-3')
 } as const
 
-function chargingReadings({ silentIdling, request, names, feeding }: Card): readonly PlanReading[] {
+function chargingReadings({ silentIdling, request, names, feeding, when }: Card): readonly PlanReading[] {
   const [battery] = request.batteries
   if (silentIdling === undefined || battery === undefined) return []
   const charging = readingOf(silentIdling, 'V', see => see.between(battery.plus, battery.minus), {
     step: 'running',
     what: say('reading.charging-voltage-at-the-battery'),
     probes: say('reading.post-to-post'),
-    when: RUNNING,
+    when: when.running,
     below: say('reading.charging-is-weak-or-held-back'),
     above: say('reading.as-below-above-15-v-for')
   })
@@ -80,7 +77,7 @@ function chargingReadings({ silentIdling, request, names, feeding }: Card): read
         step: 'running',
         what: say('reading.lost-on-the-way-to', { names: names[index] ?? '' }),
         probes: sourceWays[from.name],
-        when: RUNNING,
+        when: when.running,
         above: say('reading.a-joint-that-is-not-tight')
       })
       return [{ ...lost, lowest: 0, highest: Math.max(20, lost.highest ?? 0) }]
@@ -148,14 +145,14 @@ function switching({ feeding }: Card): readonly PlanReading[] {
   ]
 }
 
-function tieReadings({ silentIdling, request }: Card): readonly PlanReading[] {
+function tieReadings({ silentIdling, request, when }: Card): readonly PlanReading[] {
   const relay = request.links?.find(({ id }) => id === 'isolating relay')
   if (silentIdling === undefined || relay === undefined) return []
   const closed = readingOf(silentIdling, 'mV', see => Math.abs(see.between(relay.from, relay.to)), {
     step: 'relay-check',
     what: say('reading.over-the-closed-relay'),
     probes: say('reading.stud-to-stud'),
-    when: RUNNING,
+    when: when.running,
     above: say('reading.it-has-not-closed-or-its')
   })
   return [{ ...closed, lowest: 0 }]
@@ -177,14 +174,14 @@ function converterReading({ silentOff, request }: Card): readonly PlanReading[] 
   ]
 }
 
-function chargerReading({ silentIdling, request }: Card): readonly PlanReading[] {
+function chargerReading({ silentIdling, request, when }: Card): readonly PlanReading[] {
   const charger = request.converters?.find(({ id }) => id === 'charger')
   if (silentIdling === undefined || charger === undefined) return []
   const given = readingOf(silentIdling, 'A', see => -see.through(['charger']), {
     step: 'charger-check',
     what: say('reading.output-of-the-charger'),
     probes: say('reading.clamp-around-its-output-lead'),
-    when: RUNNING,
+    when: when.running,
     below: say('reading.the-second-battery-is-full-or'),
     above: say('reading.more-than-its-rating-look-at')
   })

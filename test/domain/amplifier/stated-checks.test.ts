@@ -1,10 +1,15 @@
 /** The figures that formulas of the amplifier room name as their checks, each worked by hand beside it. */
 import { describe, expect, it } from 'vitest'
 import type { AmplifierSheet } from '../../../src/contract/amplifiers/amplifier-matching.ts'
-import { outputPower, resolveAmplifier } from '../../../src/domain/amplifier/amplifier-sheet.ts'
+import { claimedPower, outputPower, resolveAmplifier } from '../../../src/domain/amplifier/amplifier-sheet.ts'
+import { coilAdvice } from '../../../src/domain/amplifier/coil-advice.ts'
 import { amplifierHeat } from '../../../src/domain/amplifier/heat.ts'
 import { matchAmplifier } from '../../../src/domain/amplifier/match-amplifier.ts'
-import { contradictionCautions, lowestBridged } from '../../../src/domain/amplifier/rating-contradictions.ts'
+import {
+  contradictionCautions,
+  lowestBridged,
+  requireOneStory
+} from '../../../src/domain/amplifier/rating-contradictions.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { toneFrequency } from '../../../src/domain/signal/crossover.ts'
 import { expectPrinted } from '../../support/printed.ts'
@@ -34,6 +39,22 @@ describe('the power of an output (outputPower)', () => {
     expect(powerAt(two, 12, true)?.powerW).toBeCloseTo(240, 12)
   })
 
+  it('is bounded by a rating at the very lowest load as well: 300 W at 2 Ω leave 150 W at 4 Ω', () =>
+    expect(powerAt(stereo, 4)).toMatchObject({ powerW: 150, powerFrom: 'voltage-bound', ratedOhm: 2 }))
+
+  it('of all channels together counts pairs where it is bridged: 4 × 150 W or 2 × 400 W', () => {
+    const four: AmplifierSheet = {
+      ratings: [
+        { loadOhm: 4, powerW: 150 },
+        { loadOhm: 4, powerW: 400, bridged: true }
+      ],
+      minimumOhm: 2,
+      channels: 4
+    }
+    const claimed = (channels: number) => claimedPower(resolveAmplifier({ ...four, channels }, assumptions(), ''))
+    expect([claimed(4), claimed(5), claimed(2)]).toEqual([800, 800, 400])
+  })
+
   it('takes no rating below the load it may drive for a bound', () => {
     const low: AmplifierSheet = { ratings: [{ loadOhm: 1, powerW: 800 }], minimumOhm: 2, channels: 1 }
     expect(powerAt(low, 4)).toBeUndefined()
@@ -51,6 +72,18 @@ describe('figures that exclude each other', () => {
         { loadOhm: 2, powerW }
       ])
     expect(at2(600)).toEqual([])
+    // printed powers are rounded and measured one by one: 5 % are let pass (ours)
+    expect([at2(629).length, at2(631).length]).toEqual([0, 1])
+    // a bridged pair is another output: its power says nothing of a channel
+    expect(
+      codes(
+        [
+          { loadOhm: 4, powerW: 300 },
+          { loadOhm: 2, powerW: 900, bridged: true }
+        ],
+        { channels: 2 }
+      )
+    ).toEqual([])
     expect(at2(900).map(({ code, figures }) => [code, figures?.mostW])).toEqual([['ratings-contradict', 600]])
   })
 
@@ -63,7 +96,62 @@ describe('figures that exclude each other', () => {
     }
     expect(lowestBridged(sheet, 4)).toBe(8)
     expect(lowestBridged({ ...sheet, minimumBridgedOhm: 8 }, 8)).toBe(8)
+    const said = (minimumBridgedOhm: number) => contradictionCautions({ ...sheet, minimumBridgedOhm }, '').length
+    expect([4, 7.9, 8].map(said)).toEqual([1, 1, 0])
     expect(lowestBridged({ ...sheet, minimumOhm: 2 }, 4)).toBe(4)
+  })
+})
+
+describe('a sheet', () => {
+  const story = (ratings: AmplifierSheet['ratings'], channels = 2) =>
+    requireOneStory({ ratings, minimumOhm: 2, channels }, '')
+
+  it('has one power at a load of one output, a channel or a pair', () => {
+    const at4 = { loadOhm: 4, powerW: 300 }
+    expect(() => story([at4, { loadOhm: 4, powerW: 320 }])).toThrow(/320/)
+    expect(() => story([at4, { loadOhm: 4, powerW: 900, bridged: true }])).not.toThrow()
+    expect(() => story([at4, at4])).not.toThrow()
+    expect(() => story([at4, { loadOhm: 8, powerW: 160 }])).not.toThrow()
+  })
+
+  it('that rates a load below the least it may drive is told, by the least of that very output', () => {
+    const codes = (rating: AmplifierSheet['ratings'][number]) =>
+      matchAmplifier({
+        amplifier: {
+          ratings: [{ loadOhm: 4, powerW: 300 }, rating],
+          minimumOhm: 2,
+          minimumBridgedOhm: 4,
+          channels: 2
+        },
+        driver: { powerW: 300, coils: 1, coilOhm: 4 },
+        driverCount: 1
+      }).cautions.filter(({ code }) => code === 'rating-below-minimum').length
+    expect(codes({ loadOhm: 2, powerW: 500 })).toBe(0)
+    expect(codes({ loadOhm: 1, powerW: 800 })).toBe(1)
+    expect(codes({ loadOhm: 4, powerW: 600, bridged: true })).toBe(0)
+    expect(codes({ loadOhm: 3, powerW: 700, bridged: true })).toBe(1)
+  })
+})
+
+describe('the coils that would do', () => {
+  const advice = (at: number, coilOhm: number) =>
+    JSON.stringify(
+      coilAdvice(
+        resolveAmplifier({ ratings: [{ loadOhm: at, powerW: 500 }], minimumOhm: 1, channels: 1 }, assumptions(), ''),
+        'A',
+        { driver: { powerW: 500, coils: 1, coilOhm }, driverCount: 1, amplifierCount: 1 }
+      )
+    )
+
+  it('are those sold, of 1, 2, 4 or 8 Ω, that meet a published power (common practice, no source)', () => {
+    for (const [at, has] of [
+      [1, 2],
+      [2, 4],
+      [4, 2],
+      [8, 4]
+    ] as const)
+      expect(advice(at, has), `${at} Ω`).toContain(`"loadOhm":${at}`)
+    expect(advice(3, 4)).toBeUndefined()
   })
 })
 

@@ -104,9 +104,19 @@ export const changes: readonly VersionChanges[] = [
         text: 'voltages, currents, verdict and readings of the supply follow the gain that is set, where drivers or box hold it below what the amplifier can give (`amplifiers[].gainPowerW`); they spoke of the whole amplifier, 9.8 V for 12.1 V with drivers of 900 W on 2,200 W. Cable and fuses stay those of the whole amplifier'
       },
       {
+        operationId: 'planSystem',
+        figures: ['/readings/-/lowest', '/readings/-/highest'],
+        text: 'limits count a regulator that is set 0.3 V higher or lower in full, and both ends of a governed one, also at the amplifiers: 13.3 to 14.1 V where 13.5 to 13.8 V were told'
+      },
+      {
         operationId: 'computeCircuit',
         figures: ['/fuses/-/prospectiveA', '/farFaults/-/currentA'],
         text: 'a dead short is one of no resistance, up to 0.03 % more; the same digits as those of `/v1/supply/fuses`'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/summary/lines'],
+        text: 'the length of a folded slot is that along its centre line, as it is built (490 mm in the example of the leaning seat); the acoustic length of a straight one stood there before, 454 mm'
       }
     ]
   }

@@ -1,5 +1,9 @@
 /** Rows of the card of readings. */
 export const readingSentences = {
+  'reading.dense-bass-ready-mode-on': 'dense bass at full level, ready mode on',
+  'reading.ready-mode-off': 'ready mode off, nothing plays',
+  'reading.ready-mode-off-amplifiers-on': 'ready mode off, amplifiers on, nothing plays',
+  'reading.ready-mode-on': 'ready mode on, nothing plays',
   'reading.starter': 'battery while the starter turns',
   'reading.least-reading': 'post to post, the meter on its least reading',
   'reading.at-the-start': 'at the start of the engine, amplifiers on, nothing plays',
@@ -31,8 +35,7 @@ export const readingSentences = {
   'reading.charging-voltage-at-the-battery': 'charging voltage at the battery',
   'reading.clamp-around': 'clamp around {mainName}',
   'reading.clamp-around-its-output-lead': 'clamp around its output lead',
-  'reading.clamp-around-the-main-cable-or':
-    'a clamp for milliamperes around the main cable; or the meter, 10 A range, clipped over the holder of the main fuse, which is then pulled',
+  'reading.clamp-around-the-main-cable-or': 'a clamp for milliamperes around the main cable, set to zero before',
   'reading.clip-to-clip': 'clip to clip',
   'reading.current-drawn-idle': 'current drawn idle',
   'reading.current-with-music': 'current with music',

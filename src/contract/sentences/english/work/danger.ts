@@ -5,7 +5,7 @@ export const dangerSentences = {
   'danger.33-cfr-183-455-read-boats': '33 CFR 183.455 (read, boats); the longer usual limit is common practice',
   'danger.a-charging-converter-between-or-batteries': 'a charging converter between, or batteries of one chemistry',
   'danger.a-clamp-meter-or-millivolts-across':
-    'a clamp meter, or millivolts across the fuse; never the current range across a battery',
+    'a clamp meter for milliamperes; never the current range across a battery',
   'danger.a-fresh-blade-away-from-the': 'a fresh blade, away from the hand, on a board',
   'danger.a-fuse-at-each-end-of':
     'a fuse at each end of the link, both negative terminals off before work, held down, vented outside',

@@ -30,7 +30,7 @@ export const startSentences = {
     'Engine off: listen at the isolating relay, and measure its coil. Then start the engine and measure over its closed contacts.',
   'start.everything-is-held': 'Everything is held',
   'start.everything-off-doors-latched-the-vehicle':
-    'Everything off, doors latched, the vehicle asleep after half an hour: a DC clamp meter round the positive cable of the amplifier, or millivolts across its fuse. Never the current range of a meter across a battery.',
+    'Everything off, doors latched, the vehicle asleep after half an hour: a DC clamp meter for milliamperes round the positive cable of the amplifier. Never the current range of a meter across a battery.',
   'start.everything-to-its-minimum': 'Everything to its minimum',
   'start.filters': 'Filters',
   'start.first-drive': 'First drive',
@@ -82,7 +82,7 @@ export const startSentences = {
   'start.put-a-in-the-holder-of': 'Put a {rated} in the holder of each of the {runs} cables{ends}.',
   'start.put-fuses': '{block}{main}{second}',
   'start.put-the-fuse-in': 'Put the fuse in',
-  'start.put-the-fuses-of-the-branches': 'Put the fuses of the branches in the block: {join}. ',
+  'start.put-the-fuses-of-the-branches': 'Put in the fuses of the branches: {join}. ',
   'start.put-the-in-its-holder': 'Put the {rated} in its holder{ends}.',
   'start.put-the-trim-back-clip-by':
     'Put the trim back clip by clip, from your photographs; no cable under the cover of an airbag.',
@@ -103,7 +103,7 @@ export const startSentences = {
   'start.the-empty-fuse-holder': 'the empty fuse holder',
   'start.the-empty-fuse-holder-behind-the': 'the empty fuse holder behind the converter, the main fuse in for this,',
   'start.the-fuse-at-the-output-of': 'the fuse at the output of the converter',
-  'start.the-fuses-of-the-branches-in': 'the fuses of the branches in the block',
+  'start.the-fuses-of-the-branches-in': 'the fuses of the branches',
   'start.the-main-fuse-was-pulled-and': 'The main fuse was pulled and put back once by that person.',
   'start.the-reading-rises-beyond-1-k':
     'The reading rises beyond 1 kΩ once the amplifier’s capacitors have charged from the meter; a steady few ohms is a short.',

@@ -130,7 +130,8 @@ export const vehicleSentences = {
   'vehicle.the-cable': 'the {designation} cable',
   'vehicle.the-cable-moves-in-the-grommet':
     'The cable moves in the grommet and touches no metal; no light comes through beside it.',
-  'vehicle.the-charger-beside-the-block-with': 'The charger beside the block with air round it, {rated} A. ',
+  'vehicle.the-charger-beside-the-block-with':
+    'The charger beside the block with air round it, {rated} A, its signal from a feed that is live only while the engine runs. ',
   'vehicle.the-free-gap-is-measured': 'The free gap is measured.',
   'vehicle.the-fuse-stays-in-your-pocket': 'The fuse stays in your pocket, and nothing goes onto the battery yet.',
   'vehicle.the-holder': 'the holder',

@@ -3,6 +3,10 @@ import type { readingSentences } from '../../english/plan/reading.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanReading = translation<typeof readingSentences>()({
+  'reading.dense-bass-ready-mode-on': 'dichter Bass mit vollem Pegel, Fahrbereitschaft an',
+  'reading.ready-mode-off': 'Fahrbereitschaft aus, nichts spielt',
+  'reading.ready-mode-off-amplifiers-on': 'Fahrbereitschaft aus, Verstärker an, nichts spielt',
+  'reading.ready-mode-on': 'Fahrbereitschaft an, nichts spielt',
   'reading.starter': 'Batterie, während der Anlasser dreht',
   'reading.least-reading': 'von Pol zu Pol, Messgerät auf kleinstem Wert',
   'reading.at-the-start': 'beim Start des Motors, Verstärker an, nichts spielt',
@@ -34,8 +38,7 @@ export const germanReading = translation<typeof readingSentences>()({
   'reading.charging-voltage-at-the-battery': 'Ladespannung an der Batterie',
   'reading.clamp-around': 'Zange um {mainName}',
   'reading.clamp-around-its-output-lead': 'Zange um seine Ausgangsleitung',
-  'reading.clamp-around-the-main-cable-or':
-    'eine Zange für Milliampere um das Hauptkabel; oder das Messgerät, Bereich 10 A, über den Halter der Hauptsicherung geklemmt, die dann gezogen wird',
+  'reading.clamp-around-the-main-cable-or': 'eine Zange für Milliampere um das Hauptkabel, vorher auf null gestellt',
   'reading.clip-to-clip': 'von Klemme zu Klemme',
   'reading.current-drawn-idle': 'Ruhestrom im Leerlauf',
   'reading.current-with-music': 'Strom mit Musik',

@@ -8,7 +8,7 @@ export const germanDanger = translation<typeof dangerSentences>()({
   'danger.33-cfr-183-455-read-boats': '33 CFR 183.455 (gelesen, Boote); die längere übliche Grenze ist übliche Praxis',
   'danger.a-charging-converter-between-or-batteries': 'ein Ladewandler dazwischen, oder Batterien gleicher Bauart',
   'danger.a-clamp-meter-or-millivolts-across':
-    'eine Stromzange, oder Millivolt über der Sicherung; nie der Strombereich an einer Batterie',
+    'eine Stromzange für Milliampere; nie der Strombereich an einer Batterie',
   'danger.a-fresh-blade-away-from-the': 'frische Klinge, von der Hand weg, auf einem Brett',
   'danger.a-fuse-at-each-end-of':
     'eine Sicherung an jedem Ende der Verbindung, vor der Arbeit beide Minusklemmen ab, befestigt, nach außen entgast',

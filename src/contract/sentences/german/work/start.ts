@@ -33,7 +33,7 @@ export const germanStart = translation<typeof startSentences>()({
     'Motor aus: am Trennrelais horchen und seine Spule messen. Dann den Motor starten und über den geschlossenen Kontakten messen.',
   'start.everything-is-held': 'Alles ist befestigt',
   'start.everything-off-doors-latched-the-vehicle':
-    'Alles aus, Türen verriegelt, Fahrzeug nach einer halben Stunde im Ruhezustand: Gleichstromzange um das Pluskabel des Verstärkers, oder Millivolt über seiner Sicherung. Nie den Strombereich eines Messgeräts an eine Batterie.',
+    'Alles aus, Türen verriegelt, Fahrzeug nach einer halben Stunde im Ruhezustand: Gleichstromzange für Milliampere um das Pluskabel des Verstärkers. Nie den Strombereich eines Messgeräts an eine Batterie.',
   'start.everything-to-its-minimum': 'Alles auf Minimum',
   'start.filters': 'Filter',
   'start.first-drive': 'Erste Fahrt',
@@ -89,7 +89,7 @@ export const germanStart = translation<typeof startSentences>()({
   'start.put-a-in-the-holder-of': 'Je eine {rated} in den Halter jedes der {runs} Kabel einsetzen{ends}.',
   'start.put-fuses': '{block}{main}{second}',
   'start.put-the-fuse-in': 'Die Sicherung einsetzen',
-  'start.put-the-fuses-of-the-branches': 'Die Sicherungen der Abzweige in den Verteiler einsetzen: {join}. ',
+  'start.put-the-fuses-of-the-branches': 'Die Sicherungen der Abzweige einsetzen: {join}. ',
   'start.put-the-in-its-holder': 'Die {rated} in ihren Halter einsetzen{ends}.',
   'start.put-the-trim-back-clip-by':
     'Die Verkleidung Klammer für Klammer nach den Fotos zurücksetzen; kein Kabel unter der Abdeckung eines Airbags.',
@@ -111,7 +111,7 @@ export const germanStart = translation<typeof startSentences>()({
   'start.the-empty-fuse-holder-behind-the':
     'dem leeren Sicherungshalter hinter dem Wandler (dafür die Hauptsicherung eingesetzt)',
   'start.the-fuse-at-the-output-of': 'die Sicherung am Ausgang des Wandlers',
-  'start.the-fuses-of-the-branches-in': 'die Sicherungen der Abzweige im Verteiler',
+  'start.the-fuses-of-the-branches-in': 'die Sicherungen der Abzweige',
   'start.the-main-fuse-was-pulled-and': 'Diese Person hat die Hauptsicherung einmal gezogen und wieder eingesetzt.',
   'start.the-reading-rises-beyond-1-k':
     'Die Anzeige steigt über 1 kΩ, sobald das Messgerät die Kondensatoren des Verstärkers geladen hat; stehende wenige Ohm sind ein Kurzschluss.',

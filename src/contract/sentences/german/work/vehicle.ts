@@ -136,7 +136,8 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
   'vehicle.the-cable': 'das Kabel {designation}',
   'vehicle.the-cable-moves-in-the-grommet':
     'Das Kabel bewegt sich in der Tülle und berührt kein Metall; daneben kommt kein Licht durch.',
-  'vehicle.the-charger-beside-the-block-with': 'Das Ladegerät neben den Verteiler, mit Luft ringsum, {rated} A. ',
+  'vehicle.the-charger-beside-the-block-with':
+    'Das Ladegerät neben den Verteiler, mit Luft ringsum, {rated} A, sein Signal von einem Anschluss, der nur bei laufendem Motor Spannung führt. ',
   'vehicle.the-free-gap-is-measured': 'Der freie Abstand ist gemessen.',
   'vehicle.the-fuse-stays-in-your-pocket': 'Die Sicherung bleibt in der Tasche, und noch kommt nichts an die Batterie.',
   'vehicle.the-holder': 'den Halter',
