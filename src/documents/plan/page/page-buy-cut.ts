@@ -15,7 +15,7 @@ import { countText, holeRows, materialTitle, seenFrom } from '../../panels/panel
 import { markTexts } from '../../panels/panel-marks.ts'
 import { panelsToDraw } from '../../panels/panel-work.ts'
 import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
-import { buyText, clearanceRows, cutListRows, shoppingRows, shops, stepUsing } from '../plan-rows.ts'
+import { buyText, clearanceRows, cutListRows, panelsLine, shoppingRows, shops, stepUsing } from '../plan-rows.ts'
 import { chapter, figureOf, fold, list, phoneFold, table } from './page-parts.ts'
 
 function stepOf(plan: PlanPaper, part: BillRow['part']): Html | undefined {
@@ -50,6 +50,7 @@ export function buy(plan: PlanPaper): Html | undefined {
     { title: told(language, 'paper.why-so-much') }
   ]
   const reasons = told(language, 'paper.why-fold')
+  const panels = panelsLine(plan)
   return chapter(
     plan,
     {
@@ -58,9 +59,7 @@ export function buy(plan: PlanPaper): Html | undefined {
       line: told(language, 'paper.buy.line')
     },
     html`${lists}`,
-    bill.some(({ part }) => part === 'sheet')
-      ? html`<p class="quiet">${told(language, 'paper.cut-to-size')}</p>`
-      : undefined,
+    panels === undefined ? undefined : html`<p class="quiet">${panels}</p>`,
     fold(reasons, table(reasons, columns, why))
   )
 }

@@ -3,7 +3,7 @@ import { told } from '../../../domain/say.ts'
 import { findingChart } from '../../charts/finding-chart.ts'
 import { portAirChart, travelChart } from '../../charts/plan-charts.ts'
 import { type Html, html } from '../../draw/html.ts'
-import { durationText, opened, type Reader } from '../../draw/number-text.ts'
+import { durationText, opened, type Reader, shortUnit } from '../../draw/number-text.ts'
 import { systemWiring } from '../../wiring/system-wiring.ts'
 import { wiringDiagram } from '../../wiring/wiring-diagram.ts'
 import { daysOf, stagesOf } from '../paper-steps.ts'
@@ -43,13 +43,10 @@ function otherWays(order: NonNullable<PlanPaper['buildOrder']>, paper: Reader): 
   const { language } = paper
   const { headings, rows } = waysTable(order, paper)
   const columns = headings.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
+  const caption = told(language, 'paper.ways.caption', { unit: shortUnit(paper) })
   const tools = order.ways.find(({ taken }) => taken)?.tools ?? []
   const needed = html`<p>${told(language, 'paper.ways.tools', { all: tools.join(', ') })}</p>`
-  return fold(
-    told(language, 'paper.ways.title'),
-    across(told(language, 'paper.ways.way'), table(told(language, 'paper.ways.caption'), columns, rows)),
-    needed
-  )
+  return fold(told(language, 'paper.ways.title'), table(caption, columns, rows), needed)
 }
 
 export function build(plan: PlanPaper, { paper }: PaperOptions): Html | undefined {
