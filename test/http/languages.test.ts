@@ -57,6 +57,35 @@ describe('the language of an answer', () => {
     expect(JSON.stringify(german)).not.toContain('"said"')
   })
 
+  it('is named by the address where there is no header: a link that is kept, a printed code', async () => {
+    const of = (url: string, accept = 'application/json') =>
+      app.inject({ method: 'POST', url, headers: { accept, 'accept-language': 'en' }, payload: request })
+    const named = await of('/v1/supply/current?language=de')
+    expect(named.headers['content-language']).toBe('de')
+    expect(String(named.headers.vary ?? '')).not.toContain('Accept-Language')
+    expect((await of('/v1/supply/current?language=fr')).statusCode).toBe(400)
+    const refused = await app.inject({
+      method: 'POST',
+      url: '/v1/supply/current?language=de',
+      payload: { ...request, systemVoltageV: 6 }
+    })
+    expect(refused.json().title).toBe('Außerhalb des Bereichs')
+  })
+
+  it('reaches the front door, which carries it on to the plan', async () => {
+    const door = (url: string) => app.inject({ url, headers: { accept: 'text/html', 'accept-language': 'de' } })
+    const { body, headers } = await door('/')
+    expect(headers['content-language']).toBe('de')
+    expect(body).toContain('<html lang="de">')
+    expect(body).toContain('Plan erstellen')
+    expect(body).not.toContain('type="hidden"')
+    expect((await door('/?language=en')).body).toContain('Make my plan')
+    expect((await door('/?language=de')).body).toContain('<input type="hidden" name="language" value="de">')
+    const slip = await door('/plan?language=de&fs=dreissig')
+    expect(slip.statusCode).toBe(400)
+    expect(slip.body).toContain('Nur eine Zahl in Hz schreiben, etwa 29')
+  })
+
   it('parts the catalogue by language, with its own tag', async () => {
     const of = (language: string) =>
       app.inject({ method: 'GET', url: '/v1/cautions/total-drop', headers: { 'accept-language': language } })
