@@ -15,6 +15,7 @@ import { sixDigitsThroughout } from '../../src/numeric/six-digits.ts'
 import { boxJoints } from '../../src/plan/bill/joints.ts'
 import { closedQ } from '../../src/plan/designer/evaluate/driver-tables.ts'
 import { cornerFor, leastGain } from '../../src/plan/designer/evaluate/held-level.ts'
+import { typicalDriver } from '../../src/plan/designer/region/typical-driver.ts'
 import { insideM3 } from '../../src/plan/designer/room/box-sides.ts'
 import { pointsOf } from '../../src/plan/designer/search-score.ts'
 import { starterOf } from '../../src/plan/electric/graph/vehicle-habits.ts'
@@ -58,9 +59,9 @@ describe('figures of the box', () => {
 
   it('of 1000 × 400 × 500 mm holds 964 × 364 × 464 mm = 162.8 L (insideM3); leaning by 45° its depth is shorter', () => {
     const walls = { boardM: 0.018, recessM: 0, frontM: 0.018, leanRad: 0 }
-    expectPrinted(insideM3(walls, { width: 1, height: 0.4, depth: 0.5 }) * 1000, '162.8')
+    expectPrinted(insideM3(walls)({ width: 1, height: 0.4, depth: 0.5 }) * 1000, '162.8')
     // back board 18 mm·√2 along the depth, and half the height
-    const leant = insideM3({ ...walls, leanRad: Math.PI / 4 }, { width: 1, height: 0.4, depth: 0.5 })
+    const leant = insideM3({ ...walls, leanRad: Math.PI / 4 })({ width: 1, height: 0.4, depth: 0.5 })
     expect(leant).toBeCloseTo(0.964 * 0.364 * (0.5 - 0.018 - 0.018 * Math.SQRT2 - 0.2), 12)
   })
 
@@ -148,6 +149,13 @@ describe('what a plan takes where nothing is said', () => {
     expect(withRating(driver({ sdM2: 0.049, powerW: 300 }), assumptions()).sheet.powerW).toBe(300)
     expect(withInductance(driver({ reOhm: 3.4 }), assumptions()).sheet.leH).toBeCloseTo(0.0017, 12)
     expect(withTravel(driver({ sdM2: 0.049 }), assumptions()).sheet.xmaxM).toBeCloseTo(0.005, 12)
+  })
+
+  it('is of a driver of 300 mm: d 246 mm, Sd 475 cm², Xmax a twentieth, 12 mm, the power shared (typicalDriver)', () => {
+    const typical = typicalDriver({ nominalM: 0.3 } as never, { powerW: 600, driverCount: 2 } as never)
+    expect(typical.sdM2).toBeCloseTo(0.0475, 12)
+    expect(typical.xmaxM).toBeCloseTo(0.012, 12)
+    expect(typical.powerW).toBe(300)
   })
 
   it('is a starter of half the cold cranking current: 680 A, 340 A, 9.6 V/340 A = 28.2 mΩ (starterOf)', () => {
