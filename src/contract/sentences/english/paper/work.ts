@@ -107,5 +107,6 @@ export const workWords = {
   'paper.ways.cutting-service': 'cutting service, holes by jigsaw',
   'paper.ways.jigsaw-and-drill': 'jigsaw and drill on a table',
   'paper.ways.tools': 'Tools for the boards: {all}.',
-  'paper.ways.title': 'Other ways to work the boards, and the tools of this one'
+  'paper.ways.title': 'Other ways to work the boards, and the tools of this one',
+  'paper.joints-picture': 'How the coils are joined'
 } as const

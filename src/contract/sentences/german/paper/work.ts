@@ -111,5 +111,6 @@ export const germanWorkWords = translation<typeof workWords>()({
   'paper.ways.cutting-service': 'Zuschnittdienst, Löcher mit der Stichsäge',
   'paper.ways.jigsaw-and-drill': 'Stichsäge und Bohrmaschine am Tisch',
   'paper.ways.tools': 'Werkzeug für die Platten: {all}.',
-  'paper.ways.title': 'Andere Wege, die Platten zu bearbeiten, und das Werkzeug für diesen'
+  'paper.ways.title': 'Andere Wege, die Platten zu bearbeiten, und das Werkzeug für diesen',
+  'paper.joints-picture': 'Wie die Spulen verbunden werden'
 })
