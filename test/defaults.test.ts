@@ -84,14 +84,10 @@ function others(value: unknown): readonly unknown[] {
   return [typeof value[0] === 'number' ? value.map(each => each * 1.25) : value.slice(1)]
 }
 
-/**
- * Words that change nothing, for they say how a figure is read and no other reading is accepted; and the bend of a panel, which
- * no box found so far reaches while its panels keep to their frequency.
- */
+/** Words that change nothing, for they say how a figure is read and no other reading is accepted. */
 const onlyTold = [
   'domain/amplifier/defaults.ts amplifierDefaults.ratingKind',
   'domain/amplifier/defaults.ts amplifierDefaults.driverRatingKind',
-  'domain/box/stiffness/defaults.ts bracingDefaults.deflectionM',
   'domain/signal/defaults.ts signalDefaults.ratingKind'
 ]
 

@@ -99,7 +99,7 @@ describe('bill and picture', () => {
     const bought = new Map<string, number>()
     for (const { item, need } of half.bill) {
       const size = /^power cable (.*?),/.exec(item)?.[1]
-      if (size !== undefined && !item.includes('capacitor')) bought.set(size, (bought.get(size) ?? 0) + need)
+      if (size !== undefined) bought.set(size, (bought.get(size) ?? 0) + need)
     }
     return bought
   }
