@@ -192,6 +192,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/designs/drivers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["regionOfDrivers"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/designs/merge": {
         parameters: {
             query?: never;
@@ -862,7 +878,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "compareDesigns" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns" | "mergeDesigns";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "compareDesigns" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns" | "mergeDesigns" | "regionOfDrivers";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -2840,6 +2856,37 @@ export interface components {
             leaning: components["schemas"]["DriverLeaning"];
             origins: components["schemas"]["ParameterOrigins"];
             slips: components["schemas"]["UnitSlip"][];
+        };
+        DriverRegion: {
+            best: components["schemas"]["SuitedDriver"];
+            corners: components["schemas"]["SuitedDriver"][];
+            fsFromHz: number;
+            fsToHz: number;
+            goal: components["schemas"]["DesignGoal"];
+            nominalMm: number;
+            qtsFrom: number;
+            qtsTo: number;
+            text: string;
+            toleranceDb: number;
+            typical: components["schemas"]["TypicalDriver"];
+            vasFromL: number;
+            vasToL: number;
+        };
+        /** @description A wish, a space and a power, and no driver yet. */
+        DriverRegionRequest: {
+            air?: components["schemas"]["Air"];
+            board: components["schemas"]["PlanBoard"];
+            cabin?: components["schemas"]["Cabin"];
+            /** @description Drivers, all alike, in one box */
+            driverCount: number;
+            finish?: components["schemas"]["PlanFinish"];
+            /** @description What the box is wanted for */
+            goal?: components["schemas"]["DesignGoal"];
+            /** @description Size of the drivers, taken as the nearest usual one */
+            nominalDiameterMm?: number;
+            /** @description Continuous power for all drivers together */
+            powerW: number;
+            space: components["schemas"]["PlanSpace"];
         };
         /** @description Equal drivers that share the enclosure. */
         Drivers: {
@@ -5149,6 +5196,14 @@ export interface components {
             limit: components["schemas"]["LimitName"];
             powerW: number;
         };
+        RegionOfDriversAnswer: {
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
+            calculation: components["schemas"]["Calculation"];
+            cautions: components["schemas"]["CautionList"];
+            result: components["schemas"]["DriverRegion"];
+            sources: components["schemas"]["SourceIdList"];
+        };
         /** @description A system that was dropped, and why. */
         RejectedDesign: {
             /** @description Name of the amplifier */
@@ -6149,6 +6204,12 @@ export interface components {
             number: number;
             title: string;
         };
+        SuitedDriver: {
+            figures: components["schemas"]["SystemFigures"];
+            fsHz: number;
+            qts: number;
+            vasL: number;
+        };
         /** @description An amplifier as the supply sees it */
         SupplyAmplifier: {
             /** @description Class of the output stage */
@@ -6374,6 +6435,18 @@ export interface components {
             remoteOutput: boolean;
             /** @description Highest voltage with the engine running */
             systemVoltageV?: number;
+        };
+        TypicalDriver: {
+            cutOutDiameterMm: number;
+            flangeDiameterMm: number;
+            leMh: number;
+            mountingDepthMm: number;
+            powerW: number;
+            qms: number;
+            ratedOhm: number;
+            reOhm: number;
+            sdCm2: number;
+            xmaxMm: number;
         };
         /** @description A system of which no other is foreseen to be as good in every figure. */
         UnbeatenSystem: {
@@ -7409,6 +7482,50 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CompareDesignsAnswer"];
+                };
+            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
+        };
+    };
+    regionOfDrivers: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: components["parameters"]["Basis"];
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: components["parameters"]["Digits"];
+                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                language?: components["parameters"]["Language"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DriverRegionRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RegionOfDriversAnswer"];
                 };
             };
             400: components["responses"]["InvalidRequest"];

@@ -102,6 +102,9 @@ const knockedAt = (file: SourceFile): readonly string[] =>
     .filter(target => !doorsOf[roomOf(target)]?.includes(path.basename(target, '.ts')))
     .map(target => `${file.file} opens ${target}, which is no door of its room (test/support/doors.ts)`)
 
+/** Exports that nothing but tests and scripts import, though their own file uses them. */
+const OPENED_TO_TESTS = 77
+
 const files = sourceFiles()
 
 /** README by room. */
@@ -169,6 +172,22 @@ describe('architecture', () => {
     expect(unusedExports(files, outside)).toEqual(byName)
     const lonely = sourceFile('domain/air/lonely.ts', 'export interface Unasked {}')
     expect(unusedExports([...files, lonely], outside)).toContain('domain/air/lonely.ts Unasked')
+  })
+
+  it('has no code that only tests call, and opens to tests alone what has a check of its own', () => {
+    const opened = unusedExports(files)
+    const usedAt = (place: string) => {
+      const [file = '', name = ''] = place.split(' ')
+      const text = readFileSync(path.join(src, file), 'utf8').replaceAll(/\/\*.*?\*\/|\/\/[^\n]*/gs, '')
+      return text.match(new RegExp(`\\b${name}\\b`, 'g'))?.length ?? 0
+    }
+    // What the build writes reads its checks by the key, and the pool opens the worker by its file.
+    const byBuild = ['http/wire/request/schema-key.ts schemaKey', 'http/work/worker.ts work']
+    // The printed tables of cables tell currents for temperatures, so only this way round meets them.
+    const byTables = 'domain/circuit/cable/conductor-temperature.ts currentForTemperature'
+    expect(opened.filter(place => usedAt(place) < 2)).toEqual([byTables, ...byBuild])
+    // Formulas whose checks are repeated, and types of what they take. The number may only fall.
+    expect(opened.length - byBuild.length).toBeLessThanOrEqual(OPENED_TO_TESTS)
   })
 
   it('keeps every file under 250 lines', () => {

@@ -28,7 +28,7 @@ export const thorough: readonly string[] = [
   'test/documents/{plan-page,page-screens,plan-contradictions}.test.ts',
   'test/domain/driver/printed-sheets.test.ts',
   'test/plan/{larger-space,plan-faces,random-plans}.test.ts',
-  'test/plan/designer/{goal-plans,search-bounds,sweep}.test.ts',
+  'test/plan/designer/{driver-region,goal-plans,search-bounds,sweep}.test.ts',
   'test/domain/box/mesh-kernel.test.ts',
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/nest-panels.test.ts',

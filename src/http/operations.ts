@@ -20,6 +20,7 @@ import { supplyFeeder } from './operations/supply/supply-feeder.ts'
 import { supplyFuses } from './operations/supply/supply-fuses.ts'
 import { mergeDesigns } from './operations/systems/design-merge.ts'
 import { searchDesigns } from './operations/systems/design-search.ts'
+import { regionOfDrivers } from './operations/systems/driver-region.ts'
 import { planSystem } from './operations/systems/plans.ts'
 import type { Operation } from './wire/operation.ts'
 
@@ -47,4 +48,5 @@ export const operations: readonly Operation[] = [
   planSystem,
   searchDesigns,
   mergeDesigns,
+  regionOfDrivers,
 ]

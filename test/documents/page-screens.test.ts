@@ -30,7 +30,7 @@ const plans = {
       car: { ...estatePlan.car, space: { widthMm: 1700, heightMm: 800, depthMm: 1000 } },
       supply: { ...estatePlan.supply, otherAmplifiers: [{ name: 'doors', powerW: 300, class: 'D' }] }
     },
-    most: 18
+    most: 17
   }
 } as const
 

@@ -5,11 +5,15 @@ import { describe, expect, it } from 'vitest'
 import { branchesOf, type JsonSchema } from '../../src/contract/field/component.ts'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { operations } from '../../src/http/operations.ts'
-import { changeLine, changes } from '../../src/http/serving/catalogue/changes.ts'
+import { changes } from '../../src/http/serving/catalogue/changes.ts'
 import { canonicalJson } from '../../src/http/wire/answer/canonical-json.ts'
 import { version } from '../../src/http/wire/answer/version.ts'
 import { post, testApp } from '../support/call.ts'
 import { coils } from '../support/service.ts'
+
+/** The line of a change in the changelog. */
+const changeLine = ({ operationId, figures, text }: (typeof changes)[number]['moved'][number]): string =>
+  `- ${operationId} ${figures.join(' ')}: ${text}`
 
 describe('canonical JSON', () => {
   // RFC 8785 §3.2.2 and §3.2.3 (from memory): numbers, text and the order of names.

@@ -46,7 +46,8 @@ describe('figures of the summary', () => {
 
 describe('reasons', () => {
   it('name part, code and field', async () => {
-    const { powerW: _, ...sheet } = estatePlan.driver.sheet
+    // a piston would bear a guess of its power
+    const { powerW: _, sdCm2: __, ...sheet } = estatePlan.driver.sheet
     const unrated = { ...estatePlan, driver: { ...estatePlan.driver, sheet } }
     const { summary, parts } = (await post('/v1/plans?parts=parts', unrated)).body.result
     expect(summary.reasons[0]).toMatchObject({

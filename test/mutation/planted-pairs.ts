@@ -49,8 +49,8 @@ export const pairFaults: readonly Fault[] = [
   [
     'dense bass as the average',
     'domain/circuit/load/amplifier-currents',
-    'heavyA: at(supplyJudgement.heavyDuty)',
-    'heavyA: at(supplyJudgement.averageDuty)',
+    'heavyA: at(loadDefaults.heavyDuty.value)',
+    'heavyA: at(loadDefaults.averageDuty.value)',
     pairs
   ],
   [

@@ -102,28 +102,16 @@ const review: readonly Fault[] = [
 ]
 
 const ours: readonly Fault[] = [
-  ['fuse at the full load', 'domain/circuit/fuse/fuse-judgement', 'value: 0.75', 'value: 0.95', supply],
-  ['150 % at 58 V', 'domain/circuit/fuse/fuse-judgement', 'cfrPolicyBelowV: 50', 'cfrPolicyBelowV: 75', supply],
-  [
-    'selectivity at par',
-    'domain/circuit/fuse/fuse-judgement',
-    'selectivityRatio: 1.6',
-    'selectivityRatio: 1.1',
-    supply
-  ],
-  [
-    'a fault of half the clearing',
-    'domain/circuit/fuse/fuse-judgement',
-    'clearingMultiple: 3',
-    'clearingMultiple: 1.5',
-    supply
-  ],
-  ['a fuse half a metre off', 'domain/circuit/fuse/fuse-judgement', 'usualM: 0.45', 'usualM: 0.9', supply],
-  ['sheathed two metres', 'domain/circuit/fuse/fuse-judgement', 'sheathedM: 1.016', 'sheathedM: 2', supply],
-  ['a battery too weak to blow', 'domain/circuit/fuse/fuse-judgement', 'value: 0.003', 'value: 0.03', supply],
-  ['a fuse without drop', 'domain/circuit/fuse/fuse-judgement', 'fuseDropV: 0.09', 'fuseDropV: 0.009', supply],
-  ['a cold engine bay', 'domain/circuit/cable/cable-judgement', 'value: 70', 'value: 40', supply],
-  ['insulation of a better class', 'domain/circuit/cable/cable-judgement', 'value: 80,', 'value: 105,', supply],
+  ['fuse at the full load', 'domain/circuit/fuse/defaults', 'value: 0.75', 'value: 0.95', supply],
+  ['150 % at 58 V', 'domain/circuit/fuse/defaults', 'value: 50,', 'value: 75,', supply],
+  ['selectivity at par', 'domain/circuit/fuse/defaults', 'value: 1.6,', 'value: 1.1,', supply],
+  ['a fault of half the clearing', 'domain/circuit/fuse/defaults', 'value: 3,', 'value: 1.5,', supply],
+  ['a fuse half a metre off', 'domain/circuit/fuse/defaults', 'value: 0.45,', 'value: 0.9,', supply],
+  ['sheathed two metres', 'domain/circuit/fuse/defaults', 'value: 1.016,', 'value: 2,', supply],
+  ['a battery too weak to blow', 'domain/circuit/fuse/defaults', 'value: 0.003', 'value: 0.03', supply],
+  ['a fuse without drop', 'domain/circuit/fuse/defaults', 'value: 0.09,', 'value: 0.009,', supply],
+  ['a cold engine bay', 'domain/circuit/cable/defaults', 'value: 70', 'value: 40', supply],
+  ['insulation of a better class', 'domain/circuit/cable/defaults', 'value: 80,', 'value: 105,', supply],
   [
     'contacts counted twice',
     'domain/circuit/choice/parallel-runs',

@@ -14,13 +14,13 @@ const second = { arrangement: 'isolated', capacityAh: 80, chemistry: 'flooded' }
 const changes: Readonly<Record<string, object>> = {
   'two drivers': {
     driverCount: 2,
-    enclosure: { kind: 'closed' },
+    enclosure: { kind: 'closed', netVolumeL: 60 },
     car: { space: { widthMm: 1000, heightMm: 420, depthMm: 420 } }
   },
   'three outputs': {
     driverCount: 3,
     amplifier: { ...amplifier, channels: 3, ratings: [{ loadOhm: 4, powerW: 300 }], minimumOhm: 4 },
-    enclosure: { kind: 'closed' },
+    enclosure: { kind: 'closed', netVolumeL: 90 },
     car: { space: { widthMm: 1300, heightMm: 420, depthMm: 420 } }
   },
   'a heavy van, lined': {

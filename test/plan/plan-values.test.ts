@@ -1,14 +1,19 @@
 /** Values of a plan that nothing else moves: held by arithmetic, a table or the practice that they stand for. */
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../src/domain/assume.ts'
+import { namesOf } from '../../src/plan/electric/plan-branches.ts'
+import { blockInputs, hasBlock } from '../../src/plan/electric/plan-run.ts'
 import { relayRating } from '../../src/plan/electric/second-battery.ts'
 import { shellRequest } from '../../src/plan/enclosure/parts/plan-shell.ts'
+import { boxMiss, portMiss } from '../../src/plan/enclosure/plan-miss.ts'
 import type { BoxBrief } from '../../src/plan/request/box-brief.ts'
 import { crossoverFor } from '../../src/plan/request/plan-crossover.ts'
 import { resolvedBoard, sawStep } from '../../src/plan/request/plan-imperial.ts'
 import { withInductance, withRating } from '../../src/plan/request/plan-ratings.ts'
 import { safetyCase } from '../../src/plan/safety/safety-case.ts'
 import { restraint } from '../../src/plan/work/restraint.ts'
+import { alderPlan } from '../support/alder-plan.ts'
+import { electricalHalf } from '../support/electrical-half.ts'
 
 describe('a box of staves in a round well of 400 mm', () => {
   const brief = (space: object) =>
@@ -145,5 +150,112 @@ describe('straps', () => {
     expectShares(2000, [0.9, 0.5, 0.7])
     expectShares(2001, [0.8, 0.5, 0.6])
     expectShares(3500, [0.8, 0.5, 0.6])
+  })
+})
+
+describe('a distribution block', () => {
+  const branch = { amplifier: 'one' } as never
+  const converter = { ratedA: 70 } as never
+
+  it('stands before two amplifiers, before one beside a second battery, and not where one hangs on a converter', () => {
+    expect(hasBlock({ branches: [branch, branch] })).toBe(true)
+    expect(hasBlock({ branches: [branch] })).toBe(true)
+    expect(hasBlock({ branches: [branch], converter })).toBe(false)
+    expect(hasBlock({ branches: [branch, branch], converter })).toBe(true)
+    expect(hasBlock({ branches: [] })).toBe(false)
+  })
+
+  it('has a way in for each cable of the trunk, and one for the second battery; behind a relay or a charger one for both runs', () => {
+    const trunk = { runs: 2 } as never
+    const second = (link: string) => ({ trunk, secondBattery: { link } as never })
+    expect(blockInputs({ trunk })).toBe(2)
+    expect([blockInputs(second('joined')), blockInputs(second('relay')), blockInputs(second('charger'))]).toEqual([
+      3, 2, 2
+    ])
+    expect(blockInputs({ trunk, converter })).toBe(1)
+  })
+
+  it('calls two amplifiers of one name apart, and one without a name by its place', () => {
+    expect(namesOf([{ name: 'a' }, {}, { name: 'a' }, { name: 'b' }] as never)).toEqual([
+      'a',
+      'amplifier 2',
+      'a (3)',
+      'b'
+    ])
+  })
+})
+
+describe('limits of the card that no circuit gives', () => {
+  const { readings } = electricalHalf(alderPlan(1500))
+  const of = (step: string, what: string, unit: string) =>
+    readings.find(each => each.step === step && each.what.startsWith(what) && each.unit === unit)
+
+  it('bear three times the idle current and an ampere more, for it is a guess by class', () => {
+    const idle = of('fuse-last', 'current drawn idle', 'A')
+    expect(idle?.expected).toBeGreaterThan(0.5)
+    expect([idle?.lowest, idle?.highest]).toEqual([0, expect.closeTo(3 * (idle?.expected ?? 0) + 1, 1)])
+  })
+
+  it('bear at a joint what half a milliohm drops, two and a half times a good one of 0.2 mΩ (common practice, no source)', () => {
+    const joint = readings.find(({ what, unit }) => what.startsWith('one joint') && unit === 'mV')
+    expect(joint?.lowest).toBe(0)
+    expect((joint?.highest ?? 0) / (joint?.expected ?? 1)).toBeCloseTo(0.5 / 0.2, 1)
+  })
+
+  it('bear 20 mA of a parked car, and ask 10 V of a turn-on line', () => {
+    expect(of('parked-current', '', 'mA')?.highest).toBe(20)
+    expect(of('turn-on', '', 'V')?.lowest).toBe(10)
+  })
+})
+
+describe('by how much a box misses', () => {
+  const port = (recommended: object, fits = false) =>
+    ({
+      done: true,
+      request: { space: { straightM: 0.5 } },
+      outcome: { result: { fits, recommended: { why: ['one', 'two'], ...recommended }, demand: { limitMPerS: 25 } } }
+    }) as never
+  const refused = (faults: readonly object[], waiting?: true) =>
+    ({ done: false, refusal: { faults, ...(waiting && { waiting }) } }) as never
+
+  it('is the worse of length over room and speed over limit: 600 mm in 500 and 30 m/s for 25 are a fifth', () => {
+    expect(portMiss(port({ lengthM: 0.6, airSpeedMPerS: 20 }))).toBeCloseTo(0.2, 12)
+    expect(portMiss(port({ lengthM: 0.3, airSpeedMPerS: 30 }))).toBeCloseTo(0.2, 12)
+    expect(portMiss(port({ lengthM: 0.6, airSpeedMPerS: 40 }))).toBeCloseTo(0.6, 12)
+    expect(portMiss(port({ lengthM: 0.6 }, true))).toBe(0)
+    expect(portMiss(undefined)).toBe(0)
+  })
+
+  it('is as many as the reasons where neither is too much, and more than any where nothing was found', () => {
+    expect(portMiss(port({ lengthM: 0.3, airSpeedMPerS: 20 }))).toBe(2)
+    expect(portMiss({ done: false } as never)).toBe(10)
+  })
+
+  it('is the share by which a size passes its bound: 50 L for at most 40 are a quarter, 50 for at least 60 a fifth', () => {
+    expect(boxMiss(refused([{ value: 0.05, maximum: 0.04 }]))).toBeCloseTo(0.25, 12)
+    expect(boxMiss(refused([{ value: 0.05, minimum: 0.06 }]))).toBeCloseTo(0.2, 12)
+    expect(
+      boxMiss(
+        refused([
+          { value: 0.05, minimum: 0.06 },
+          { value: 0.05, maximum: 0.04 }
+        ])
+      )
+    ).toBeCloseTo(0.25, 12)
+    expect([
+      boxMiss(refused([{ value: 0.05, maximum: 0 }])),
+      boxMiss(refused([{ value: 'a' }])),
+      boxMiss(refused([{ value: 1 }]))
+    ]).toEqual([10, 10, 10])
+    expect(boxMiss(refused([], true))).toBe(0)
+  })
+
+  it('is all the room that is lacking over the smallest side: 10 and 20 mm in a box of 300 mm are a tenth', () => {
+    const gap = (neededM: number, availableM: number) => ({ neededM, availableM, passes: availableM >= neededM })
+    const result = {
+      outer: { widthM: 0.6, heightM: 0.4, depthM: 0.3 },
+      clearances: [gap(0.02, 0.01), gap(0.02, 0), gap(0.02, 0.5)]
+    }
+    expect(boxMiss({ done: true, outcome: { result } } as never)).toBeCloseTo(0.1, 12)
   })
 })

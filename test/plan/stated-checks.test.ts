@@ -58,9 +58,9 @@ describe('figures of the box', () => {
 
   it('of 1000 × 400 × 500 mm holds 964 × 364 × 464 mm = 162.8 L (insideM3); leaning by 45° its depth is shorter', () => {
     const walls = { boardM: 0.018, recessM: 0, frontM: 0.018, leanRad: 0 }
-    expectPrinted(insideM3(walls, { width: 1, height: 0.4, depth: 0.5 }) * 1000, '162.8')
+    expectPrinted(insideM3(walls)({ width: 1, height: 0.4, depth: 0.5 }) * 1000, '162.8')
     // back board 18 mm·√2 along the depth, and half the height
-    const leant = insideM3({ ...walls, leanRad: Math.PI / 4 }, { width: 1, height: 0.4, depth: 0.5 })
+    const leant = insideM3({ ...walls, leanRad: Math.PI / 4 })({ width: 1, height: 0.4, depth: 0.5 })
     expect(leant).toBeCloseTo(0.964 * 0.364 * (0.5 - 0.018 - 0.018 * Math.SQRT2 - 0.2), 12)
   })
 

@@ -125,3 +125,22 @@ describe('a flange in a rebate', () => {
     expect(textOf(stepOf(by(leaningPlan, 'jigsaw-and-drill'), 'cut-holes'))).not.toMatch(/rebate takes a router/)
   })
 })
+
+describe('paper for a cutting service', () => {
+  it('sends to the service with the cut list, and to no shop for sheets', async () => {
+    const text = async (way: string) =>
+      String(
+        (
+          await planSystem.run(
+            { ...leaningPlan, workshop: { way } },
+            { form: 'text/plain', digits: 'six', basis: false }
+          )
+        ).body
+      )
+    const [service, saw] = [await text('cutting-service'), await text('saw-and-router')]
+    expect(service).toMatch(/panels come cut to size/)
+    expect(service).not.toMatch(/sheet of/)
+    expect(saw).toMatch(/sheet of/)
+    expect(saw).not.toMatch(/panels come cut to size/)
+  })
+})

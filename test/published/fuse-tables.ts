@@ -21,8 +21,12 @@ export const timeLimitsAsQuoted = {
   C: '100 360000 -|135 0.75 600|160 0.25 50|200 0.15 5|350 0.08 0.5|600 - 0.15',
   E: '100 360000 -|135 60 1800|200 2 50|350 0.2 7|600 0.04 1'
 } as const
-/** From memory, low confidence. */
-export const timeLimitsRecalled = { SF30: '100 14400 -|200 1 15|350 0.3 5|600 0.1 1' } as const
+/** From memory, low confidence; of class T the conventional times of UL 248, of knife blades those of IEC 60269-1. */
+export const timeLimitsRecalled = {
+  SF30: '100 14400 -|200 1 15|350 0.3 5|600 0.1 1',
+  'class-t': '110 14400 -|135 - 7200|200 - 480|600 0.005 0.05',
+  'knife-blade': '125 7200 -|160 - 7200|600 0.03 1'
+} as const
 
 /** Share of rating over ambient, type E 40 A, data sheet (second-hand). */
 export const deratingAsQuoted = '20 1.0|65 0.85|85 0.75|110 0.625|125 0.55'

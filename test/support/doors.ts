@@ -67,7 +67,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'domain/circuit/cable': [
     'ampacity',
     'ampacity-33-cfr-183-425',
-    'cable-judgement',
+    'defaults',
     'cable-size',
     'conductor-materials',
     'conductor-resistance',
@@ -86,7 +86,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'fuse-cautions',
     'fuse-families-iso-8820',
     'fuse-family',
-    'fuse-judgement',
+    'defaults',
     'fuse-rating',
     'protected-cable',
     'rate-fuse',
@@ -95,10 +95,11 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'domain/circuit/graph': ['compute-feeder', 'formulas'],
   'domain/circuit/load': [
     'amplifier-draw',
+    'class-draws',
     'claim-cautions',
     'constant-power-feeder',
     'converter-input',
-    'converter-judgement',
+    'defaults',
     'converter-load',
     'formulas',
     'supply-cautions',
@@ -107,7 +108,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'domain/circuit/points': [
     'circuit-elements',
-    'circuit-judgement',
+    'defaults',
     'circuit-parts',
     'circuit-voltages',
     'compute-circuit',
@@ -123,7 +124,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'capacitor-cautions',
     'charging-balance',
     'engine-off',
-    'supply-judgement',
+    'defaults',
     'unlike-batteries'
   ],
   'domain/coils': ['arrangements', 'coil-loads', 'coil-network', 'formulas', 'joints', 'speaker-cable', 'wire-coils'],
@@ -228,6 +229,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if'],
   'plan/designer/evaluate': ['box-response', 'crossing', 'design-grid', 'driver-tables', 'held-level', 'listening'],
+  'plan/designer/region': ['driver-region'],
   'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
@@ -306,5 +308,5 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'restraint',
     'workshop-practice'
   ],
-  'plan/ways-out': ['plan-ways-out']
+  'plan/ways-out': ['largest-driver', 'plan-ways-out']
 }

@@ -6,21 +6,25 @@ import type { Si } from '../field/wire-units.ts'
 import { PlanEnclosureBody } from './plan-enclosure.ts'
 import { designGoals, earPlaces, plannedKinds } from './words.ts'
 
-const SystemFiguresBody = component('SystemFigures', 'What a box is and does, at the voltage the gain is set to.', {
-  kind: choice('Kind of box', plannedKinds),
-  netVolumeL: quantity('L', 'Air in the box'),
-  outerVolumeL: quantity('L', 'Space the box takes'),
-  massKg: quantity('kg', 'Box with its drivers'),
-  gainPowerW: quantity('W', 'Power of all outputs that the gain is set for'),
-  tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
-  f3Hz: Type.Optional(quantity('Hz', 'Half power')),
-  levelDb: Type.Array(quantity('dB', 'Level'), {
-    description: 'At 25, 31.5, 40, 50 and 63 Hz, held back where a limit of the parts would be passed'
-  }),
-  heardAt: choice('Where the level is counted', earPlaces),
-  groupDelayMs: quantity('ms', 'Longest group delay at those frequencies'),
-  airSpeedMPerS: Type.Optional(quantity('m/s', 'Largest air speed in the port, peak'))
-})
+export const SystemFiguresBody = component(
+  'SystemFigures',
+  'What a box is and does, at the voltage the gain is set to.',
+  {
+    kind: choice('Kind of box', plannedKinds),
+    netVolumeL: quantity('L', 'Air in the box'),
+    outerVolumeL: quantity('L', 'Space the box takes'),
+    massKg: quantity('kg', 'Box with its drivers'),
+    gainPowerW: quantity('W', 'Power of all outputs that the gain is set for'),
+    tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
+    f3Hz: Type.Optional(quantity('Hz', 'Half power')),
+    levelDb: Type.Array(quantity('dB', 'Level'), {
+      description: 'At 25, 31.5, 40, 50 and 63 Hz, held back where a limit of the parts would be passed'
+    }),
+    heardAt: choice('Where the level is counted', earPlaces),
+    groupDelayMs: quantity('ms', 'Longest group delay at those frequencies'),
+    airSpeedMPerS: Type.Optional(quantity('m/s', 'Largest air speed in the port, peak'))
+  }
+)
 export interface SystemFigures extends Si<Static<typeof SystemFiguresBody>> {}
 
 const ChoicePatch = component('BoxPatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {

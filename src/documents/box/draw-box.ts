@@ -169,8 +169,10 @@ export function drawBox(request: BoxDrawingRequest, code: LanguageCode = 'en'): 
       title: request.title ?? told(language, 'draw.box'),
       ...units,
       box: layout,
-      ...(cuts === undefined ? {} : { cutPlan: cuts.result }),
-      ...(request.router === undefined ? {} : { routing: routingOf(request.router, assumed) }),
+      ...present({
+        cutPlan: cuts?.result,
+        routing: request.router === undefined ? undefined : routingOf(request.router, assumed)
+      }),
       drawings
     },
     cautions: [...boxCautions, ...(cuts?.cautions ?? []).map(({ at: _, ...entry }) => entry)],

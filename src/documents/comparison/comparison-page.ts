@@ -5,8 +5,9 @@ import type { Caution } from '../../domain/caution.ts'
 import { languages } from '../../domain/languages.ts'
 import { type Language, told } from '../../domain/say.ts'
 import { findingChart } from '../charts/finding-chart.ts'
-import { drawn, html, type Part } from '../draw/html.ts'
-import { cautionsOf, table } from '../plan/page/page-parts.ts'
+import { html, type Part } from '../draw/html.ts'
+import { htmlPage } from '../draw/html-page.ts'
+import { across, cautionsOf, table } from '../plan/page/page-parts.ts'
 import { pageStyle } from '../plan/page/page-style.ts'
 import { comparisonFindings } from './comparison-charts.ts'
 import { causeHeadings, causeRows, differingRows } from './comparison-rows.ts'
@@ -18,16 +19,19 @@ function figuresOf(comparison: Comparison, language: Language) {
   const rows = differingRows(comparison, language)
   if (rows.length === 0) return html`<p>${told(language, 'compare.no-difference')}</p>`
   const title = told(language, 'compare.what-differs')
-  return html`<div class="across" tabindex="0" role="region" aria-label="${title}">${table(title, columnsOf(['', ...comparison.designs.map(({ name }) => name)]), rows)}</div>`
+  return across(title, table(title, columnsOf(['', ...comparison.designs.map(({ name }) => name)]), rows))
 }
 
-const causesOf = (comparison: Comparison, language: Language) =>
-  comparison.differences
+function causesOf(comparison: Comparison, language: Language) {
+  const [first] = comparison.designs
+  const columns = columnsOf(causeHeadings(comparison, language))
+  return comparison.differences
     .filter(({ causes }) => causes.length > 0)
-    .map(
-      difference =>
-        html`<div class="across" tabindex="0" role="region" aria-label="${difference.name}">${table(told(language, 'compare.against', { name: difference.name, first: comparison.designs[0]?.name ?? '' }), columnsOf(causeHeadings(comparison, language)), causeRows(difference, language))}</div>`
-    )
+    .map(difference => {
+      const caption = told(language, 'compare.against', { name: difference.name, first: first?.name ?? '' })
+      return across(difference.name, table(caption, columns, causeRows(difference, language)))
+    })
+}
 
 /** Each with the name of the design it is about. */
 const cautionsByName = ({ designs }: Comparison, cautions: readonly Caution[]): readonly Caution[] =>
@@ -43,24 +47,15 @@ export function comparisonPage(comparison: Comparison, cautions: readonly Cautio
   const charts = comparisonFindings(comparison, language).map(findingChart)
   const part = (name: string, content: Part) =>
     html`<section><div class="name"><h2>${name}</h2></div><div class="body">${content}</div></section>`
-  return html`<!doctype html>
-<html lang="${code}">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${title}</title>
-<style>${drawn(pageStyle)}</style>
-</head>
-<body>
-<main>
+  return htmlPage(
+    { language: code, title, style: pageStyle },
+    html`<main>
 <h1>${told(language, 'compare.title')}</h1>
 <p class="sentence">${told(language, heard, { designs: title })}</p>
 ${part(told(language, 'compare.figures'), figuresOf(comparison, language))}
 ${part(told(language, 'compare.curves'), html`<div class="two">${charts}</div>`)}
 ${part(told(language, 'compare.causes'), html`<p>${told(language, 'compare.causes-text')}</p>${causesOf(comparison, language)}`)}
 ${part(told(language, 'compare.cautions'), cautionsOf(cautionsByName(comparison, cautions), language))}
-</main>
-</body>
-</html>
-`.html
+</main>`
+  )
 }

@@ -19,7 +19,7 @@ import {
   spotOf,
   view
 } from '../box/oblique.ts'
-import { dimension, lengthText, type Reader } from '../draw/number-text.ts'
+import { dimension, lengthText, type Reader, shortUnit } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 
@@ -180,7 +180,8 @@ export function bootPicture(box: BoxLayout, space: Space, paper: Reader, id = 'b
     .toSorted((a, b) => a.out.y - b.out.y)
     .reverse()
   const whole = [space.boxWidthM, space.boxHeightM, space.boxDepthM].map(size => dimension(size, paper)).join(' × ')
-  const room = [boot.widthM, boot.heightM, boot.depthM].map(size => lengthText(size, paper)).join(' × ')
+  const inside = [boot.widthM, boot.heightM, boot.depthM].map(size => dimension(size, paper)).join(' × ')
+  const room = `${inside} ${shortUnit(paper)}`
   const { language } = paper
   const legend = told(language, 'draw.boot-legend', { depth: lengthText(space.boxDepthM, paper), room })
   return svgDocument(

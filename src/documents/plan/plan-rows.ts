@@ -41,9 +41,15 @@ export function buyText(quantity: number, unit: string, { language }: Pick<Reade
   return told(language, `paper.unit.${known}${quantity === 1 ? '' : 's'}`, { quantity: text })
 }
 
-/** Panels cut to size instead of sheets stand in the cut list already. */
+/** Panels cut to size stand in the cut list already. */
 export const shoppingRows = (bill: readonly BillRow[]): readonly BillRow[] =>
-  bill.filter(({ group, needed }) => group !== 'board' || needed)
+  bill.filter(({ part }) => part !== 'panel')
+
+/** In place of the rows of panels: another way to buy them, or the only one where no sheet is bought. */
+export function panelsLine({ bill, language }: PlanPaper): string | undefined {
+  if (bill.some(({ part }) => part === 'sheet')) return told(language, 'paper.cut-to-size')
+  return bill.some(({ part }) => part === 'panel') ? told(language, 'paper.panels-from-service') : undefined
+}
 
 /** Number of the step that uses a thing first, at the bench, in the car or when it is switched on. */
 export function stepUsing({ buildOrder, commissioning }: PlanPaper, part: BillRow['part']): number | undefined {

@@ -8,7 +8,7 @@ import { holeRows } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
 import { barriersOf, daysOf, type PaperStep, type PaperStretch, stagesOf } from './paper-steps.ts'
 import { calculationText, imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
-import { askedRows, buyText, cardText, conductorRows, panelSize, shoppingRows, shops } from './plan-rows.ts'
+import { askedRows, buyText, cardText, conductorRows, panelSize, panelsLine, shoppingRows, shops } from './plan-rows.ts'
 
 /** How a text is marked up: lines of a terminal, or Markdown. */
 interface Marks {
@@ -115,7 +115,9 @@ const chapterLines = (plan: PlanPaper, marks: Marks): readonly string[] => {
   )
 }
 
-function buyLines({ bill, language }: PlanPaper, marks: Marks): readonly string[] {
+function buyLines(plan: PlanPaper, marks: Marks): readonly string[] {
+  const { bill, language } = plan
+  const panels = panelsLine(plan)
   const rows = shoppingRows(bill)
   const optional = told(language, 'paper.optional')
   const lines = shops.flatMap(({ title, groups }) => [
@@ -126,7 +128,8 @@ function buyLines({ bill, language }: PlanPaper, marks: Marks): readonly string[
         marks.row([buyText(quantity, unit, { language }), `${item}${needed ? '' : optional}`])
       )
   ])
-  return rows.length === 0 ? [] : [...marks.part(told(language, 'paper.buy')), ...lines]
+  const service = panels === undefined ? [] : [marks.item(panels)]
+  return rows.length === 0 ? [] : [...marks.part(told(language, 'paper.buy')), ...lines, ...service]
 }
 
 function cutLines({ box, cutPlan }: PlanPaper, marks: Marks, paper: Reader): readonly string[] {

@@ -2,17 +2,18 @@
 import { INCH_M } from '../../domain/constants.ts'
 import { told } from '../../domain/say.ts'
 import type { WorkOrder } from '../../plan/steps/work-order.ts'
-import { durationText, figure, type Reader } from '../draw/number-text.ts'
+import { figure, type Reader } from '../draw/number-text.ts'
 import type { PaperTable } from './what-if-rows.ts'
 
 /** Hundredths of an inch: no fraction on a rule is as small. */
 const offText = (offM: number, paper: Reader): string =>
-  paper.units === 'metric' ? `${figure(offM * 1000, 1, paper)} mm` : `${figure(offM / INCH_M, 2, paper)} in`
+  paper.units === 'metric' ? figure(offM * 1000, 1, paper) : figure(offM / INCH_M, 2, paper)
 
+/** Bare figures, or the table is wider than a telephone: the caption has their units. */
 export function waysTable({ ways }: WorkOrder, paper: Reader): PaperTable {
   const { language } = paper
   const tuned = ways.some(({ tuningPercent }) => tuningPercent !== undefined)
-  const percent = (value: number) => `${figure(value, 1, paper)} %`
+  const percent = (value: number) => figure(value, 1, paper)
   return {
     headings: [
       told(language, 'paper.ways.way'),
@@ -30,7 +31,7 @@ export function waysTable({ ways }: WorkOrder, paper: Reader): PaperTable {
         offText(holeM, paper),
         percent(netVolumePercent),
         ...(tuned ? [percent(tuningPercent)] : []),
-        durationText(workMinutes, paper)
+        figure(workMinutes / 60, 1, paper)
       ]
     })
   }

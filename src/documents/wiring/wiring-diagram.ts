@@ -84,7 +84,7 @@ function jointAt(joint: PlacedJoint, language: Language): string {
   const label =
     joint.number === undefined
       ? ''
-      : textAt(joint.x, joint.y - 10, told(language, 'coils.joint', { number: joint.number }), {
+      : textAt(joint.x, joint.y - 10, told(language, 'coils.drawn-joint', { number: joint.number }), {
           size: 11,
           anchor: 'middle',
           colour: ink.quiet,

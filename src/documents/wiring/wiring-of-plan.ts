@@ -92,10 +92,14 @@ function accessoryLines(
   const bare = asked === undefined ? undefined : { name: `${figure(asked.capacityAh, 0, paper)} A·h` }
   const leads = lineOf(all, 'capacitor')
   return {
-    ...present({ secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, all, paper), link }),
-    ...(capacitor === undefined || leads === undefined
-      ? {}
-      : { capacitor: { text: `${figure(capacitor.capacitanceF, 1, paper)} F`, leads } })
+    ...present({
+      secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, all, paper),
+      link,
+      capacitor:
+        capacitor === undefined || leads === undefined
+          ? undefined
+          : { text: `${figure(capacitor.capacitanceF, 1, paper)} F`, leads }
+    })
   }
 }
 
@@ -140,8 +144,10 @@ function sourceLines({ parts, circuit }: SystemPlan, all: Conductors, paper: Rea
   return {
     source: told(language, signal?.input === undefined ? 'wire.source-plain' : output),
     signal: lineOf(all, 'signal') ?? unplanned(signalLead.name),
-    ...(signalLead.converter ? { signalEnd: told(language, 'wire.line-converter') } : {}),
-    ...(fed === undefined ? {} : { turnOn: { ...present({ number }), text: fed } })
+    ...present({
+      signalEnd: signalLead.converter ? told(language, 'wire.line-converter') : undefined,
+      turnOn: fed === undefined ? undefined : { ...present({ number }), text: fed }
+    })
   }
 }
 

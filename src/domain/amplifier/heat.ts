@@ -1,10 +1,12 @@
 /** What the amplifiers of a match give off as heat, and whether their fuses could feed what is claimed. */
+
 import type { AmplifierHeat } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { AmplifierClass } from '../../contract/supply/words.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { type AmplifierDraw, disproved, inputPower, plausiblePower } from '../circuit/load/amplifier-draw.ts'
-import { classDraws, supplyJudgement } from '../circuit/source/supply-judgement.ts'
+import { classDraws } from '../circuit/load/class-draws.ts'
+import { loadDefaults } from '../circuit/load/defaults.ts'
 import { say } from '../say.ts'
 import { amplifierDefaults, classEfficiency, classIdleDraw } from './defaults.ts'
 
@@ -25,7 +27,7 @@ function efficiencyOf({ class: named, efficiency }: AmplifierEconomy, assumed: A
 }
 
 function drawOf(amplifier: AmplifierEconomy, powerW: number, efficiency: number, assumed: Assumptions, at: string) {
-  const switching = efficiency >= supplyJudgement.switchingFrom ? 'D' : 'AB'
+  const switching = efficiency >= loadDefaults.switchingFrom.value ? 'D' : 'AB'
   const amplifierClass = assumed.work<AmplifierClass>(
     amplifier.class,
     `${at}class`,
@@ -37,7 +39,7 @@ function drawOf(amplifier: AmplifierEconomy, powerW: number, efficiency: number,
   const quiescentW = assumed.work(
     amplifier.quiescentW,
     `${at}quiescentW`,
-    Math.min(idle, supplyJudgement.quiescentShare * fullInputW),
+    Math.min(idle, loadDefaults.quiescentShare.value * fullInputW),
     classIdleDraw(amplifierClass)
   )
   const draw: AmplifierDraw = {
@@ -74,7 +76,7 @@ export function amplifierHeat(
   if (efficiency === undefined) return undefined
   const draw = drawOf(amplifier, ratedW, efficiency, assumed, at)
   const heat = (outputW: number) => inputPower(draw, outputW / ratedW) - outputW
-  return { fullSineW: heat(playedW), averageW: heat(supplyJudgement.averageDuty * playedW) }
+  return { fullSineW: heat(playedW), averageW: heat(loadDefaults.averageDuty.value * playedW) }
 }
 
 export function heatCautions(heat: AmplifierHeat | undefined): readonly Caution[] {

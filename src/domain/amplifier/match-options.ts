@@ -1,4 +1,5 @@
 /** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
+
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
@@ -6,6 +7,7 @@ import { numberOf, product, rational, rationalOf } from '../../numeric/rational.
 import { disproved } from '../circuit/load/amplifier-draw.ts'
 import { arrangementWith, divisors, joinSaid } from '../coils/arrangements.ts'
 import { toDigits } from '../digits.ts'
+import { present } from '../present.ts'
 import { say, type Worded, worded } from '../say.ts'
 import { type OutputPower, outputPower, type ResolvedAmplifier, ratingsText } from './amplifier-sheet.ts'
 
@@ -138,8 +140,10 @@ function optionOf(
     lowestOhm,
     ...fit,
     ...worded({ join, advice: fit.advice }),
-    ...(sheet.price === undefined ? {} : { price: sheet.price * amplifiersNeeded }),
-    ...(sheet.footprintM2 === undefined ? {} : { footprintM2: sheet.footprintM2 * amplifiersNeeded })
+    ...present({
+      price: sheet.price === undefined ? undefined : sheet.price * amplifiersNeeded,
+      footprintM2: sheet.footprintM2 === undefined ? undefined : sheet.footprintM2 * amplifiersNeeded
+    })
   }
 }
 

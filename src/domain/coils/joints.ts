@@ -23,7 +23,7 @@ export const coilSaid = ({ driver, coil }: Coil, coilsPerDriver: number): Said =
 
 /** The same on lines of its own, for a narrow drawing. */
 export const coilLines = ({ driver, coil }: Coil, coilsPerDriver: number): readonly Said[] => [
-  say('coils.driver', { driver }),
+  say('coils.drawn-driver', { driver }),
   ...(coilsPerDriver === 1 ? [] : [say('coils.coil', { letter: letterOf(coil) })])
 ]
 

@@ -1,12 +1,13 @@
 /** The cable between amplifier and box: the thinnest that is cool enough and loses little, and what its resistance does. */
+
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { SpeakerCable, SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { ampacity } from '../circuit/cable/ampacity.ts'
-import { cableJudgement } from '../circuit/cable/cable-judgement.ts'
 import { type CableSize, cableSize } from '../circuit/cable/cable-size.ts'
 import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../circuit/cable/conductor-resistance.ts'
+import { cableDefaults } from '../circuit/cable/defaults.ts'
 import { DesignError } from '../design-error.ts'
 import { fixed, toDigits } from '../digits.ts'
 import { qesFactor } from '../driver/series-resistance.ts'
@@ -80,11 +81,14 @@ function withEffects(
     currentA,
     lossDb: cableLossDb(loadOhm, row.loopOhm),
     sourceSeriesOhm,
-    ...(amplifierDampingFactor === undefined
-      ? {}
-      : { dampingFactor: dampingFactorAtLoad(loadOhm, amplifierDampingFactor, row.loopOhm) }),
-    ...present({ qesFactor: factor }),
-    ...(factor === undefined || qes === undefined ? {} : { qes: qes * factor })
+    ...present({
+      dampingFactor:
+        amplifierDampingFactor === undefined
+          ? undefined
+          : dampingFactorAtLoad(loadOhm, amplifierDampingFactor, row.loopOhm),
+      qesFactor: factor,
+      qes: factor === undefined || qes === undefined ? undefined : qes * factor
+    })
   }
 }
 
@@ -103,7 +107,7 @@ function limitsOf(
   at: string
 ): Limits {
   const { cableResistancePercent, cableAmbientC } = coilDefaults
-  const { insulationC } = cableJudgement
+  const { insulationC } = cableDefaults
   return {
     loadOhm,
     currentA: Math.sqrt(powerW / loadOhm),

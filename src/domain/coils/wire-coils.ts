@@ -115,9 +115,11 @@ function landmarks({ candidates }: LoadChoice, { lowestLoadOhm, targetOhm }: Wan
   const nearest = targetOhm === undefined ? undefined : nearestInRatio(candidates, targetOhm)
   const allowed = lowestLoadOhm === undefined ? undefined : candidates.find(load => ohmNumber(load) >= lowestLoadOhm)
   return {
-    ...present({ lowestLoadOhm }),
-    ...(allowed === undefined ? {} : { lowestAllowedOhm: ohmNumber(allowed) }),
-    ...(nearest === undefined ? {} : { nearestOhm: ohmNumber(nearest) })
+    ...present({
+      lowestLoadOhm,
+      lowestAllowedOhm: allowed === undefined ? undefined : ohmNumber(allowed),
+      nearestOhm: nearest === undefined ? undefined : ohmNumber(nearest)
+    })
   }
 }
 
@@ -160,14 +162,18 @@ export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
   const result: CoilWiring = {
     coilCount: set.coils.length,
     loads: loads.map(load => loadRow(set, load, wanted.lowestLoadOhm, totalPowerW)),
-    ...(set.alike === undefined ? {} : { arrangements: arrangementRows(set, wanted.lowestLoadOhm) }),
-    ...present({ networkCount }),
+    ...present({
+      arrangements: set.alike === undefined ? undefined : arrangementRows(set, wanted.lowestLoadOhm),
+      networkCount
+    }),
     distinctLoadCount,
     ...powers(set, totalPowerW),
     ...landmarks(choice, wanted),
-    ...(chosen === undefined ? {} : { chosen: chosenWiring(set, chosen, choice.why, reOhm) }),
-    ...present({ cable: cable?.cable }),
-    ...(cable === undefined ? {} : { cableCandidates: cable.candidates })
+    ...present({
+      chosen: chosen === undefined ? undefined : chosenWiring(set, chosen, choice.why, reOhm),
+      cable: cable?.cable,
+      cableCandidates: cable?.candidates
+    })
   }
   return {
     result,

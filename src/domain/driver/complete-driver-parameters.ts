@@ -93,8 +93,10 @@ function withConnection(set: SmallSignalSet, sheet: DriverSheet, coils: Required
     blTm: (set.blTm * to.forceFactor) / from.forceFactor,
     qes,
     qts: qes === set.qes ? set.qts : (set.qms * qes) / (set.qms + qes),
-    ...(leH === undefined ? {} : { leH: leH * turns }),
-    ...(leParallelOhm === undefined ? {} : { leParallelOhm: leParallelOhm * turns }),
+    ...present({
+      leH: leH === undefined ? undefined : leH * turns,
+      leParallelOhm: leParallelOhm === undefined ? undefined : leParallelOhm * turns
+    }),
     ...extras
   }
   const names: readonly SmallSignalQuantity[] = ['reOhm', 'blTm', 'qes', 'qts']

@@ -1,5 +1,6 @@
 /** The frame around every page of the documentation. */
 import { type Html, html } from '../../documents/draw/html.ts'
+import { htmlPage } from '../../documents/draw/html-page.ts'
 import { version } from '../wire/answer/version.ts'
 
 export interface Chapter {
@@ -36,24 +37,17 @@ export function page({ title, here, chapters }: Page): string {
   const top = places.map(
     ([href, name]) => html`<a href="${href}"${href === here ? html` aria-current="page"` : undefined}>${name}</a>`
   )
-  return html`<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${title}</title>
+  const links = html`
 <link rel="icon" href="data:,">
 <link rel="stylesheet" href="/docs/style.css">
-<script src="/docs/try-it.js" defer></script>
-</head>
-<body>
-<a class="skip" href="#content">Skip to the content</a>
+<script src="/docs/try-it.js" defer></script>`
+  return htmlPage(
+    { language: 'en', title, links },
+    html`<a class="skip" href="#content">Skip to the content</a>
 <header><p class="name">Cabinbass <span>${version}</span></p><nav aria-label="Pages">${top}</nav></header>
 <div class="frame">
 <nav class="contents" aria-label="On this page"><div class="search" hidden><label>Search this page <input type="search" id="search" autocomplete="off"></label><ul id="found" aria-live="polite"></ul></div><details open><summary>On this page</summary><ul>${chapters.map(contentsOf)}</ul></details></nav>
 <main id="content"><h1>${title}</h1>${chapters.map(sectionOf)}</main>
-</div>
-</body>
-</html>
-`.html
+</div>`
+  )
 }

@@ -2,6 +2,7 @@
 
 import { type LanguageCode, languageCodes } from '../../contract/sentences/words.ts'
 import { drawn, type Html, html } from '../../documents/draw/html.ts'
+import { htmlPage } from '../../documents/draw/html-page.ts'
 import { languages } from '../../domain/languages.ts'
 import { type Language, told } from '../../domain/say.ts'
 import { bootSketch } from './boot-sketch.ts'
@@ -127,17 +128,9 @@ export function frontPage(front: Front): string {
   const title = faults.length > 0 ? `${mend(faults.length, language)}: ${NAME}` : `${NAME}: ${promise}`
   const kept = named === undefined ? undefined : html`<input type="hidden" name="language" value="${named}">`
   const example = frontAddress('/plan', { ...frontExample, ...(named === undefined ? {} : { language: named }) })
-  return html`<!doctype html>
-<html lang="${language.tag}">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="description" content="${promise}">
-<title>${title}</title>
-<style>${drawn(frontStyle)}</style>
-</head>
-<body>
-<a class="skip" href="#form">${told(language, 'front.skip')}</a>
+  return htmlPage(
+    { language: language.tag, title, description: promise, style: frontStyle },
+    html`<a class="skip" href="#form">${told(language, 'front.skip')}</a>
 <header><p class="name">${NAME}</p><nav aria-label="${told(language, 'front.pages')}"><a href="/docs">${told(language, 'front.guide')}</a> <a href="/docs/reference">${told(language, 'front.reference')}</a> <a href="/openapi.yaml">${told(language, 'front.contract')}</a>${otherLanguages(front)}</nav></header>
 <main>
 <h1>${promise}</h1>
@@ -149,10 +142,8 @@ ${frontGroups.map((each, index) => group(each, index, front))}
 <p class="line">${told(language, 'front.kept')}</p>
 </form>
 </main>
-<footer><p>${told(language, 'front.no-approval')}</p><p>${told(language, 'front.programs')} <code>POST /v1/plans</code>, ${told(language, 'front.same-json')} <a href="/docs">${told(language, 'front.guide')}</a></p></footer>
-</body>
-</html>
-`.html
+<footer><p>${told(language, 'front.no-approval')}</p><p>${told(language, 'front.programs')} <code>POST /v1/plans</code>, ${told(language, 'front.same-json')} <a href="/docs">${told(language, 'front.guide')}</a></p></footer>`
+  )
 }
 
 /** The address of what was typed, empty fields left out. */

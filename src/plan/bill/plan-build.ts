@@ -78,9 +78,11 @@ function billed(request: ResolvedPlan, box: BoxLayout, sheets: SheetsPart, circu
       ...present({ wire: insideWire })
     },
     restraint: held,
-    ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
-    ...(finish.covered ? { carpet: {} } : {}),
-    ...(trunk === undefined ? {} : { cable: billedTrunk(trunk, circuit) }),
+    ...present({
+      lining: finish.lined ? { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } : undefined,
+      carpet: finish.covered ? {} : undefined,
+      cable: trunk === undefined ? undefined : billedTrunk(trunk, circuit)
+    }),
     branches: branches.map(branch => ({ ...billedRun(branch), amplifier: branch.amplifier })),
     wire: { ...present({ speaker: speakerWire }), lead: signalLead }
   })

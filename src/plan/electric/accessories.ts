@@ -19,10 +19,13 @@ function secondBatteryOf({ supply }: SupplyBrief, runs: PowerRuns): PlanCircuit[
   return {
     ...worded({ name: say('part.second-battery-name', { capacityAh, chemistry: say(`part.chemistry.${chemistry}`) }) }),
     link: link.kind,
-    ...(link.kind === 'relay' && trunk !== undefined ? { relayA: relayRating(trunk) } : {}),
-    ...(link.kind === 'joined' ? {} : { signalWireM: supply.positiveLengthM }),
-    ...(chemistry === 'lithium' ? { sealed: true } : {}),
-    ...present({ charger, lead: secondLead })
+    ...present({
+      relayA: link.kind === 'relay' && trunk !== undefined ? relayRating(trunk) : undefined,
+      signalWireM: link.kind === 'joined' ? undefined : supply.positiveLengthM,
+      sealed: chemistry === 'lithium' ? true : undefined,
+      charger,
+      lead: secondLead
+    })
   }
 }
 

@@ -1,4 +1,5 @@
 /** From the distribution block to each amplifier: judged by that amplifier's own terminal and fuses, in the heat of the boot. */
+
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { ChosenFuse } from '../../contract/supply/fuse.ts'
 import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
@@ -8,7 +9,7 @@ import { resaid } from '../../domain/caution.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { voltageClass } from '../../domain/circuit/fuse/fuse-families-iso-8820.ts'
-import { fuseJudgement } from '../../domain/circuit/fuse/fuse-judgement.ts'
+import { usualFuseTypes } from '../../domain/circuit/fuse/fuse-rating.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
 import { type Part, runPart } from '../request/part.ts'
@@ -37,9 +38,11 @@ export function namesOf(amplifiers: readonly AmplifierOnSupply[]): readonly stri
 function sheetOf({ supply: { makerFuseA, terminalAreaM2 } }: SupplyBrief, amplifier: AmplifierOnSupply, index: number) {
   const { onboardFusesA } = amplifier
   return {
-    ...present({ onboardFusesA }),
-    ...(index > 0 || makerFuseA === undefined ? {} : { makerFuseA }),
-    ...(index > 0 || terminalAreaM2 === undefined ? {} : { terminalAreaM2 })
+    ...present({
+      onboardFusesA,
+      makerFuseA: index > 0 || makerFuseA === undefined ? undefined : makerFuseA,
+      terminalAreaM2: index > 0 || terminalAreaM2 === undefined ? undefined : terminalAreaM2
+    })
   }
 }
 
@@ -52,7 +55,7 @@ function faultOf(brief: SupplyBrief, strong: boolean): Pick<CableChoiceRequest, 
   const { converter, source } = supply
   if (Object.keys(second).length > 0) return { source: second }
   if (strong) return { source: starter }
-  const usualTypes = fuseJudgement.usualTypes[voltageClass(amplifierV)]
+  const usualTypes = usualFuseTypes(voltageClass(amplifierV))
   return { fuseTypes: [...usualTypes], ...(converter === undefined ? present({ source }) : {}) }
 }
 

@@ -1,9 +1,10 @@
 /** From the battery to the amplifier, the distribution block or the charger of a second battery: what its cable and fuse are asked. */
+
 import type { CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { FuseAnswer, FuseRequest } from '../../contract/supply/supply-fuses.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
-import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
+import { supplyDefaults } from '../../domain/circuit/source/defaults.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import type { Part } from '../request/part.ts'
@@ -90,8 +91,10 @@ export function trunkFuse(
     heavyCurrentA: heavyCurrentA / runs,
     systemVoltageV,
     cable: { designation, ...brief.onTheWay },
-    ...(makerFuseA === undefined || task.shared || runs > 1 ? {} : { makerFuseA }),
-    ...(task.link !== undefined && task.link.kind !== 'charger' ? { linksTwoBatteries: true } : {}),
+    ...present({
+      makerFuseA: makerFuseA === undefined || task.shared || runs > 1 ? undefined : makerFuseA,
+      linksTwoBatteries: task.link !== undefined && task.link.kind !== 'charger' ? true : undefined
+    }),
     ...sourceOf(brief),
     ...present({ distanceM: fuseDistanceM, sheathed })
   }
@@ -104,7 +107,7 @@ export function trunkRun(
   { shared, link }: TrunkTask
 ): PowerRun {
   const { positiveLengthM, return: path } = supply
-  const leadM = shared ? 0 : ((path.kind === 'chassis' ? path.leadLengthM : 0) ?? supplyJudgement.groundLeadM)
+  const leadM = shared ? 0 : ((path.kind === 'chassis' ? path.leadLengthM : 0) ?? supplyDefaults.groundLeadM.value)
   const fuse = part.done ? part.outcome.result.fuse : undefined
   return {
     ...size,
@@ -120,6 +123,6 @@ export function trunkRun(
 /** The share of trunk and branch rests on a default of the plan: the parts only see the result. */
 export function dropAssumed({ supply }: SupplyBrief, shared: boolean): readonly Assumption[] {
   if (!shared || supply.dropLimitPercent !== undefined) return []
-  const { value, why } = supplyJudgement.dropLimitPercent
+  const { value, why } = supplyDefaults.dropLimitPercent
   return [{ field: 'supply.dropLimitPercent', value, why: `${why}; main cable and branch share it by their lengths` }]
 }

@@ -1,7 +1,8 @@
 /** A second battery at the amplifiers: how it is tied to the first, its own fuse, cable and ground. */
+
 import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { Caution } from '../../domain/caution.ts'
-import { converterJudgement } from '../../domain/circuit/load/converter-judgement.ts'
+import { converterDefaults } from '../../domain/circuit/load/defaults.ts'
 import type { BatteryRequest } from '../../domain/circuit/source/engine-off.ts'
 import { unlike } from '../../domain/circuit/source/unlike-batteries.ts'
 import type { Assumption } from '../../domain/outcome.ts'
@@ -37,7 +38,7 @@ export const CHARGER_OVER_NOMINAL = 1.2
  * @check  30 A → 40.9 A
  */
 export const chargerInputA = (ratedA: number): number =>
-  (ratedA * CHARGER_OVER_NOMINAL) / converterJudgement.efficiency.value
+  (ratedA * CHARGER_OVER_NOMINAL) / converterDefaults.efficiency.value
 
 /** Ordinary music decides, since that is what it replaces on the whole. */
 export function secondLink({ supply }: SupplyBrief, { currents }: SupplyCurrent): SecondLink | undefined {

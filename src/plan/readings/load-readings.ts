@@ -1,7 +1,7 @@
 /** Readings under load: drops along the plus and minus side, over a fuse and over one joint, each beside its current. */
 
 import type { PlanReading } from '../../contract/systems/readings.ts'
-import { circuitJudgement } from '../../domain/circuit/points/circuit-judgement.ts'
+import { circuitDefaults } from '../../domain/circuit/points/defaults.ts'
 import type { Probe } from '../../domain/circuit/readings/measured.ts'
 import type { SolvedLevel } from '../../domain/circuit/readings/solved-level.ts'
 import { say } from '../../domain/say.ts'
@@ -126,13 +126,13 @@ function fuseAndJoint({ heavy, request, mainIds, when }: Card): readonly PlanRea
   const fuse = request.fuses?.[0]
   if (heavy === undefined || fuse === undefined) return []
   const row = { step: 'plus-drop', when: when.music }
-  const joint = readingOf(heavy, 'mV', see => circuitJudgement.jointOhm.value * see.through(mainIds), {
+  const joint = readingOf(heavy, 'mV', see => circuitDefaults.jointOhm.value * see.through(mainIds), {
     ...row,
     what: say('reading.one-joint'),
     probes: say('reading.lug-to-stud'),
     above: say('reading.remake-it-crimp-bare-metal-torque')
   })
-  const poor = POOR_JOINT_OHM / circuitJudgement.jointOhm.value
+  const poor = POOR_JOINT_OHM / circuitDefaults.jointOhm.value
   return [
     readingOf(heavy, 'mV', see => see.between(fuse.from, fuse.to), {
       ...row,

@@ -1,6 +1,7 @@
 /** Changes worth trying for a plan whose supply is short of something, each a patch on its request. */
+
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { converterJudgement } from '../../domain/circuit/load/converter-judgement.ts'
+import { converterDefaults } from '../../domain/circuit/load/defaults.ts'
 import { inDigits, toDigits } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import { type Candidate, cableCandidates, smallerSize } from './cable-candidates.ts'
@@ -43,7 +44,7 @@ function converter({ supply }: PlanRequest, { problems, fullSineA = Infinity }: 
     return problems.has('amplifier-voltage-class') ? [{ ...base, what, patch: { supply: { converter: {} } } }] : []
   }
   if (!problems.has('converter-too-small') || given.ratedA === undefined) return []
-  const ratedA = converterJudgement.ratingsA.find(each => each >= fullSineA)
+  const ratedA = converterDefaults.ratingsA.value.find(each => each >= fullSineA)
   if (ratedA === undefined) return []
   return [
     { ...base, what: say('answer.take-a-converter-of-a', { ratedA }), patch: { supply: { converter: { ratedA } } } }

@@ -1,11 +1,12 @@
 /** The electrical half of a plan in the few figures that a remedy changes. */
+
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { RemedyFigures } from '../../contract/systems/remedies.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { type Caution, gravity } from '../../domain/caution.ts'
 import { cableSize } from '../../domain/circuit/cable/cable-size.ts'
-import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
+import { supplyDefaults } from '../../domain/circuit/source/defaults.ts'
 import { present } from '../../domain/present.ts'
 import { leastVoltage } from '../electric/graph/circuit-figures.ts'
 import { type CircuitPart, planGraph } from '../electric/graph/plan-graph.ts'
@@ -102,7 +103,7 @@ function nearMissOf({ supply }: PlanRequest, cable: CablePart): NearMiss | undef
   const below = result.candidates[chosen - 1]
   if (below === undefined || missPercent === undefined || dropV === undefined || dropLimitV === undefined)
     return undefined
-  const allowedPercent = supply.dropLimitPercent ?? supplyJudgement.dropLimitPercent.value
+  const allowedPercent = supply.dropLimitPercent ?? supplyDefaults.dropLimitPercent.value
   return { designation: below.designation, missPercent, limitPercent: (allowedPercent * dropV) / dropLimitV }
 }
 

@@ -74,8 +74,7 @@ function boxDrivers({ driver, driverCount }: ResolvedPlan, face: Face): BoxBrief
     ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
     count: driverCount,
     ...driver.mounting,
-    ...(face === 'front' ? {} : { face }),
-    ...present({ sdM2, xmaxM })
+    ...present({ face: face === 'front' ? undefined : face, sdM2, xmaxM })
   }
 }
 

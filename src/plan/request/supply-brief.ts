@@ -4,10 +4,10 @@ import type { BatterySource } from '../../contract/supply/fuse.ts'
 import type { CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply } from '../../contract/supply/supply-current.ts'
 import type { PlanCar, PlanRequest, PlanSupply } from '../../contract/systems/plan-request.ts'
-import { cableJudgement } from '../../domain/circuit/cable/cable-judgement.ts'
+import { cableDefaults } from '../../domain/circuit/cable/defaults.ts'
 import type { SurroundingsRequest } from '../../domain/circuit/fuse/protected-cable.ts'
 import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
-import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
+import { supplyDefaults } from '../../domain/circuit/source/defaults.ts'
 import { present } from '../../domain/present.ts'
 import { type DrawSheet, drawSheet } from './plan-amplifier.ts'
 import { usual } from './plan-usual.ts'
@@ -42,7 +42,7 @@ function conductorOf({ conductor, insulationC, ambientC, spaces, bundledConducto
 
 /** The boot, unless the caller knows the run to be cooler than that. */
 function bootOf({ ambientC, spaces: _, ...rest }: Laid): Laid {
-  return ambientC !== undefined && ambientC < cableJudgement.ambientCabinC.value
+  return ambientC !== undefined && ambientC < cableDefaults.ambientCabinC.value
     ? { ...rest, ambientC }
     : { ...rest, spaces: ['boot'] }
 }
@@ -74,7 +74,7 @@ export function supplyBrief({
     drive: car.drive,
     bass: { ...present({ name }), ...drawSheet(amplifier) },
     amplifierV,
-    dropAllowedV: ((dropLimitPercent ?? supplyJudgement.dropLimitPercent.value) / 100) * amplifierV,
+    dropAllowedV: ((dropLimitPercent ?? supplyDefaults.dropLimitPercent.value) / 100) * amplifierV,
     onTheWay,
     inTheBoot: bootOf(onTheWay),
     branchM,

@@ -32,8 +32,7 @@ export function vehicleFacts({ car, supply }: PlanRequest, { circuit, signal, bi
   const lugs = bill.filter(({ part }) => part === 'ring-lug')
   return {
     circuit,
-    ...present({ drive: car.drive, turnOn }),
-    ...(fuse === undefined ? {} : { fuseTailM: fuseTailM(supply, fuse) }),
+    ...present({ drive: car.drive, turnOn, fuseTailM: fuse === undefined ? undefined : fuseTailM(supply, fuse) }),
     capacitor: supply.capacitor !== undefined,
     lugCount: lugs.reduce((sum, { need }) => sum + need, 0),
     sheathed: supply.sheathed === true

@@ -4,7 +4,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { standsIn } from './stands-in.ts'
 
 /** Usual sizes of bass drivers, flange, hole and depth; common practice, no source. */
-const usualDrivers = [
+export const usualDrivers = [
   { nominalM: 0.38, flangeDiameterM: 0.388, cutOutDiameterM: 0.352, mountingDepthM: 0.185 },
   { nominalM: 0.3, flangeDiameterM: 0.312, cutOutDiameterM: 0.282, mountingDepthM: 0.158 },
   { nominalM: 0.25, flangeDiameterM: 0.262, cutOutDiameterM: 0.232, mountingDepthM: 0.142 },
@@ -12,9 +12,9 @@ const usualDrivers = [
   { nominalM: 0.165, flangeDiameterM: 0.18, cutOutDiameterM: 0.146, mountingDepthM: 0.085 }
 ] as const
 
-export function largestDriver(request: PlanRequest): PlanWaysOut['largestDriver'] {
+export function largestDriver(request: PlanRequest, driverCount = 1): PlanWaysOut['largestDriver'] {
   const found = usualDrivers.find(({ nominalM: _, ...mounting }) =>
-    standsIn({ ...request, enclosure: {}, driverCount: 1, driver: { ...request.driver, mounting } })
+    standsIn({ ...request, enclosure: {}, driverCount, driver: { ...request.driver, mounting } })
   )
   if (found === undefined) return undefined
   const { nominalM, flangeDiameterM, mountingDepthM } = found

@@ -147,7 +147,10 @@ const braces = ({ braceCount, braceWindows, way }: BuildFacts): BuildNode =>
       })
     ],
     needs: ['cut-panels', 'order-panels'],
-    tools: [say('tool.jigsaw'), way === 'saw-and-router' ? say('tool.router') : say('tool.rasp')],
+    tools:
+      way === 'saw-and-router'
+        ? [say('tool.jigsaw'), say('tool.router')]
+        : [say('tool.jigsaw-with-a-fine-blade'), say('tool.rasp')],
     substitutes: [say('board.drill-the-corners-of-a-window')],
     uses: ['cut-panel'],
     makes: ['brace'],

@@ -35,6 +35,17 @@ describe('a capacitor', () => {
     expect(guard?.inrushA).toBeCloseTo(12.8 / 0.01, 3)
   })
 
+  it('has the figures of capacitorGuards: 1280 A through 3 + 5 + 2 mΩ, 207 J of 2 F at 14.4 V', () => {
+    const still = {
+      ...plain,
+      alternators: [{ id: 'alternator', plus: 'p', minus: 'm', setV: 14.4, idleA: 1e4, drivingA: 1e4 }]
+    }
+    const [guard] = computeCircuit({ ...still, capacitors: [capacitor] }).result.capacitors ?? []
+    expect(guard?.inrushA).toBeCloseTo(1280, 3)
+    expect(guard?.storedJ).toBeCloseTo(207, -1)
+    expect(0.5 * 2 * 14.4 ** 2).toBeCloseTo(207.36, 9)
+  })
+
   it('holds C·V²/2 and is charged in R·C·ln V: 2 F, 10 Ω', () => {
     const [guard] = computeCircuit(withOne()).result.capacitors ?? []
     // the regulator of 14.4 V less 2 mΩ and the (14.4 − 12.8) V/0.2 Ω of the battery, silent: (1000/0.85 … 15 W) on 4 mΩ

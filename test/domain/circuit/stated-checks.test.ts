@@ -13,7 +13,13 @@ import { cableFault } from '../../../src/domain/circuit/fuse/cable-fault.ts'
 import { fuseFamily } from '../../../src/domain/circuit/fuse/fuse-families-iso-8820.ts'
 import { highestFuse } from '../../../src/domain/circuit/fuse/protected-cable.ts'
 import { collapseFactor } from '../../../src/domain/circuit/graph/shared-trunk.ts'
-import { nominalVoltage, suitsSupply, usualRatedVoltageV } from '../../../src/domain/circuit/load/voltage-class.ts'
+import { disproved, plausiblePower } from '../../../src/domain/circuit/load/amplifier-draw.ts'
+import {
+  nominalVoltage,
+  suitsSupply,
+  usualRatedVoltageV,
+  voltageClassCautions
+} from '../../../src/domain/circuit/load/voltage-class.ts'
 import { solvePoints } from '../../../src/domain/circuit/points/solve-points.ts'
 import { capacitorEffect, prechargeRatingW, usualPrechargeOhm } from '../../../src/domain/circuit/source/capacitor.ts'
 import { engineOff } from '../../../src/domain/circuit/source/engine-off.ts'
@@ -182,6 +188,28 @@ describe('a supply', () => {
     expect(suitsSupply({ ratedVoltageV: 9.5 }, 12)).toBe(false)
     expect(suitsSupply({ ratedVoltageV: 16.3 }, 12)).toBe(false)
     expect(suitsSupply({}, 12)).toBe(true)
+  })
+
+  it('of the wrong class asks for a converter to the class of the amplifier: 240 W are 10 A at 24 V, 20 A at 12 V, 5 A at 48 V', () => {
+    const converterA = (ratedVoltageV: number, systemVoltageV: number) =>
+      voltageClassCautions({ ratedVoltageV }, systemVoltageV, 240, '')[0]?.figures?.converterA
+    expect(converterA(28.8, 12)).toBeCloseTo(10, 12)
+    expect(converterA(14.4, 24)).toBeCloseTo(20, 12)
+    expect(converterA(57.6, 12)).toBeCloseTo(5, 12)
+    // an old rating of 12 V or 13.8 V is of the same class
+    expect(converterA(13.8, 24)).toBeCloseTo(20, 12)
+    expect(converterA(14.4, 12)).toBeUndefined()
+  })
+
+  it('is believed to give just what its fuses pass, to six digits', () => {
+    // 2 × 30 A at 14.4 V and 0.85: 734.4 W
+    expect(plausiblePower(0.85, 14.4, [30, 30])).toBeCloseTo(734.4, 9)
+    expect([734.4, 734.4 * 1.000009, 734.4 * 1.000012, 735].map(claimedW => disproved(claimedW, 734.4))).toEqual([
+      false,
+      false,
+      true,
+      true
+    ])
   })
 
   it('of two batteries, 12.7 V/6 mΩ and 12.5 V/9 mΩ, gives 740 W at 4 mΩ 12.1574 V', () => {

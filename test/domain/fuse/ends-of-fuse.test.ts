@@ -36,6 +36,12 @@ describe('ends of a fuse', () => {
     expect(by(150)).toBe(100)
   })
 
+  it('lies no hotter than its list goes where the cable may: 22 of 40 A in 140 °C as in 125 °C', () => {
+    const hot = { ...cable, insulationC: 200, ambientC: 140 } as const
+    const { bounds } = rated({ currentA: 20, heavyCurrentA: 11, cable: hot, loadRatio: 0.5 }).result
+    expect(bounds.thermalA).toBeCloseTo(11 / 0.5 / (22 / 40), 6)
+  })
+
   it('bears 23 of 40 A in 120 °C, between 25 at 110 and 22 at 125 °C (data sheet, second-hand)', () => {
     const hot = { ...cable, insulationC: 125, ambientC: 120 } as const
     const { bounds } = rated({ currentA: 20, heavyCurrentA: 11, cable: hot, loadRatio: 0.5 }).result

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { fuseTypes } from '../../../src/contract/supply/words.ts'
+import { type FuseType, fuseTypes } from '../../../src/contract/supply/words.ts'
 import { batteryOhmFromCranking, faultCurrent, fuseOhm } from '../../../src/domain/circuit/fuse/battery-source.ts'
 import { cableFault } from '../../../src/domain/circuit/fuse/cable-fault.ts'
 import { fuseFamilies } from '../../../src/domain/circuit/fuse/fuse-families-iso-8820.ts'
@@ -29,18 +29,19 @@ describe('fuse tables', () => {
     it(`holds type ${row[0]} as remembered twice: no source, a slip of one hand shows`, () =>
       expect(familyOf(row[0])).toEqual(row))
 
-  const bandsOf = (type: string, quoted: string) => {
+  const bandsOf = (type: string, quoted: string, isWhole: boolean) => {
     for (const row of quoted.split('|')) {
       const [percent = 0, least, most] = row.split(' ').map(text => (text === '-' ? undefined : Number(text)))
-      const band = timeBand(type as 'C' | 'E' | 'SF30', 40, (40 * percent) / 100)
-      expect(band.minimumS).toBe(least)
-      expect(band.maximumS).toBe(most)
+      const band = timeBand(type as FuseType, 40, (40 * percent) / 100)
+      // between rows that have one bound the other is read off the rows around
+      if (isWhole || least !== undefined) expect(band.minimumS).toBe(least)
+      if (isWhole || most !== undefined) expect(band.maximumS).toBe(most)
     }
   }
   for (const [type, quoted] of Object.entries(timeLimitsAsQuoted))
-    it(`opens type ${type} within its quoted limits`, () => bandsOf(type, quoted))
+    it(`opens type ${type} within its quoted limits`, () => bandsOf(type, quoted, true))
   for (const [type, quoted] of Object.entries(timeLimitsRecalled))
-    it(`opens type ${type} within limits remembered twice: no source`, () => bandsOf(type, quoted))
+    it(`opens type ${type} within limits remembered twice: no source`, () => bandsOf(type, quoted, type === 'SF30'))
 
   it('opens sooner the higher the current, and promises nothing below the first row', () => {
     for (const type of fuseTypes) {

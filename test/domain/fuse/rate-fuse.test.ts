@@ -74,6 +74,9 @@ describe('fuse of a cable', () => {
     expect(far(0.175)).toEqual([])
     expect(far(7.01 * 0.0254)).toEqual(['fuse-too-far note'])
     expect(far(0.3)).toEqual(['fuse-too-far note'])
+    // at a limit it still is within it
+    expect(far(0.45)).toEqual(['fuse-too-far note'])
+    expect(far(1.016, true)).toEqual(['fuse-too-far care'])
     expect(far(0.46)).toEqual(['fuse-too-far stop'])
     expect(far(0.46, true)).toEqual(['fuse-too-far care'])
     expect(far(1.1, true)).toEqual(['fuse-too-far stop'])

@@ -43,6 +43,11 @@ describe('a fuse before several cables', () => {
     expect(() => rateFuse(more)).toThrow(/8 AWG/)
   })
 
+  it('advises the cable that carries just the load and its fuse: 80 A on 10 AWG is sent to 8 AWG, 80 A', () => {
+    expect(() => rateFuse({ ...base, currentA: 80, heavyCurrentA: 50, cable: cable('10 AWG') })).toThrow(/use 8 AWG/)
+    expect(() => rateFuse({ ...base, currentA: 80.5, heavyCurrentA: 50, cable: cable('10 AWG') })).toThrow(/use 6 AWG/)
+  })
+
   it('counts 20 °C copper before it once out, and says what it took', () => {
     const lead = (distanceM?: number) =>
       rateFuse({ ...base, ...(distanceM === undefined ? {} : { distanceM }) }).assumed.find(

@@ -17,6 +17,13 @@ describe('an alternator by the speed of its shaft', () => {
       expect(Math.abs((ratedA * at(perMinute)) / currentA - 1), `${perMinute}`).toBeLessThan(0.03)
   })
 
+  it('is (1 − e^−(n − 950)/880)/(1 − e^−5050/880): 0.466 at 1500 per minute, 0.621 at 1800, 0.732 at 2100', () => {
+    expect([1500, 1800, 2100].map(at)).toEqual([0.466, 0.621, 0.732].map(share => expect.closeTo(share, 3)))
+    // by the same formula of 48 A at 5000: 15.9 A at 1300 and 40.1 A at 2500
+    expect((48 * at(1300)) / at(5000)).toBeCloseTo(15.9, 0)
+    expect((48 * at(2500)) / at(5000)).toBeCloseTo(40.1, 0)
+  })
+
   it('gives nothing below its cut-in, all at its rated speed, half of it not far above idle', () => {
     expect([at(900), at(6000)]).toEqual([0, 1])
     expect(at(1500)).toBeGreaterThan(0.4)

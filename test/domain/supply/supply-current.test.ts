@@ -80,6 +80,8 @@ describe('current draw', () => {
     expectPrinted(asked([regulated]).result.sizing.fullSineA, '156.86')
     // each at its own worst voltage: 1600/0.85·(1/14.4 + 1/12)
     expectPrinted(asked([unregulated, regulated]).result.sizing.fullSineA, '287.58')
+    const heavyA = (amplifiers: readonly AmplifierOnSupply[]) => asked(amplifiers).result.sizing.heavyA
+    expect(heavyA([unregulated, regulated])).toBeCloseTo(heavyA([unregulated]) + heavyA([regulated]), 9)
     expectPrinted(asked([{ ...unregulated, ratedVoltageV: 28.8 }], 24).result.sizing.fullSineA, '65.36')
     expect(asked([unregulated]).cautions.find(({ code }) => code === 'unregulated-sizing')?.message).toMatch(
       /131 A at 14\.4 V against 109 A/

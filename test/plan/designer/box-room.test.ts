@@ -88,7 +88,7 @@ describe('the room of the designer', () => {
   it('takes the boards off the outside', () => {
     const upright = { boardM: 0.018, recessM: 0, frontM: 0.018, leanRad: 0 }
     // worked by hand: 964 × 364 × 464 mm
-    expect(insideM3(upright, { width: 1, height: 0.4, depth: 0.5 })).toBeCloseTo(0.162816, 6)
+    expect(insideM3(upright)({ width: 1, height: 0.4, depth: 0.5 })).toBeCloseTo(0.162816, 6)
   })
 
   it('says of closed boxes what the layout says, and how large they are outside', () => {

@@ -15,8 +15,8 @@ import { countText, holeRows, materialTitle, seenFrom } from '../../panels/panel
 import { markTexts } from '../../panels/panel-marks.ts'
 import { panelsToDraw } from '../../panels/panel-work.ts'
 import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
-import { buyText, clearanceRows, cutListRows, shoppingRows, shops, stepUsing } from '../plan-rows.ts'
-import { chapter, figureOf, fold, list, table } from './page-parts.ts'
+import { buyText, clearanceRows, cutListRows, panelsLine, shoppingRows, shops, stepUsing } from '../plan-rows.ts'
+import { chapter, figureOf, fold, list, phoneFold, table } from './page-parts.ts'
 
 function stepOf(plan: PlanPaper, part: BillRow['part']): Html | undefined {
   const number = stepUsing(plan, part)
@@ -50,6 +50,7 @@ export function buy(plan: PlanPaper): Html | undefined {
     { title: told(language, 'paper.why-so-much') }
   ]
   const reasons = told(language, 'paper.why-fold')
+  const panels = panelsLine(plan)
   return chapter(
     plan,
     {
@@ -58,9 +59,7 @@ export function buy(plan: PlanPaper): Html | undefined {
       line: told(language, 'paper.buy.line')
     },
     html`${lists}`,
-    bill.some(({ part }) => part === 'sheet')
-      ? html`<p class="quiet">${told(language, 'paper.cut-to-size')}</p>`
-      : undefined,
+    panels === undefined ? undefined : html`<p class="quiet">${panels}</p>`,
     fold(reasons, table(reasons, columns, why))
   )
 }
@@ -96,14 +95,18 @@ function sheet(layout: SheetLayout, paper: Reader): Html {
   }</div>`
 }
 
-/** Panels that a size alone does not describe. In sight once for each set of holes; copies marked unlike, and mere marks, folded. */
+/** Panels that a size alone does not describe. In sight once for each set of holes, on a phone that of the drivers; copies marked unlike, and mere marks, folded. */
 function panelFigures(all: readonly Panel[], paper: Reader): Html {
+  const first = all.findIndex(({ cutOuts }) => cutOuts.some(({ purpose }) => purpose === 'driver'))
   const drawn = all.map((each, index) => {
     const title = `${panelName(each.name, paper)}${countText(each, paper)}, ${seenFrom(each, paper)}`
     const picture = figureOf(pagePanel(each, `panel-${index + 1}`, paper), 'drawing small')
     const words = list([...holeRows(each, paper), ...markTexts(each, paper)])
-    const open = each.cutOuts.length > 0 && all.findIndex(other => sameHoles(other, each)) === index
-    return open ? { open: html`<div><h3>${title}</h3>${picture}${words}</div>` } : { shut: fold(title, picture, words) }
+    const isOwn = each.cutOuts.length > 0 && all.findIndex(other => sameHoles(other, each)) === index
+    if (!isOwn) return { shut: fold(title, picture, words) }
+    return index === first
+      ? { open: html`<div><h3>${title}</h3>${picture}${words}</div>` }
+      : { open: phoneFold(title, picture, words) }
   })
   return html`<div class="two">${drawn.map(({ open }) => open)}</div>${drawn.map(({ shut }) => shut)}`
 }

@@ -19,11 +19,19 @@ export function table(caption: string, columns: readonly Column[], rows: readonl
   )}</tr></thead><tbody>${rows.map(row => html`<tr>${row.map(cell)}</tr>`)}</tbody></table>`
 }
 
+/** A table that a phone has no room for: moved sideways by itself. */
+export const across = (name: string, wide: Html): Html =>
+  html`<div class="across" tabindex="0" role="region" aria-label="${name}">${wide}</div>`
+
 export const list = (items: readonly string[]): Html | undefined =>
   items.length === 0 ? undefined : html`<ul>${items.map(item => html`<li>${item}</li>`)}</ul>`
 
 export const fold = (line: string, ...content: readonly Part[]): Html =>
   html`<details><summary>${line}</summary>${content}</details>`
+
+/** Folded on a phone, where one is wanted at a time; open wherever there is room. */
+export const phoneFold = (line: string, ...content: readonly Part[]): Html =>
+  html`<details class="desk"><summary>${line}</summary>${content}</details>`
 
 export const figureOf = (svg: string, className = 'drawing'): Html =>
   html`<figure class="${className}">${drawn(svg)}</figure>`

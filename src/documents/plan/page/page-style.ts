@@ -103,8 +103,10 @@ summary::after{content:"+";position:absolute;right:.2rem;top:.45rem;color:var(--
 .shop .time{font-weight:400}
 footer{border-top:1px solid var(--rule);padding-top:.6rem;padding-bottom:1.2rem;color:var(--quiet);font-size:.94rem}
 @media (max-width:39.9rem){h2{font-size:1.6rem}table{font-size:.94rem}th,td{padding-right:.45rem}}
-@media (max-width:22rem){th,td{overflow-wrap:anywhere}}
+@media (max-width:24rem){th,td{overflow-wrap:anywhere;hyphens:auto}}
+.two th,.two td{overflow-wrap:anywhere;hyphens:auto}
 @media (min-width:40rem){
+@supports selector(details::details-content){.desk::details-content{display:block;content-visibility:visible;block-size:auto}.desk>summary{pointer-events:none}.desk>summary::after{content:none}}
 .two{grid-template-columns:repeat(2,minmax(0,1fr))}
 .buy{columns:2;column-gap:2rem}.buy li{break-inside:avoid}
 .cautions{columns:2;column-gap:2.2rem}
@@ -131,6 +133,7 @@ nav,.skip{display:none}
 body{counter-reset:figure}
 figure{counter-increment:figure}
 figure::after{content:"Figure " counter(figure);display:block;font-size:8pt;color:var(--quiet)}
+:lang(de) figure::after{content:"Bild " counter(figure)}
 main,footer{padding:0;max-width:none}
 .cover{grid-template-columns:98mm minmax(0,1fr);gap:3mm 6mm}
 h2,h3,caption,.name{break-after:avoid}

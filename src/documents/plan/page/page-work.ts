@@ -3,14 +3,14 @@ import { told } from '../../../domain/say.ts'
 import { findingChart } from '../../charts/finding-chart.ts'
 import { portAirChart, travelChart } from '../../charts/plan-charts.ts'
 import { type Html, html } from '../../draw/html.ts'
-import { durationText, opened, type Reader } from '../../draw/number-text.ts'
+import { durationText, opened, type Reader, shortUnit } from '../../draw/number-text.ts'
 import { systemWiring } from '../../wiring/system-wiring.ts'
 import { wiringDiagram } from '../../wiring/wiring-diagram.ts'
 import { daysOf, stagesOf } from '../paper-steps.ts'
 import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
 import { conductorRows } from '../plan-rows.ts'
 import { waysTable } from '../ways-rows.ts'
-import { chapter, figureOf, fold, list, table } from './page-parts.ts'
+import { across, chapter, figureOf, fold, list, phoneFold, table } from './page-parts.ts'
 import { stretches } from './page-steps.ts'
 
 export function see(plan: PlanPaper): Html | undefined {
@@ -30,17 +30,23 @@ export function see(plan: PlanPaper): Html | undefined {
 function whatMoves({ headroom, whatIf: { headings, rows }, language }: PlanPaper): Html | undefined {
   if (rows.length === 0) return undefined
   const columns = headings.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
+  const name = told(language, 'paper.what-if.change')
   const cost = headroom === undefined ? undefined : html`<p>${headroom}</p>`
-  return fold(told(language, 'paper.limits-and-moves'), cost, table(told(language, 'paper.what-if'), columns, rows))
+  return fold(
+    told(language, 'paper.limits-and-moves'),
+    cost,
+    across(name, table(told(language, 'paper.what-if'), columns, rows))
+  )
 }
 
 function otherWays(order: NonNullable<PlanPaper['buildOrder']>, paper: Reader): Html {
   const { language } = paper
   const { headings, rows } = waysTable(order, paper)
   const columns = headings.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
+  const caption = told(language, 'paper.ways.caption', { unit: shortUnit(paper) })
   const tools = order.ways.find(({ taken }) => taken)?.tools ?? []
   const needed = html`<p>${told(language, 'paper.ways.tools', { all: tools.join(', ') })}</p>`
-  return fold(told(language, 'paper.ways.title'), table(told(language, 'paper.ways.caption'), columns, rows), needed)
+  return fold(told(language, 'paper.ways.title'), table(caption, columns, rows), needed)
 }
 
 export function build(plan: PlanPaper, { paper }: PaperOptions): Html | undefined {
@@ -67,7 +73,10 @@ function conductors(plan: PlanPaper): Html {
       ? undefined
       : html`<div>${figureOf(systemWiring(wiring), 'drawing small wiring')}<p class="quiet">${told(language, 'paper.legend')}</p>${wiring.notDrawn.map(what => html`<p class="barrier">${told(language, 'paper.not-drawn', { what })}</p>`)}</div>`
   const joints = wiring?.joints ?? []
-  const coilFigure = coils === undefined ? undefined : figureOf(wiringDiagram(coils), 'drawing small wiring')
+  const coilFigure =
+    coils === undefined
+      ? undefined
+      : phoneFold(told(language, 'paper.joints-picture'), figureOf(wiringDiagram(coils), 'drawing small wiring'))
   const words = joints.length === 0 ? undefined : fold(told(language, 'paper.joints'), list(joints))
   return html`<div class="two">${picture}<div>${table(told(language, 'paper.conductors'), columns, conductorRows(plan))}${coilFigure}${words}</div></div>`
 }

@@ -1,6 +1,7 @@
 /** The whole plan as one page: no script, nothing fetched, one style element that the content policy knows by its hash. */
 import { told } from '../../../domain/say.ts'
-import { drawn, html } from '../../draw/html.ts'
+import { html } from '../../draw/html.ts'
+import { htmlPage } from '../../draw/html-page.ts'
 import { calculationText, type PaperOptions, type PlanPaper } from '../plan-paper.ts'
 import { buy, cut } from './page-buy-cut.ts'
 import { cover } from './page-cover.ts'
@@ -28,16 +29,9 @@ export function planPage(plan: PlanPaper, options: PaperOptions): string {
   const cited = calculationText(options)
   const again =
     link === undefined ? undefined : html`<p>${told(language, 'paper.again')} <a href="${link}">${link}</a></p>`
-  return html`<!doctype html>
-<html lang="${language.tag}">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${plan.title}</title>
-<style>${drawn(pageStyle)}</style>
-</head>
-<body>
-<a class="skip" href="#main">${told(language, 'paper.skip')}</a>
+  return htmlPage(
+    { language: language.tag, title: plan.title, style: pageStyle },
+    html`<a class="skip" href="#main">${told(language, 'paper.skip')}</a>
 <main id="main">
 ${cover(plan, options)}
 ${bar}
@@ -48,8 +42,6 @@ ${lookUp(
   there.map(([id]) => id)
 )}
 </main>
-<footer><p>${told(language, 'paper.end')}</p>${cited === undefined ? undefined : html`<p>${cited}</p>`}${again}</footer>
-</body>
-</html>
-`.html
+<footer><p>${told(language, 'paper.end')}</p>${cited === undefined ? undefined : html`<p>${cited}</p>`}${again}</footer>`
+  )
 }

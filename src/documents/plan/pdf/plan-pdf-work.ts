@@ -20,7 +20,16 @@ import { systemWiring } from '../../wiring/system-wiring.ts'
 import { wiringDiagram } from '../../wiring/wiring-diagram.ts'
 import { daysOf, stagesOf } from '../paper-steps.ts'
 import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
-import { buyText, cardText, conductorRows, cutListRows, shoppingRows, shops, stepUsing } from '../plan-rows.ts'
+import {
+  buyText,
+  cardText,
+  conductorRows,
+  cutListRows,
+  panelsLine,
+  shoppingRows,
+  shops,
+  stepUsing
+} from '../plan-rows.ts'
 import { PAGE_PT, stepColumns } from './plan-pdf-steps.ts'
 
 /** Of no step: in the part of the paper they are about. */
@@ -56,9 +65,8 @@ function shop(plan: PlanPaper, { title, groups }: (typeof shops)[number]): Conte
 /** Three columns, one a shop. */
 export function pdfBuy(plan: PlanPaper): Content[] {
   if (plan.bill.length === 0) return []
-  const half = plan.bill.some(({ part }) => part === 'sheet')
-    ? [{ text: told(plan.language, 'paper.cut-to-size'), fontSize: 8 }]
-    : []
+  const panels = panelsLine(plan)
+  const half = panels === undefined ? [] : [{ text: panels, fontSize: 8 }]
   return [
     heading(told(plan.language, 'paper.buy')),
     { columns: shops.map(each => shop(plan, each)), columnGap: 14 },

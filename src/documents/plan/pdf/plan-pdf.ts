@@ -1,4 +1,5 @@
 /** The whole plan as a document to print, in the order of the page. */
+import { present } from '../../../domain/present.ts'
 import { told } from '../../../domain/say.ts'
 import { ink } from '../../draw/paper.ts'
 import { mmToPoints, pdfBytes } from '../../draw/pdf.ts'
@@ -34,8 +35,10 @@ export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Ar
     {
       title,
       subject: plain(plan.cover.sentence),
-      ...(author === undefined ? {} : { author: plain(author) }),
-      ...(requestJson === undefined ? {} : { attachment: { name: REQUEST_FILE, json: requestJson } })
+      ...present({
+        author: author === undefined ? undefined : plain(author),
+        attachment: requestJson === undefined ? undefined : { name: REQUEST_FILE, json: requestJson }
+      })
     },
     {
       pageSize: 'A4',

@@ -55,9 +55,11 @@ export function boxFit(limits: BoxLimits | undefined, outer: OuterSize): BoxFit 
       : placeInBoot(block, { widthM, depthM }, keepOuts)
   return {
     spare,
-    ...(opening === undefined ? {} : { opening: openingFit(block, opening, clearanceM) }),
-    ...present({ place }),
-    ...(keepOuts === undefined ? {} : { clearOfKeepOuts: place !== undefined })
+    ...present({
+      opening: opening === undefined ? undefined : openingFit(block, opening, clearanceM),
+      place,
+      clearOfKeepOuts: keepOuts === undefined ? undefined : place !== undefined
+    })
   }
 }
 

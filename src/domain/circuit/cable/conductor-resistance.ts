@@ -1,11 +1,12 @@
 /** Resistance of a cable per metre, from its table or from its metal, at the conductor's temperature. */
+
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { Conductor, KnownConductor, MetricResistance } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { present } from '../../present.ts'
-import { cableJudgement } from './cable-judgement.ts'
 import type { CableSize } from './cable-size.ts'
 import { conductorMaterials, knownConductor } from './conductor-materials.ts'
+import { cableDefaults } from './defaults.ts'
 import {
   iec60228Class2Aluminium,
   iec60228Class5,
@@ -45,23 +46,16 @@ function metricTable(request: ConductorRequest, material: KnownConductor): Resis
 
 /** Settles the metal; `at` is the path of the request object the fields stand in, '' or ending in a dot. */
 export function conductorLaw(request: ConductorRequest, assumed: Assumptions, at = ''): ConductorLaw {
-  const judged = cableJudgement
-  const conductor = assumed.or<Conductor>(
-    request.conductor,
-    `${at}conductor`,
-    judged.conductor.value,
-    judged.conductor.why
-  )
+  const conductor = assumed.take<Conductor>(request.conductor, `${at}conductor`, cableDefaults.conductor)
   const material = knownConductor(conductor)
   const metal = conductorMaterials[material]
   const table = metricTable(request, material)
-  const { value, why } = judged.strandingFactor
   return {
     material,
     compositionUnknown: conductor === 'unknown',
     resistivityOhmM: request.resistivityOhmM ?? metal.ohmMm2PerM / 1e6,
     perK: request.temperatureCoefficientPerK ?? metal.perK,
-    strandingFactor: assumed.or(request.strandingFactor, `${at}strandingFactor`, value, why),
+    strandingFactor: assumed.take(request.strandingFactor, `${at}strandingFactor`, cableDefaults.strandingFactor),
     ...present({ table }),
     source: metal.source
   }

@@ -1,7 +1,8 @@
 /** Estimate of a conductor's temperature from the heat it makes and the heat it loses. Printed beside results, never a limit. */
+
 import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
 import { CELSIUS_ZERO_K } from '../../constants.ts'
-import { cableJudgement } from './cable-judgement.ts'
+import { cableDefaults } from './defaults.ts'
 
 /** Stefan-Boltzmann constant [W/(m²·K⁴)], exact SI 2019, rounded to its printed digits. */
 const SIGMA = 5.670374419e-8
@@ -11,6 +12,16 @@ const GRAVITY = 9.80665
 const PVC_K_M_PER_W = 5
 /** Above this no plastic insulation is left; the estimate stops here [°C]. */
 const HOTTEST_C = 400
+/** Insulation wall [m] up to a conductor area [m²]; ISO 6722 thick wall, from memory. */
+const walls = [
+  [1.1e-6, 0.6e-3],
+  [2.6e-6, 0.7e-3],
+  [6.5e-6, 0.8e-3],
+  [18e-6, 1e-3],
+  [40e-6, 1.3e-3],
+  [75e-6, 1.5e-3],
+  [Number.POSITIVE_INFINITY, 1.6e-3]
+] as const
 
 export interface CableInAir {
   readonly areaM2: number
@@ -23,7 +34,7 @@ export interface CableInAir {
 
 /** Insulation wall of a conductor area [m]. @source ISO 6722 thick wall, from memory */
 function wallOf(areaM2: number): number {
-  return cableJudgement.walls.find(([upTo]) => areaM2 <= upTo)?.[1] ?? 1.6e-3
+  return walls.find(([upTo]) => areaM2 <= upTo)?.[1] ?? 1.6e-3
 }
 
 interface Round {
@@ -32,7 +43,7 @@ interface Round {
 }
 
 export function diameters({ areaM2, wallM }: CableInAir): Round {
-  const innerM = Math.sqrt((4 * areaM2) / (cableJudgement.fillFactor * Math.PI))
+  const innerM = Math.sqrt((4 * areaM2) / (cableDefaults.fillFactor.value * Math.PI))
   return { innerM, outerM: innerM + 2 * (wallM ?? wallOf(areaM2)) }
 }
 
@@ -45,7 +56,7 @@ function heatLoss(outerM: number, surfaceK: number, ambientK: number): number {
   const rayleigh = (((GRAVITY / film) * rise * outerM ** 3) / viscosity ** 2) * PRANDTL
   const nusselt = (0.6 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.559 / PRANDTL) ** (9 / 16)) ** (8 / 27)) ** 2
   const convection = ((nusselt * conductivity) / outerM) * rise
-  const radiation = cableJudgement.emissivity * SIGMA * (surfaceK ** 4 - ambientK ** 4)
+  const radiation = cableDefaults.emissivity.value * SIGMA * (surfaceK ** 4 - ambientK ** 4)
   return Math.PI * outerM * (convection + radiation)
 }
 

@@ -1,8 +1,10 @@
 /** What the insulation is made of decides what it survives once; its temperature class does not. */
+
 import type { InsulationMaterial } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
+import { cableDefaults } from './defaults.ts'
 
 /** Above this section plain PVC stands less: more of it lies on more metal [m²]. */
 const LARGE_M2 = 300e-6
@@ -42,10 +44,5 @@ export function insulationMaterialOf(
       })
     })
   }
-  return assumed.or<InsulationMaterial>(
-    given,
-    'insulationMaterial',
-    'pvc',
-    'material of the insulation not stated: PVC, which stands 160 °C once whatever its class; cross-linked polyethylene stands 250 °C'
-  )
+  return assumed.take<InsulationMaterial>(given, 'insulationMaterial', cableDefaults.insulationMaterial)
 }

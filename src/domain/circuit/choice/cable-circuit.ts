@@ -1,4 +1,5 @@
 /** The circuit around a cable: its task, fuse, source and the resistances that are not cable. */
+
 import type { CableChoiceRequest } from '../../../contract/supply/supply-cables.ts'
 import type { FusePolicy } from '../../../contract/supply/words.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
@@ -8,9 +9,9 @@ import { present } from '../../present.ts'
 import { say } from '../../say.ts'
 import { type Breaking, batteryOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
 import { fuseHeating, ratingBounds, withMaker } from '../fuse/chosen-fuse.ts'
-import { fuseJudgement } from '../fuse/fuse-judgement.ts'
+import { fuseDefaults } from '../fuse/defaults.ts'
 import { type FuseLink, nextRating } from '../fuse/fuse-rating.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 import type { Criteria } from './cable-candidate.ts'
 import { type CableTask, cableTask } from './cable-request.ts'
 
@@ -38,12 +39,12 @@ interface RestOhms {
 }
 
 function restOhms(request: CableChoiceRequest, assumed: Assumptions): RestOhms {
-  const { jointOhm, chassisOhm } = supplyJudgement
+  const { chassisOhm, jointOhm } = supplyDefaults
+  const fourJoints = { ...jointOhm, why: `${jointOhm.why}; four of them` }
   const path = request.return
-  const why = `${jointOhm.why}; four of them`
-  const jointsOhm = JOINTS * assumed.or(request.jointOhm, 'jointOhm', jointOhm.value, why)
+  const jointsOhm = JOINTS * assumed.take(request.jointOhm, 'jointOhm', fourJoints)
   if (path.kind === 'cable') return { jointsOhm, chassisOhm: 0, assumedOhm: 0 }
-  const body = assumed.or(path.resistanceOhm, 'return.resistanceOhm', chassisOhm.value, chassisOhm.why)
+  const body = assumed.take(path.resistanceOhm, 'return.resistanceOhm', chassisOhm)
   return { jointsOhm, chassisOhm: body, assumedOhm: path.resistanceOhm === undefined ? body : 0 }
 }
 
@@ -86,9 +87,9 @@ function chooseLink(
 
 /** Its default is told by the fuse, which looks at it unless the full sine lasts. */
 function heavyCurrent(request: CableChoiceRequest, fullSineA: number, assumed: Assumptions): number {
-  const { heavyShare, heavyWhy } = fuseJudgement
-  if (!request.continuousTone) return request.heavyCurrentA ?? fullSineA * heavyShare
-  return assumed.or(request.heavyCurrentA, 'heavyCurrentA', fullSineA * heavyShare, heavyWhy)
+  const { heavyShare } = fuseDefaults
+  if (!request.continuousTone) return request.heavyCurrentA ?? fullSineA * heavyShare.value
+  return assumed.work(request.heavyCurrentA, 'heavyCurrentA', fullSineA * heavyShare.value, heavyShare)
 }
 
 export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Circuit {
@@ -109,12 +110,7 @@ export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Ci
     breaking,
     ...rest,
     criteria: {
-      policy: assumed.or<FusePolicy>(
-        request.policy,
-        'policy',
-        fuseJudgement.policy,
-        'rating at most the ampacity of the cable'
-      ),
+      policy: assumed.take<FusePolicy>(request.policy, 'policy', fuseDefaults.policy),
       systemVoltageV: request.systemVoltageV,
       openCircuitV,
       sourceOhm,

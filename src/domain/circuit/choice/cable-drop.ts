@@ -1,10 +1,11 @@
 /** What a cable choice says of its drop: what is lost in all, what of it was assumed, and the size that just misses. */
+
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { CableChoice, ChosenCable } from '../../../contract/supply/supply-cables.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 import type { Circuit } from './cable-circuit.ts'
 
 /** What would settle a drop whose body was assumed. */
@@ -16,13 +17,13 @@ function bodyRemedy(bodyV: number, assumedOhm: number): Said | readonly [] {
 /** The body counts into a stop only where its resistance was given. */
 function totalDrop(cable: ChosenCable, { heavyA, assumedOhm, criteria, task }: Circuit): readonly Caution[] {
   const { hotTotalDropPercent: percent, hotTotalDropV, conductorC } = cable
-  const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
-  if (percent <= totalDropCarePercent) return []
+  const { totalDropCarePercent: care, totalDropStopPercent: stop } = supplyDefaults
+  if (percent <= care.value) return []
   const fullSineA = cable.currentA ?? task.currentA
   const bodyV = fullSineA * assumedOhm
   const givenPercent = (100 * (hotTotalDropV - bodyV)) / criteria.systemVoltageV
   const heavyPercent = (percent * heavyA) / fullSineA
-  const given = givenPercent > totalDropStopPercent
+  const given = givenPercent > stop.value
   return [
     caution(
       'total-drop',
@@ -64,7 +65,7 @@ export function nearMiss({ task }: Circuit, result: CableChoice): readonly Cauti
   const least = result.minimumAreaM2
   if (below?.dropV === undefined || least === undefined || below.fails.some(limit => limit !== 'drop')) return []
   const missPercent = 100 * (least / below.areaM2 - 1)
-  if (missPercent > supplyJudgement.nearMissPercent) return []
+  if (missPercent > supplyDefaults.nearMissPercent.value) return []
   const lengthM = (task.conductorLengthM * below.areaM2) / least
   return [
     caution(

@@ -1,4 +1,5 @@
 /** Cautions of a cable choice, each with the figures that triggered it. */
+
 import type { CableChoice, CableChoiceRequest } from '../../../contract/supply/supply-cables.ts'
 import type { Assumptions } from '../../assume.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'
@@ -9,8 +10,9 @@ import { twelves } from '../../twelves.ts'
 import { ampacity } from '../cable/ampacity.ts'
 import { breakingCaution, makerCautions, overcurrentCautions } from '../fuse/fuse-cautions.ts'
 import { compositionCaution } from '../fuse/protected-cable.ts'
+import { loadDefaults } from '../load/defaults.ts'
 import { voltageClassCautions } from '../load/voltage-class.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 import type { JudgedSize } from './cable-candidate.ts'
 import type { Circuit } from './cable-circuit.ts'
 import { dropCautions, nearMiss } from './cable-drop.ts'
@@ -75,8 +77,8 @@ function insulationCaution(request: CableChoiceRequest, circuit: Circuit, result
 function voltageCautions(request: CableChoiceRequest, result: CableChoice, assumed: Assumptions): readonly Caution[] {
   const { amplifierVoltageV, collapseMargin, cable } = result
   if (cable === undefined) return []
-  const judged = supplyJudgement.dropOutV
-  const dropOutV = assumed.or(request.dropOutV, 'dropOutV', judged.value * twelves(request.systemVoltageV), judged.why)
+  const usual = loadDefaults.dropOutV
+  const dropOutV = assumed.work(request.dropOutV, 'dropOutV', usual.value * twelves(request.systemVoltageV), usual)
   const margin = collapseMargin ?? Number.POSITIVE_INFINITY
   if (amplifierVoltageV === undefined) {
     return [
@@ -98,7 +100,7 @@ function voltageCautions(request: CableChoiceRequest, result: CableChoice, assum
           )
         ]
       : []),
-    ...(margin < supplyJudgement.collapseMargin
+    ...(margin < supplyDefaults.collapseMargin.value
       ? [
           caution('collapse-margin', say('collapse-margin.loop', { marginTimes: toDigits(margin) }), {
             figures: { collapseMargin: margin }

@@ -5,12 +5,12 @@ import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import type { Surroundings } from '../cable/ampacity.ts'
-import { cableJudgement } from '../cable/cable-judgement.ts'
 import { type CableSize, cableSize, namesItsSeries } from '../cable/cable-size.ts'
 import { type ConductorLaw, conductorLaw } from '../cable/conductor-resistance.ts'
+import { cableDefaults } from '../cable/defaults.ts'
 import { insulationMaterialOf } from '../cable/insulation-material.ts'
 import { surroundings } from '../fuse/protected-cable.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 
 export type ReturnPath =
   | { readonly kind: 'cable'; readonly lengthM: number }
@@ -62,24 +62,21 @@ function dropLimit({ dropLimitPercent, dropLimitV, systemVoltageV }: CableChoice
     })
   }
   if (dropLimitV !== undefined) return dropLimitV
-  const { value, why } = supplyJudgement.dropLimitPercent
-  return (assumed.or(dropLimitPercent, 'dropLimitPercent', value, why) / 100) * systemVoltageV
+  return (assumed.take(dropLimitPercent, 'dropLimitPercent', supplyDefaults.dropLimitPercent) / 100) * systemVoltageV
 }
 
 /** The series of the request; one that every size names itself is neither asked for nor assumed. */
 function seriesOf({ gaugeSystem, sizes }: CableChoiceRequest, assumed: Assumptions): GaugeSystem | undefined {
   if (gaugeSystem === undefined && sizes?.every(namesItsSeries)) return undefined
-  return assumed.or<GaugeSystem>(gaugeSystem, 'gaugeSystem', 'awg', 'series not stated: AWG')
+  return assumed.take<GaugeSystem>(gaugeSystem, 'gaugeSystem', cableDefaults.gaugeSystem)
 }
 
 function sizesOf(request: CableChoiceRequest, law: ConductorLaw, assumed: Assumptions): readonly CableSize[] {
   const system = seriesOf(request, assumed)
-  const judged = cableJudgement
-  const metric = law.material === 'aluminium' ? judged.metricAluminiumSizes : judged.metricSizes
-  const usual = { awg: judged.awgSizes, sae: judged.saeSizes, mm2: metric }[system ?? 'awg']
-  const texts =
-    request.sizes ??
-    assumed.or(undefined, 'sizes', usual.join(', '), 'sizes on sale everywhere; others when listed').split(', ')
+  const { awgSizes, saeSizes, metricSizes, metricAluminiumSizes, sizes } = cableDefaults
+  const metric = law.material === 'aluminium' ? metricAluminiumSizes : metricSizes
+  const usual = { awg: awgSizes, sae: saeSizes, mm2: metric }[system ?? 'awg'].value
+  const texts = request.sizes ?? assumed.work(undefined, 'sizes', usual.join(', '), sizes).split(', ')
   const read = (text: string, index: number) =>
     cableSize(text, request.gaugeSystem ?? (namesItsSeries(text) ? undefined : system), `sizes[${index}]`)
   return texts.map(read).toSorted((a, b) => a.areaM2 - b.areaM2)
@@ -87,24 +84,14 @@ function sizesOf(request: CableChoiceRequest, law: ConductorLaw, assumed: Assump
 
 function returnLength(path: ReturnPath, assumed: Assumptions): number {
   if (path.kind === 'cable') return path.lengthM
-  return assumed.or(
-    path.leadLengthM,
-    'return.leadLengthM',
-    supplyJudgement.groundLeadM,
-    'ground lead of half a metre to bare metal of the body'
-  )
+  return assumed.take(path.leadLengthM, 'return.leadLengthM', supplyDefaults.groundLeadM)
 }
 
 /** @throws DesignError `missing-input`, `conflicting-input`, `unknown-designation`, `out-of-range` */
 export function cableTask(request: CableChoiceRequest, assumed: Assumptions): CableTask {
   const { powerW, amperes } = loadOf(request)
-  const { value, why } = cableJudgement.dropTemperatureC
-  const sourceV = assumed.or(
-    request.sourceVoltageV,
-    'sourceVoltageV',
-    request.systemVoltageV,
-    'sized at nominal voltage, where a regulated amplifier draws most'
-  )
+  const { dropTemperatureC, sourceVoltageV } = cableDefaults
+  const sourceV = assumed.work(request.sourceVoltageV, 'sourceVoltageV', request.systemVoltageV, sourceVoltageV)
   const constantPower = request.loadModel === 'constant-power'
   const dropLimitV = dropLimit(request, assumed)
   if (dropLimitV >= (constantPower ? sourceV / 2 : sourceV)) {
@@ -128,7 +115,7 @@ export function cableTask(request: CableChoiceRequest, assumed: Assumptions): Ca
     conductorLengthM: request.positiveLengthM + returnLength(request.return, assumed),
     contactOhm: request.contactOhm ?? 0,
     dropLimitV,
-    temperatureC: assumed.or(request.conductorTemperatureC, 'conductorTemperatureC', value, why),
+    temperatureC: assumed.take(request.conductorTemperatureC, 'conductorTemperatureC', dropTemperatureC),
     checks: request.checks ?? cableLimits,
     sizes: sizesOf(request, law, assumed),
     law,

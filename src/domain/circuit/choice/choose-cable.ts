@@ -58,8 +58,7 @@ function atAmplifier(request: CableChoiceRequest, circuit: Circuit, judged: Judg
         : undefined
       : voltageAtConstantPower(task.sourceV, request.loadPowerW, loopOhm)
   return {
-    ...present({ amplifierVoltageV: voltageV }),
-    ...(most === undefined ? {} : { collapseMargin: most / task.loadPowerW })
+    ...present({ amplifierVoltageV: voltageV, collapseMargin: most === undefined ? undefined : most / task.loadPowerW })
   }
 }
 
@@ -100,10 +99,13 @@ export function chooseCable(request: CableChoiceRequest): Outcome<CableChoice> {
     ...(winner === undefined
       ? {}
       : { cable: chosenCable(circuit, judged, chosen, winner), ...atAmplifier(request, circuit, winner) }),
-    ...(criteria.fuse === undefined || (sideBySide && parallel !== undefined)
-      ? {}
-      : { fuse: chosenFuse(criteria.fuse, request.systemVoltageV, false) }),
-    ...present({ minimumAreaM2: least }),
+    ...present({
+      fuse:
+        criteria.fuse === undefined || (sideBySide && parallel !== undefined)
+          ? undefined
+          : chosenFuse(criteria.fuse, request.systemVoltageV, false),
+      minimumAreaM2: least
+    }),
     candidates: judged.map(({ candidate }) => candidate),
     ...present({ parallel, upsized }),
     ground: groundOf(request.return, winner?.size.designation, winner && groundPath(request, circuit, winner), {

@@ -1,6 +1,7 @@
 /** The way back: size, length and acceptance of the ground, and when the body is no conductor. */
+
 import type { Ground, GroundReading } from '../../../contract/supply/supply-cables.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 import type { ReturnPath } from './cable-request.ts'
 
 /** What the way back is made of. */
@@ -36,11 +37,11 @@ export function groundOf(
   path: GroundPath | undefined,
   currents: { readonly fullSineA: number; readonly heavyA: number }
 ): Ground {
-  const { groundLeadM, groundTolerance } = supplyJudgement
-  const fixed = { kind: way.kind, leadAtMostM: groundLeadM, text: words(way) }
+  const { groundLeadM, groundTolerance } = supplyDefaults
+  const fixed = { kind: way.kind, leadAtMostM: groundLeadM.value, text: words(way) }
   if (path === undefined || designation === undefined) return fixed
   const expectedOhm = path.coldOhm + path.restOhm
-  const acceptanceOhm = groundTolerance * (path.hotOhm + path.restOhm)
+  const acceptanceOhm = groundTolerance.value * (path.hotOhm + path.restOhm)
   const reading = (currentA: number): GroundReading => ({
     currentA,
     expectedV: currentA * expectedOhm,

@@ -1,8 +1,9 @@
 /** Several equal runs side by side, each with a fuse of its own, where no single size fits. */
+
 import type { CableChoiceRequest, ParallelRuns } from '../../../contract/supply/supply-cables.ts'
 import { present } from '../../present.ts'
 import { nextRating } from '../fuse/fuse-rating.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 import { type Criteria, judgeSize } from './cable-candidate.ts'
 import type { Circuit } from './cable-circuit.ts'
 
@@ -21,7 +22,7 @@ function terminalShare({ terminalAreaM2 }: Criteria, runs: number): Pick<Criteri
 export function parallelRuns(request: CableChoiceRequest, circuit: Circuit): ParallelRuns | undefined {
   const { task, criteria, lowestA, breaking } = circuit
   const { runs: asked = 1 } = request
-  for (let runs = Math.max(2, asked); runs <= (asked > 1 ? asked : supplyJudgement.parallelRuns); runs++) {
+  for (let runs = Math.max(2, asked); runs <= (asked > 1 ? asked : supplyDefaults.parallelRuns.value); runs++) {
     const fuse = nextRating(
       {
         systemVoltageV: request.systemVoltageV,

@@ -1,8 +1,10 @@
 /** A stated short circuit: the constant of the metal, the section it needs, and how long the chosen one survives. */
+
 import type { ShortCircuitAnswer, ShortCircuitRequest } from '../../../contract/supply/supply-cables.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { CableSize } from '../cable/cable-size.ts'
+import { cableDefaults } from '../cable/defaults.ts'
 import { finalTemperatureC } from '../cable/insulation-material.ts'
 import { leastAreaForFault, shortCircuitK, shortCircuitKOfMetal, withstandA2s } from '../cable/short-circuit.ts'
 import type { CableTask } from './cable-request.ts'
@@ -11,18 +13,13 @@ import type { CableTask } from './cable-request.ts'
 function temperaturesOf({ startC, endC }: ShortCircuitRequest, task: CableTask, assumed: Assumptions) {
   const { insulationC } = task.surroundings
   const largestM2 = Math.max(...task.sizes.map(({ areaM2 }) => areaM2))
-  const from = assumed.or(
-    startC,
-    'shortCircuit.startC',
-    insulationC,
-    'conductor at the class of its insulation before the fault'
-  )
-  const to = assumed.or(
-    endC,
-    'shortCircuit.endC',
-    finalTemperatureC(task.insulationMaterial, insulationC, largestM2),
-    `what ${task.insulationMaterial} survives once, IEC 60364-4-43 and 60724`
-  )
+  const from = assumed.work(startC, 'shortCircuit.startC', insulationC, cableDefaults.faultStartC)
+  const survives = {
+    why: `what ${task.insulationMaterial} survives once, IEC 60364-4-43 and 60724`,
+    source: 'practice'
+  } as const
+  const lastC = finalTemperatureC(task.insulationMaterial, insulationC, largestM2)
+  const to = assumed.work(endC, 'shortCircuit.endC', lastC, survives)
   if (to > from) return [from, to] as const
   throw new DesignError('conflicting-input', { field: 'shortCircuit.endC', value: to, minimum: from, unit: '°C' })
 }

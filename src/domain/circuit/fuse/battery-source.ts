@@ -1,14 +1,16 @@
 /** The battery as a source: its rest voltage, both ends of its resistance, and what it drives into a short circuit. */
+
 import type { BatterySource } from '../../../contract/supply/fuse.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
-import { batteryOhmAh, fuseJudgement } from './fuse-judgement.ts'
+import { batteryOhmAh } from './data-sheets.ts'
+import { fuseDefaults } from './defaults.ts'
 
 /** Battery resistance from its cold cranking current [Ω]: (12.6 − 7.2)/CCA for each 12 V; a cold upper bound. @check 600 A → 9 mΩ */
 export function batteryOhmFromCranking(coldCrankingA: number): number {
-  return (fuseJudgement.batteryRestVPer12V - fuseJudgement.crankingEndV) / coldCrankingA
+  return (fuseDefaults.batteryRestVPer12V.value - fuseDefaults.crankingEndV.value) / coldCrankingA
 }
 
 /** The resistance that a kind and a capacity leave between two ends [Ω per 12 V]; undefined where either is not said. */
@@ -29,17 +31,20 @@ export function batteryOhm(battery: BatterySource, systemVoltageV: number, assum
     const upper = byCapacity(battery, 'highest')
     if (upper !== undefined) {
       const why = `upper end for ${battery.chemistry} of this capacity; measure it or give the maker’s figure`
-      return assumed.or(undefined, `${at}resistanceOhm`, inSeries * upper, why)
+      return assumed.work(undefined, `${at}resistanceOhm`, inSeries * upper, { why, source: 'ours' })
     }
   }
-  const { value, why } = fuseJudgement.batteryOhmPer12V
-  return assumed.or(battery.resistanceOhm, `${at}resistanceOhm`, inSeries * value, why)
+  const { batteryOhmPer12V: usual } = fuseDefaults
+  const ohm = inSeries * usual.value
+  return assumed.work(battery.resistanceOhm, `${at}resistanceOhm`, ohm, usual)
 }
 
 /** Lower end of the resistance for each 12 V [Ω], where the caller says anything that leads to it. */
 function lowerEnd(battery: BatterySource): number | undefined {
   const { coldCrankingA } = battery
-  return coldCrankingA === undefined ? byCapacity(battery, 'lowest') : fuseJudgement.crankingLowestV / coldCrankingA
+  return coldCrankingA === undefined
+    ? byCapacity(battery, 'lowest')
+    : fuseDefaults.crankingLowestV.value / coldCrankingA
 }
 
 /**
@@ -54,12 +59,12 @@ export function lowestBatteryOhm(battery: BatterySource, systemVoltageV: number,
   const inSeries = twelves(systemVoltageV)
   const lower = battery.resistanceOhm === undefined ? lowerEnd(battery) : undefined
   if (lower !== undefined) return inSeries * lower
-  const { value, why } = fuseJudgement.batteryLowestOhmPer12V
-  return assumed.or(battery.resistanceOhm, 'source.resistanceOhm', inSeries * value, why)
+  const { batteryLowestOhmPer12V: usual } = fuseDefaults
+  return assumed.work(battery.resistanceOhm, 'source.resistanceOhm', inSeries * usual.value, usual)
 }
 
 const restEach = (chemistry: BatterySource['chemistry']) =>
-  chemistry === 'lithium' ? fuseJudgement.lithiumRestVPer12V : fuseJudgement.batteryRestVPer12V
+  chemistry === 'lithium' ? fuseDefaults.lithiumRestVPer12V.value : fuseDefaults.batteryRestVPer12V.value
 
 /** Rest voltage of a full battery bank [V], lead where the kind is not said. */
 export const restVoltage = (systemVoltageV: number, chemistry?: BatterySource['chemistry']): number =>
@@ -69,7 +74,8 @@ export const restVoltage = (systemVoltageV: number, chemistry?: BatterySource['c
 export function openCircuit(battery: BatterySource, systemVoltageV: number, assumed: Assumptions, at: string): number {
   const { openCircuitV, chemistry } = battery
   const why = `rest voltage of a full battery, ${restEach(chemistry)} V per 12 V`
-  return assumed.or(openCircuitV, `${at}openCircuitV`, restVoltage(systemVoltageV, chemistry), why)
+  const restV = restVoltage(systemVoltageV, chemistry)
+  return assumed.work(openCircuitV, `${at}openCircuitV`, restV, { why, source: 'practice' })
 }
 
 /**
@@ -88,12 +94,12 @@ export function faultCurrent(openCircuitV: number, sourceOhm: number, loopOhm: n
 
 /** Resistance of a fuse-link at its rated current [Ω] when its sheet is not at hand. @check 75 mV at 40 A is 1.875 mΩ, the rule gives 2.25 */
 export function fuseOhm(ratingA: number): number {
-  return fuseJudgement.fuseDropV / ratingA
+  return fuseDefaults.fuseDropV.value / ratingA
 }
 
 /** The same cold, as a fault meets it [Ω]. @check 40 A → 1.425 mΩ (a data sheet, second-hand: 1.4) */
 export function coldFuseOhm(ratingA: number): number {
-  return fuseJudgement.coldFuseV / ratingA
+  return fuseDefaults.coldFuseV.value / ratingA
 }
 
 /** What a fuse may have to break: the strongest the battery can be, and the way to the fuse. */
@@ -133,11 +139,11 @@ export function strongestSource(
   assumed: Assumptions
 ): Breaking {
   requireKind(battery)
-  const { batteryAboveRestV, lithiumAboveRestV } = fuseJudgement
-  const above = battery.chemistry === 'lithium' ? lithiumAboveRestV : batteryAboveRestV
+  const { batteryAboveRestV, lithiumAboveRestV } = fuseDefaults
+  const { value: above } = battery.chemistry === 'lithium' ? lithiumAboveRestV : batteryAboveRestV
   const highestV = restVoltage(systemVoltageV) + above * twelves(systemVoltageV)
   return {
-    openCircuitV: assumed.or(battery.openCircuitV, 'source.openCircuitV', highestV, 'the highest rest voltage'),
+    openCircuitV: assumed.work(battery.openCircuitV, 'source.openCircuitV', highestV, fuseDefaults.openCircuitV),
     loopOhm: lowestBatteryOhm(battery, systemVoltageV, assumed) + tailOhm,
     stated: battery.resistanceOhm !== undefined,
     described: battery.resistanceOhm !== undefined || lowerEnd(battery) !== undefined

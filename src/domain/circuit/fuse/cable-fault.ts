@@ -1,8 +1,9 @@
 /** Whether a cable survives a short circuit at its far end until its fuse opens. */
+
 import type { KnownConductor } from '../../../contract/supply/words.ts'
 import { present } from '../../present.ts'
 import { shortCircuitK, withstandA2s } from '../cable/short-circuit.ts'
-import { fuseJudgement } from './fuse-judgement.ts'
+import { fuseDefaults } from './defaults.ts'
 import type { FuseLink } from './fuse-rating.ts'
 import { letThroughA2s } from './fuse-time-current.ts'
 
@@ -42,6 +43,6 @@ export function cableFault(
     ...present({ letThroughA2s: letThrough }),
     withstandA2s: withstand,
     survives: letThrough !== undefined && letThrough <= withstand,
-    clearsQuickly: multiple >= fuseJudgement.clearingMultiple
+    clearsQuickly: multiple >= fuseDefaults.clearingMultiple.value
   }
 }

@@ -4,8 +4,8 @@ import type { ChosenFuse } from '../../../contract/supply/fuse.ts'
 import type { FuseRequest } from '../../../contract/supply/supply-fuses.ts'
 import type { Assumptions } from '../../assume.ts'
 import { say, worded } from '../../say.ts'
+import { fuseDefaults } from './defaults.ts'
 import { voltageClass } from './fuse-families-iso-8820.ts'
-import { fuseJudgement } from './fuse-judgement.ts'
 import { placement } from './fuse-placement.ts'
 import { type FuseLink, fuseTemperatureFactor, thermalRating } from './fuse-rating.ts'
 
@@ -43,18 +43,13 @@ export interface FuseHeating {
 
 /** Defaults of the load, each echoed. */
 export function fuseHeating(load: LoadOnFuse, ambientC: number, assumed: Assumptions): FuseHeating {
-  const judged = fuseJudgement
-  const loadRatio = assumed.or(load.loadRatio, 'loadRatio', judged.loadRatio.value, judged.loadRatio.why)
-  const fuseAmbientC = assumed.or(
-    load.fuseAmbientC,
-    'fuseAmbientC',
-    Math.min(ambientC, 125),
-    'the fuse lies in the surroundings of its cable'
-  )
+  const { heavyShare, hottestFuseC, fuseAmbientC: rule } = fuseDefaults
+  const loadRatio = assumed.take(load.loadRatio, 'loadRatio', fuseDefaults.loadRatio)
+  const fuseAmbientC = assumed.work(load.fuseAmbientC, 'fuseAmbientC', Math.min(ambientC, hottestFuseC.value), rule)
   const temperatureFactor = fuseTemperatureFactor(fuseAmbientC, 'fuseAmbientC')
   const heavyA = load.continuousTone
     ? load.currentA
-    : assumed.or(load.heavyCurrentA, 'heavyCurrentA', load.currentA * judged.heavyShare, judged.heavyWhy)
+    : assumed.work(load.heavyCurrentA, 'heavyCurrentA', load.currentA * heavyShare.value, heavyShare)
   return { heavyA, loadRatio, temperatureFactor }
 }
 

@@ -1,7 +1,8 @@
 /** Where the fuse sits: every centimetre between source and fuse is a cable nothing protects. */
+
 import { type Caution, caution } from '../../caution.ts'
 import { say } from '../../say.ts'
-import { fuseJudgement } from './fuse-judgement.ts'
+import { fuseDefaults } from './defaults.ts'
 
 interface Placement {
   /** Aim: length of conductor between source and fuse [m]. */
@@ -15,9 +16,15 @@ interface Placement {
   readonly text: string
 }
 
+const limits = () => ({
+  idealM: fuseDefaults.idealM.value,
+  usualM: fuseDefaults.usualM.value,
+  sheathedM: fuseDefaults.sheathedM.value
+})
+
 /** @source 33 CFR 183.455(b): 7 in, 40 in when sheathed (read), rounded down to 175 mm; 450 mm common practice */
 export function placement(linksTwoBatteries: boolean): Placement {
-  const { idealM, usualM, sheathedM } = fuseJudgement
+  const { idealM, usualM, sheathedM } = limits()
   const where = linksTwoBatteries
     ? 'one at each end of the link, at its battery'
     : 'at the source, before the cable passes any metal'
@@ -36,7 +43,7 @@ export function placementCautions(
   sheathed: boolean,
   linksTwoBatteries: boolean
 ): readonly Caution[] {
-  const { idealM, usualM, sheathedM } = fuseJudgement
+  const { idealM, usualM, sheathedM } = limits()
   const link = linksTwoBatteries
     ? [caution('link-both-ends', say('link-both-ends'), { at: 'linksTwoBatteries', figures: { fuses: 2 } })]
     : []

@@ -1,13 +1,15 @@
 /** The rating of a fuse: next above the load and its heating, of a family that breaks the fault at this voltage. */
+
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
+import { fuseDeratingTypeE } from './data-sheets.ts'
+import { fuseDefaults } from './defaults.ts'
 import { highBreakingFamilies } from './fuse-families-high-breaking.ts'
 import { fuseFamilies, fuseFamily, voltageClass } from './fuse-families-iso-8820.ts'
 import type { FuseFamily } from './fuse-family.ts'
-import { fuseDeratingTypeE, fuseJudgement } from './fuse-judgement.ts'
 
 /**
  * Share of its rating a fuse carries at an ambient temperature.
@@ -71,6 +73,10 @@ export function requireFuseStands(
   })
 }
 
+/** Families considered where the caller names none. */
+export const usualFuseTypes = (voltageV: 32 | 58): readonly FuseType[] =>
+  (voltageV === 58 ? fuseDefaults.usualTypes58V : fuseDefaults.usualTypes32V).value
+
 /** Families allowed at a voltage. @throws DesignError `fuse-voltage` when every type asked for stops below it */
 function familiesAt(
   systemVoltageV: number,
@@ -78,7 +84,7 @@ function familiesAt(
   field: string
 ): readonly FuseFamily[] {
   const needed = voltageClass(systemVoltageV)
-  const wanted: readonly FuseType[] = types ?? fuseJudgement.usualTypes[needed]
+  const wanted: readonly FuseType[] = types ?? usualFuseTypes(needed)
   const asked = fuseFamilies.filter(family => wanted.includes(family.type))
   const able = asked.filter(family => family.voltagesV.some(voltage => voltage >= needed))
   if (able.length > 0) return able

@@ -1,4 +1,5 @@
 /** The cable a fuse protects: its size, metal and surroundings, resolved from what the caller says. */
+
 import type { CableRequest } from '../../../contract/supply/fuse.ts'
 import type { Conductor, FusePolicy, KnownConductor, RunSpace } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
@@ -6,10 +7,10 @@ import { type Caution, caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { type Ampacity, ampacity, type Surroundings } from '../cable/ampacity.ts'
-import { cableJudgement } from '../cable/cable-judgement.ts'
 import { type CableSize, cableSize } from '../cable/cable-size.ts'
 import { knownConductor } from '../cable/conductor-materials.ts'
-import { fuseJudgement } from './fuse-judgement.ts'
+import { cableDefaults } from '../cable/defaults.ts'
+import { fuseDefaults } from './defaults.ts'
 
 export interface SurroundingsRequest {
   readonly insulationC?: number
@@ -21,18 +22,13 @@ export interface SurroundingsRequest {
 
 /** Insulation, ambient and bundling, each default echoed. `at` ends in a dot or is empty. */
 export function surroundings(request: SurroundingsRequest, assumed: Assumptions, at: string): Surroundings {
-  const judged = cableJudgement
+  const { ambientCabinC, ambientEngineBayC, insulationC, bundledConductors } = cableDefaults
   const cool = request.spaces !== undefined && !request.spaces.includes('engine-bay')
-  const ambient = cool ? judged.ambientCabinC : judged.ambientEngineBayC
+  const ambient = cool ? ambientCabinC : ambientEngineBayC
   return {
-    insulationC: assumed.or(request.insulationC, `${at}insulationC`, judged.insulationC.value, judged.insulationC.why),
-    ambientC: assumed.or(request.ambientC, `${at}ambientC`, ambient.value, ambient.why),
-    bundledConductors: assumed.or(
-      request.bundledConductors,
-      `${at}bundledConductors`,
-      judged.bundledConductors.value,
-      judged.bundledConductors.why
-    )
+    insulationC: assumed.take(request.insulationC, `${at}insulationC`, insulationC),
+    ambientC: assumed.take(request.ambientC, `${at}ambientC`, ambient),
+    bundledConductors: assumed.take(request.bundledConductors, `${at}bundledConductors`, bundledConductors)
   }
 }
 
@@ -57,8 +53,8 @@ export interface ProtectedCable {
  */
 export function highestFuse(policy: FusePolicy, carries: Ampacity, systemVoltageV: number): number {
   const { ampacityA = 0, tableA = 0, metalFactor } = carries
-  if (policy === 'strict' || systemVoltageV >= fuseJudgement.cfrPolicyBelowV) return ampacityA
-  return fuseJudgement.cfrPolicyFactor * tableA * metalFactor
+  if (policy === 'strict' || systemVoltageV >= fuseDefaults.cfrPolicyBelowV.value) return ampacityA
+  return fuseDefaults.cfrPolicyFactor.value * tableA * metalFactor
 }
 
 /** @throws DesignError `unknown-designation`, `missing-input`, `out-of-range`, `insulation-below-ambient` */
@@ -70,8 +66,7 @@ export function protectedCable(
   at: string
 ): ProtectedCable {
   const size = cableSize(request.designation, request.gaugeSystem, `${at}designation`)
-  const { value, why } = cableJudgement.conductor
-  const conductor = assumed.or<Conductor>(request.conductor, `${at}conductor`, value, why)
+  const conductor = assumed.take<Conductor>(request.conductor, `${at}conductor`, cableDefaults.conductor)
   const material = knownConductor(conductor)
   const around = surroundings(request, assumed, at)
   const carries = ampacity(size, material, around, at)

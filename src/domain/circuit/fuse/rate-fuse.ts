@@ -1,4 +1,5 @@
 /** The fuse of a cable: rating between what the load draws and what the cable carries, its family, its place. */
+
 import type { ChosenFuse } from '../../../contract/supply/fuse.ts'
 import type { FuseAnswer, FuseRequest } from '../../../contract/supply/supply-fuses.ts'
 import type { FusePolicy } from '../../../contract/supply/words.ts'
@@ -12,9 +13,9 @@ import { say } from '../../say.ts'
 import { conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import { type Breaking, breakingCurrent, strongestSource } from './battery-source.ts'
 import { chosenFuse, fuseHeating, type RatingBounds, ratingBounds, withMaker } from './chosen-fuse.ts'
+import { fuseDefaults } from './defaults.ts'
 import { ampacityBasis, fuseSources, thermalBasis } from './fuse-basis.ts'
 import { breakingCaution, makerCautions, overcurrentCautions, selectivityCautions } from './fuse-cautions.ts'
-import { fuseJudgement } from './fuse-judgement.ts'
 import { placementCautions } from './fuse-placement.ts'
 import { type FuseLink, nextRating } from './fuse-rating.ts'
 import { timeBand } from './fuse-time-current.ts'
@@ -98,14 +99,9 @@ function weakestFirst(cables: readonly ProtectedCable[]): FuseTask {
 function breakingOf(request: FuseRequest, { size, material }: ProtectedCable, assumed: Assumptions): Breaking {
   const { source = {}, distanceM = 0, systemVoltageV } = request
   const law = conductorLaw({ conductor: material }, assumptions())
-  const tailOhm = assumed.or(
-    source.leadOhm,
-    'source.leadOhm',
-    distanceM * conductorOhmPerM(size, law, 20),
-    distanceM > 0
-      ? 'the planned piece of cable before the fuse, once'
-      : 'the fuse on the battery post, where a short circuit is strongest'
-  )
+  const plannedOhm = distanceM * conductorOhmPerM(size, law, 20)
+  const rule = distanceM > 0 ? fuseDefaults.tailOhm : fuseDefaults.onThePost
+  const tailOhm = assumed.work(source.leadOhm, 'source.leadOhm', plannedOhm, rule)
   return strongestSource(source, systemVoltageV, tailOhm, assumed)
 }
 
@@ -129,8 +125,10 @@ function requireCables(link: FuseLink, { cables, places }: FuseTask, task: Task)
 /** How it behaves under overload and beside the fuses behind it, where that is asked. */
 function behaviour({ overcurrentA, branchFusesA }: FuseRequest, { type, ratingA }: ChosenFuse) {
   return {
-    ...(overcurrentA === undefined ? {} : { timeCurrent: timeBand(type, ratingA, overcurrentA) }),
-    ...(branchFusesA === undefined ? {} : { selectivity: branchFusesA.map(branchA => selectivity(ratingA, branchA)) })
+    ...present({
+      timeCurrent: overcurrentA === undefined ? undefined : timeBand(type, ratingA, overcurrentA),
+      selectivity: branchFusesA === undefined ? undefined : branchFusesA.map(branchA => selectivity(ratingA, branchA))
+    })
   }
 }
 
@@ -147,8 +145,7 @@ function behaviour({ overcurrentA, branchFusesA }: FuseRequest, { type, ratingA 
  */
 export function rateFuse(request: FuseRequest): Outcome<FuseAnswer> {
   const assumed = assumptions()
-  const why = 'rating at most the ampacity of the cable'
-  const policy = assumed.or<FusePolicy>(request.policy, 'policy', fuseJudgement.policy, why)
+  const policy = assumed.take<FusePolicy>(request.policy, 'policy', fuseDefaults.policy)
   const cables = protectedCables(request, policy, assumed)
   const heating = fuseHeating(request, cables[0].surroundings.ambientC, assumed)
   const bounds = ratingBounds(request.currentA, heating)

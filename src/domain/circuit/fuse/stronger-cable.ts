@@ -1,8 +1,9 @@
 /** The next size of a series that a fuse may protect. */
+
 import type { FusePolicy } from '../../../contract/supply/words.ts'
 import { ampacity } from '../cable/ampacity.ts'
-import { cableJudgement } from '../cable/cable-judgement.ts'
 import { cableSize } from '../cable/cable-size.ts'
+import { cableDefaults } from '../cable/defaults.ts'
 import { highestFuse, type ProtectedCable } from './protected-cable.ts'
 
 /**
@@ -18,7 +19,11 @@ export function strongerCable(
   systemVoltageV: number
 ): { readonly designation: string; readonly ampacityA: number; readonly highestFuseA: number } | undefined {
   const { system } = cable.size
-  const sizes = { awg: cableJudgement.awgSizes, sae: cableJudgement.saeSizes, mm2: cableJudgement.metricSizes }[system]
+  const sizes = {
+    awg: cableDefaults.awgSizes.value,
+    sae: cableDefaults.saeSizes.value,
+    mm2: cableDefaults.metricSizes.value
+  }[system]
   for (const text of sizes) {
     const size = cableSize(text, system, '')
     const carries = ampacity(size, cable.material, cable.surroundings)

@@ -5,8 +5,10 @@ import type { Feeder, FeederRequest } from '../../../contract/supply/supply-feed
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { explain } from '../../formula.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
+import { present } from '../../present.ts'
 import { groundNoise } from '../choice/ground.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
+import { feederDefaults } from './defaults.ts'
 import { feederAnswer } from './feeder-answer.ts'
 import { type Comparisons, feederCautions } from './feeder-cautions.ts'
 import { branchVoltage } from './formulas.ts'
@@ -55,12 +57,7 @@ function noiseOf(request: FeederRequest, { answer }: Solved, assumed: Assumption
   const { groundNoise: asked } = request
   if (asked === undefined) return undefined
   const wholeA = answer.state?.totalA ?? 0
-  const rippleA = assumed.or(
-    asked.rippleA,
-    'groundNoise.rippleA',
-    wholeA,
-    'the whole current ripples when nothing stores energy at the amplifiers'
-  )
+  const rippleA = assumed.work(asked.rippleA, 'groundNoise.rippleA', wholeA, feederDefaults.rippleA)
   return rippleA > 0 ? groundNoise(rippleA, asked.sharedOhm, asked.signalV) : undefined
 }
 
@@ -70,17 +67,18 @@ function answerOf(request: FeederRequest, feeder: FeederTask): Feeder {
 
 /** What a failed figure is held against: the feeder without the assumed body, and dense bass. Solved only where one fails. */
 function comparisonsOf(request: FeederRequest, feeder: FeederTask, result: Feeder): Comparisons {
-  const { totalDropCarePercent } = supplyJudgement
-  const fine = ({ runs, dropPercent = 100 }: Feeder['amplifiers'][number]) =>
-    runs && dropPercent <= totalDropCarePercent
+  const { value: carePercent } = supplyDefaults.totalDropCarePercent
+  const fine = ({ runs, dropPercent = 100 }: Feeder['amplifiers'][number]) => runs && dropPercent <= carePercent
   if (result.amplifiers.every(fine)) return {}
   const bare = bareOfAssumedBody(feeder)
   const scales =
     (request.level ?? 'full-sine') === 'full-sine' && request.amplifiers.some(stated => stated.powerW ?? stated.ratings)
   const heavy = { ...request, level: 'heavy' as const }
   return {
-    ...(bare === undefined ? {} : { bare: answerOf(request, bare) }),
-    ...(scales ? { heavy: answerOf(heavy, resolveFeeder(heavy, assumptions())) } : {})
+    ...present({
+      bare: bare === undefined ? undefined : answerOf(request, bare),
+      heavy: scales ? answerOf(heavy, resolveFeeder(heavy, assumptions())) : undefined
+    })
   }
 }
 

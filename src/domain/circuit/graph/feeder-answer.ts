@@ -15,11 +15,11 @@ function stageAnswer(stage: StageTask, conductorC: number, currentA: number | un
     ...(currentA === undefined
       ? {}
       : { currentA, dropV: currentA * resistanceOhm, lossW: currentA ** 2 * resistanceOhm }),
-    ...(cable === undefined
-      ? {}
-      : { conductorC: currentA === undefined ? conductorC : stageTemperature(stage, currentA) }),
-    ...(fuse === undefined ? {} : { fuseRatingA: fuse.ratingA }),
-    ...(cable?.carries.ampacityA === undefined ? {} : { ampacityA: cable.carries.ampacityA * cable.runs })
+    ...present({
+      conductorC: cable && (currentA === undefined ? conductorC : stageTemperature(stage, currentA)),
+      fuseRatingA: fuse?.ratingA,
+      ampacityA: cable?.carries.ampacityA === undefined ? undefined : cable.carries.ampacityA * cable.runs
+    })
   }
 }
 
@@ -90,10 +90,12 @@ export function feederAnswer(
     sourceVoltageV: answer.behindV,
     ...present({ nodeVoltageV: nodeV }),
     ...(state === undefined ? {} : { blockVoltageV: state.blockV, totalCurrentA: state.totalA }),
-    ...present({ collapseMargin: margin }),
-    ...(margin === undefined || askedW === undefined ? {} : { maximumPowerW: margin * askedW }),
-    ...(state === undefined ? {} : { lossW: lossOf(trunk, amplifiers) }),
-    ...(request.trunk === undefined ? {} : { trunk }),
+    ...present({
+      collapseMargin: margin,
+      maximumPowerW: margin === undefined || askedW === undefined ? undefined : margin * askedW,
+      lossW: state === undefined ? undefined : lossOf(trunk, amplifiers),
+      trunk: request.trunk && trunk
+    }),
     amplifiers,
     protection: protectionOf(feeder.trunk, feeder.branches),
     ...present({ groundNoise: noise })

@@ -1,10 +1,11 @@
 /** Cautions of a solved feeder, each with the figures that triggered it. */
+
 import type { AmplifierAnswer, Feeder, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import { type Caution, catalogued, caution, resaid } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { say } from '../../say.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 import { feederAmplifierCautions } from './feeder-amplifier-cautions.ts'
 import { atAmplifier, protection, returns, stretchCautions } from './feeder-cable-cautions.ts'
 import type { FeederTask } from './solve-feeder.ts'
@@ -43,7 +44,7 @@ function collapse(
       )
     ]
   }
-  if (margin >= supplyJudgement.collapseMargin) return []
+  if (margin >= supplyDefaults.collapseMargin.value) return []
   return [
     caution('collapse-margin', say('collapse-margin', { marginTimes: toDigits(margin) }), {
       figures: { collapseMargin: margin }
@@ -56,7 +57,7 @@ function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, hea
   const at = `amplifiers[${index}]`
   if (voltageV === undefined) return []
   const [without, music] = [bare?.amplifiers[index], heavy?.amplifiers[index]]
-  const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
+  const { totalDropCarePercent: care, totalDropStopPercent: stop } = supplyDefaults
   const name = named(amplifier, index)
   const bass =
     music?.voltageV === undefined
@@ -66,7 +67,7 @@ function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, hea
           dropPercent: toDigits(music.dropPercent ?? 0)
         })
   const settles = (fails: boolean) => (without !== undefined && !fails ? SETTLES : [])
-  const stays = { low: !(without?.runs ?? false), lossy: (without?.dropPercent ?? dropPercent) > totalDropStopPercent }
+  const stays = { low: !(without?.runs ?? false), lossy: (without?.dropPercent ?? dropPercent) > stop.value }
   const low = caution(
     'below-drop-out',
     say('below-drop-out', {
@@ -89,11 +90,11 @@ function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, hea
     }),
     { at, level: stays.lossy ? 'stop' : 'care', figures: { dropV, dropPercent } }
   )
-  return [...(runs ? [] : [low]), ...(dropPercent > totalDropCarePercent ? [drop] : [])]
+  return [...(runs ? [] : [low]), ...(dropPercent > care.value ? [drop] : [])]
 }
 
 function noise({ groundNoise }: Feeder): readonly Caution[] {
-  if (groundNoise === undefined || groundNoise.levelDb < supplyJudgement.groundNoiseDb) return []
+  if (groundNoise === undefined || groundNoise.levelDb < supplyDefaults.groundNoiseDb.value) return []
   const { noiseV, levelDb } = groundNoise
   return [
     caution('ground-noise', say('ground-noise', { noiseMv: toDigits(noiseV * 1000), levelDb: toDigits(-levelDb) }), {

@@ -1,10 +1,11 @@
 /** What each amplifier of a feeder asks for, as the solver takes it. */
+
 import type { FeederAmplifier, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { amplifierDraw, inputPower } from '../load/amplifier-draw.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { loadDefaults } from '../load/defaults.ts'
 import type { FeederLoad } from './shared-trunk.ts'
 
 export interface LoadTask {
@@ -13,7 +14,7 @@ export interface LoadTask {
   readonly nominalA: number
 }
 
-const shares = { 'full-sine': 1, heavy: supplyJudgement.heavyDuty, average: supplyJudgement.averageDuty } as const
+const shares = { 'full-sine': 1, heavy: loadDefaults.heavyDuty.value, average: loadDefaults.averageDuty.value } as const
 
 function direct(amplifier: FeederAmplifier, systemVoltageV: number, at: string): LoadTask | undefined {
   const { inputPowerW, currentA, powerW, ratings } = amplifier

@@ -1,4 +1,5 @@
 /** One stretch of a feeder: its resistances part by part, its fuse, and how warm its conductor gets. */
+
 import type { FeederCable, FeederStage } from '../../../contract/supply/supply-feeder.ts'
 import type { Assumptions } from '../../assume.ts'
 import { present } from '../../present.ts'
@@ -10,7 +11,8 @@ import { fuseOhm } from '../fuse/battery-source.ts'
 import { withMaker } from '../fuse/chosen-fuse.ts'
 import { nextRating } from '../fuse/fuse-rating.ts'
 import { surroundings } from '../fuse/protected-cable.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
+import { feederDefaults } from './defaults.ts'
 
 interface StageCableTask {
   readonly size: CableSize
@@ -38,7 +40,7 @@ function resolveCable(cable: FeederCable, assumed: Assumptions, at: string): Sta
   const law = conductorLaw(cable, assumed, at)
   const around = surroundings(cable, assumed, at)
   const path = cable.return
-  const { chassisOhm, groundLeadM } = supplyJudgement
+  const { chassisOhm, groundLeadM } = supplyDefaults
   const throughBody = path?.kind === 'chassis'
   return {
     size,
@@ -48,11 +50,9 @@ function resolveCable(cable: FeederCable, assumed: Assumptions, at: string): Sta
     runs: cable.runs ?? 1,
     positiveM: cable.positiveLengthM,
     returnM: throughBody
-      ? assumed.or(path.leadLengthM, `${at}return.leadLengthM`, groundLeadM, 'ground lead of half a metre')
+      ? assumed.take(path.leadLengthM, `${at}return.leadLengthM`, groundLeadM)
       : (path?.lengthM ?? 0),
-    chassisOhm: throughBody
-      ? assumed.or(path.resistanceOhm, `${at}return.resistanceOhm`, chassisOhm.value, chassisOhm.why)
-      : 0,
+    chassisOhm: throughBody ? assumed.take(path.resistanceOhm, `${at}return.resistanceOhm`, chassisOhm) : 0,
     bodyAssumed: throughBody && path.resistanceOhm === undefined
   }
 }
@@ -73,16 +73,10 @@ function resolveFuse(
   if (stage.cable === undefined || stage.unfused) return undefined
   const next = nextRating({ lowestA: nominalA / runs, systemVoltageV }, `${at}fuse`)
   if (next === undefined) return undefined
-  const ratingA = assumed.or(
-    undefined,
-    `${at}fuse.ratingA`,
-    withMaker(next, makerA, nominalA).ratingA,
-    'no fuse described: the next standard rating above the full sine, or the maker’s where that carries it'
-  )
+  const { ratingA: usualA } = withMaker(next, makerA, nominalA)
+  const ratingA = assumed.work(undefined, `${at}fuse.ratingA`, usualA, feederDefaults.fuseRatingA)
   return { ratingA, ohm: fuseOhm(ratingA) / runs }
 }
-
-const LUGS = 4
 
 /** @param nominalA  full-sine current at nominal voltage through this stretch [A] */
 export function resolveStage(
@@ -96,14 +90,16 @@ export function resolveStage(
   if (stage === undefined) return { unfused: true, jointsOhm: 0, otherOhm: 0 }
   const joints =
     stage.joints ??
-    (stage.cable === undefined ? 0 : assumed.or(undefined, `${at}joints`, LUGS, 'a lug at each end of each conductor'))
-  const { jointOhm } = supplyJudgement
+    (stage.cable === undefined ? 0 : assumed.take<number>(undefined, `${at}joints`, feederDefaults.joints))
+  const { jointOhm } = supplyDefaults
   const fuse = resolveFuse(stage, nominalA, systemVoltageV, assumed, at, makerA)
   return {
-    ...(stage.cable === undefined ? {} : { cable: resolveCable(stage.cable, assumed, `${at}cable.`) }),
-    ...present({ fuse }),
+    ...present({
+      cable: stage.cable === undefined ? undefined : resolveCable(stage.cable, assumed, `${at}cable.`),
+      fuse
+    }),
     unfused: stage.unfused ?? false,
-    jointsOhm: joints === 0 ? 0 : joints * assumed.or(stage.jointOhm, `${at}jointOhm`, jointOhm.value, jointOhm.why),
+    jointsOhm: joints === 0 ? 0 : joints * assumed.take(stage.jointOhm, `${at}jointOhm`, jointOhm),
     otherOhm: stage.resistanceOhm ?? 0
   }
 }

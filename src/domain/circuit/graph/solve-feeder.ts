@@ -1,10 +1,13 @@
 /** A feeder resolved and solved: defaults chosen, conductors warmed until current and resistance agree. */
+
 import type { FeederRequest, FeederSource } from '../../../contract/supply/supply-feeder.ts'
 import type { Assumptions } from '../../assume.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhm, openCircuit } from '../fuse/battery-source.ts'
 import { requireFuseStands } from '../fuse/fuse-rating.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { loadDefaults } from '../load/defaults.ts'
+import { supplyDefaults } from '../source/defaults.ts'
+import { feederDefaults } from './defaults.ts'
 import { type LoadTask, resolveLoad } from './feeder-loads.ts'
 import { resolveStage, type StageTask, stageOhm, stageTemperature, withoutAssumedBody } from './feeder-stage.ts'
 import { type Source, type SourceState, sourceState } from './limited-source.ts'
@@ -25,20 +28,15 @@ export interface Solved {
 }
 
 function resolveSource(source: FeederSource, systemVoltageV: number, assumed: Assumptions): Source {
-  const resistanceOhm = assumed.or(
-    source.resistanceOhm,
-    'source.resistanceOhm',
-    0,
-    'source taken as stiff; give its resistance, or describe the battery with currentLimitA'
-  )
+  const resistanceOhm = assumed.take(source.resistanceOhm, 'source.resistanceOhm', feederDefaults.sourceOhm)
   if (source.currentLimitA === undefined) return { voltageV: source.voltageV, resistanceOhm }
-  const { baseLoadA } = supplyJudgement
+  const { baseLoadA } = supplyDefaults
   return {
     voltageV: source.voltageV,
     resistanceOhm,
     limit: {
       currentA: source.currentLimitA,
-      baseLoadA: assumed.or(source.baseLoadA, 'source.baseLoadA', baseLoadA.value, baseLoadA.why),
+      baseLoadA: assumed.take(source.baseLoadA, 'source.baseLoadA', baseLoadA),
       batteryV: openCircuit(source.battery ?? {}, systemVoltageV, assumed, 'source.battery.'),
       batteryOhm: batteryOhm(source.battery ?? {}, systemVoltageV, assumed, 'source.battery.')
     }
@@ -64,7 +62,7 @@ function requireFuses({ trunk, amplifiers, source, systemVoltageV }: FeederReque
 export function resolveFeeder(request: FeederRequest, assumed: Assumptions): FeederTask {
   const { systemVoltageV } = request
   requireFuses(request)
-  const judged = supplyJudgement.dropOutV
+  const usual = loadDefaults.dropOutV
   const loads = request.amplifiers.map((amplifier, index) =>
     resolveLoad(amplifier, request, assumed, `amplifiers[${index}].`)
   )
@@ -84,7 +82,7 @@ export function resolveFeeder(request: FeederRequest, assumed: Assumptions): Fee
     ),
     loads,
     dropOutsV: request.amplifiers.map(({ dropOutV }, index) =>
-      assumed.or(dropOutV, `amplifiers[${index}].dropOutV`, judged.value * twelves(systemVoltageV), judged.why)
+      assumed.work(dropOutV, `amplifiers[${index}].dropOutV`, usual.value * twelves(systemVoltageV), usual)
     )
   }
 }

@@ -1,4 +1,5 @@
 /** The four currents of each amplifier and of all together. */
+
 import type {
   AmplifierCurrents,
   AmplifierOnSupply,
@@ -7,8 +8,8 @@ import type {
 } from '../../../contract/supply/supply-current.ts'
 import { present } from '../../present.ts'
 import { twelves } from '../../twelves.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
 import { type AmplifierDraw, inputPower, plausiblePower } from './amplifier-draw.ts'
+import { loadDefaults } from './defaults.ts'
 import { suitsSupply } from './voltage-class.ts'
 
 /** Ripple of a sine output without storage, i = I·(1 − cos 2ωt): peak 2·I, RMS √1.5·I. @check 50 A → 100 A, 61.237 A */
@@ -35,7 +36,7 @@ export function unregulatedShare(supplyV: number, ratedV: number): number {
  */
 function thirstiestVoltage(regulated: boolean, systemVoltageV: number): number {
   if (regulated) return systemVoltageV
-  return Math.max(systemVoltageV, supplyJudgement.chargingVPer12V * twelves(systemVoltageV))
+  return Math.max(systemVoltageV, loadDefaults.chargingVPer12V.value * twelves(systemVoltageV))
 }
 
 function sizingOf(draw: AmplifierDraw, systemVoltageV: number): AmplifierCurrents['sizing'] {
@@ -50,8 +51,8 @@ function currentsOf(draw: AmplifierDraw, systemVoltageV: number): Currents {
   const fullSineA = at(1)
   return {
     quiescentA: Math.min(draw.quiescentW / systemVoltageV, fullSineA),
-    averageA: at(supplyJudgement.averageDuty),
-    heavyA: at(supplyJudgement.heavyDuty),
+    averageA: at(loadDefaults.averageDuty.value),
+    heavyA: at(loadDefaults.heavyDuty.value),
     fullSineA,
     ...rippleOf(fullSineA)
   }
@@ -76,7 +77,7 @@ export function amplifierCurrents(
     unregulatedPowerW: draw.powerW * left,
     ...currents,
     sizing: sizingOf(draw, systemVoltageV),
-    averageHeatW: currents.averageA * systemVoltageV - output * supplyJudgement.averageDuty,
+    averageHeatW: currents.averageA * systemVoltageV - output * loadDefaults.averageDuty.value,
     fullSineHeatW: currents.fullSineA * systemVoltageV - output,
     ...(fusesA === undefined
       ? {}

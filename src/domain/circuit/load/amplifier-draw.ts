@@ -1,11 +1,13 @@
 /** What one amplifier takes from the supply, from silence to a full sine. */
+
 import type { AmplifierOnSupply } from '../../../contract/supply/supply-current.ts'
 import type { AmplifierClass } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
-import { classDraws, supplyJudgement } from '../source/supply-judgement.ts'
+import { classDraws } from './class-draws.ts'
+import { loadDefaults } from './defaults.ts'
 import { ratedOutputW } from './rated-output.ts'
 import { suitsSupply } from './voltage-class.ts'
 
@@ -82,13 +84,9 @@ function classOf(
       detail: say('refused.give-the-amplifier-s-class-its')
     })
   }
-  const guess: AmplifierClass = efficiency === undefined || efficiency >= supplyJudgement.switchingFrom ? 'D' : 'AB'
-  return assumed.or<AmplifierClass>(
-    amplifier.class,
-    `${at}class`,
-    guess,
-    `partial-load law from the efficiency: ${guess === 'D' ? 'only a switching stage gets this far' : 'a class AB stage, which draws more at part load'}`
-  )
+  const guess: AmplifierClass = efficiency === undefined || efficiency >= loadDefaults.switchingFrom.value ? 'D' : 'AB'
+  const rule = guess === 'D' ? loadDefaults.switching : loadDefaults.notSwitching
+  return assumed.work<AmplifierClass>(amplifier.class, `${at}class`, guess, rule)
 }
 
 function statedEfficiency(
@@ -124,11 +122,12 @@ function ratedVoltageOf(
   at: string
 ): number {
   const { ratedVoltageV, regulation, inputCurrentA, inputVoltageV, onboardFusesA } = amplifier
-  const usual = supplyJudgement.ratingVPer12V * twelves(systemVoltageV)
+  const { ratedVoltageVPer12V } = loadDefaults
+  const usual = ratedVoltageVPer12V.value * twelves(systemVoltageV)
   const measured = inputCurrentA !== undefined && inputVoltageV === undefined
   const matters = regulation !== 'regulated' || measured || onboardFusesA !== undefined
   if (!matters) return ratedVoltageV ?? usual
-  return assumed.or(ratedVoltageV, `${at}ratedVoltageV`, usual, 'rating supply of ANSI/CTA-2006, 14.4 V per 12 V')
+  return assumed.work(ratedVoltageV, `${at}ratedVoltageV`, usual, ratedVoltageVPer12V)
 }
 
 /** @throws DesignError `out-of-range` above the input power at rated output */
@@ -140,9 +139,10 @@ function quiescentOf(
   at: string
 ): number {
   const { law, quiescentW: usualW } = classDraws[amplifierClass]
-  const usual = law === 'constant' ? fullInputW : Math.min(usualW, supplyJudgement.quiescentShare * fullInputW)
+  const usual = law === 'constant' ? fullInputW : Math.min(usualW, loadDefaults.quiescentShare.value * fullInputW)
   const field = `${at}quiescentW`
-  const quiescentW = assumed.or(given, field, usual, `idle draw of class ${amplifierClass}, common practice`)
+  const why = `idle draw of class ${amplifierClass}, common practice`
+  const quiescentW = assumed.work(given, field, usual, { why, source: 'practice' })
   if (quiescentW <= fullInputW) return quiescentW
   throw new DesignError('out-of-range', { field, value: quiescentW, maximum: fullInputW, unit: 'W' })
 }
@@ -162,12 +162,9 @@ export function amplifierDraw(
   const ratedVoltageV = ratedVoltageOf(amplifier, systemVoltageV, assumed, at)
   const stated = statedEfficiency(amplifier, claimedW, ratedVoltageV, at)
   const amplifierClass = classOf(amplifier, stated, assumed, at)
-  const efficiency = assumed.or(
-    stated,
-    `${at}efficiency`,
-    classDraws[amplifierClass].efficiency,
-    `class ${amplifierClass} at rated output, common practice; a data-sheet figure wins`
-  )
+  const why = `class ${amplifierClass} at rated output, common practice; a data-sheet figure wins`
+  const { efficiency: usual } = classDraws[amplifierClass]
+  const efficiency = assumed.work(stated, `${at}efficiency`, usual, { why, source: 'practice' })
   const powerW = believed(amplifier, claimedW, efficiency, ratedVoltageV)
   const fullInputW = powerW / efficiency
   return {

@@ -1,4 +1,5 @@
 /** A converter between the vehicle and amplifiers of another voltage: its rating, and what it takes of the vehicle. */
+
 import type {
   ConverterLoad,
   ConverterRequest,
@@ -11,13 +12,13 @@ import { DesignError } from '../../design-error.ts'
 import { toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
 import { converterInputA } from './converter-input.ts'
-import { converterJudgement } from './converter-judgement.ts'
+import { converterDefaults } from './defaults.ts'
 import { nominalVoltage } from './voltage-class.ts'
 
 /** What the amplifiers behind it are made for [V]. */
 export function amplifierVoltage(systemVoltageV: number, converter: ConverterRequest | undefined): number {
   if (converter === undefined) return systemVoltageV
-  return nominalVoltage(converter.outputV ?? converterJudgement.outputV.value)
+  return nominalVoltage(converter.outputV ?? converterDefaults.outputV.value)
 }
 
 /** @throws DesignError `conflicting-input` for a converter from one voltage to the same */
@@ -31,7 +32,7 @@ function requireStep(systemVoltageV: number, nominalV: number, at: string): void
 
 /** The next rating that is sold above the full sine; the largest where none is. */
 function ratingFor(fullSineA: number): number {
-  const { ratingsA } = converterJudgement
+  const { value: ratingsA } = converterDefaults.ratingsA
   return ratingsA.find(ratedA => ratedA >= fullSineA) ?? Math.max(...ratingsA)
 }
 
@@ -48,15 +49,14 @@ export function converterLoad(
   assumed: Assumptions
 ): ConverterLoad {
   const at = 'converter'
-  const { outputV: usualV, efficiency: usual, idleW } = converterJudgement
+  const usual = converterDefaults
   const nominalV = amplifierVoltage(systemVoltageV, asked)
   requireStep(systemVoltageV, nominalV, at)
-  const outputV = assumed.or(asked.outputV, `${at}.outputV`, usualV.value, usualV.why)
-  const efficiency = assumed.or(asked.efficiency, `${at}.efficiency`, usual.value, usual.why)
-  const why = 'amperes of the next rating that is sold above the full sine'
-  const ratedA = assumed.or(asked.ratedA, `${at}.ratedA`, ratingFor(sizedA), why)
+  const outputV = assumed.take(asked.outputV, `${at}.outputV`, usual.outputV)
+  const efficiency = assumed.take(asked.efficiency, `${at}.efficiency`, usual.efficiency)
+  const ratedA = assumed.work(asked.ratedA, `${at}.ratedA`, ratingFor(sizedA), usual.ratedA)
   const inputA = (outputW: number) =>
-    converterInputA({ outputW, efficiency, idleW: idleW.value, inputV: systemVoltageV })
+    converterInputA({ outputW, efficiency, idleW: usual.idleW.value, inputV: systemVoltageV })
   return {
     nominalV,
     outputV,

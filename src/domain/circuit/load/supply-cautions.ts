@@ -1,4 +1,5 @@
 /** Cautions on amplifiers, charging and battery, each with the figures that triggered it. */
+
 import type {
   AmplifierCurrents,
   AmplifierOnSupply,
@@ -9,9 +10,10 @@ import { type Caution, catalogued, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
-import { classDraws, supplyJudgement } from '../source/supply-judgement.ts'
 import { type AmplifierDraw, inputPower } from './amplifier-draw.ts'
 import { claimCautions } from './claim-cautions.ts'
+import { classDraws } from './class-draws.ts'
+import { loadDefaults } from './defaults.ts'
 import { voltageClassCautions } from './voltage-class.ts'
 
 function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at: string): readonly Caution[] {
@@ -34,7 +36,7 @@ function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at
 
 /** What an amplifier draws while it is switched off. */
 export function drainCaution({ standbyA = 0 }: Pick<AmplifierOnSupply, 'standbyA'>, at: string): readonly Caution[] {
-  if (standbyA <= supplyJudgement.standbyLimitA) return []
+  if (standbyA <= loadDefaults.standbyLimitA.value) return []
   const standbyMa = standbyA * 1000
   const message = say('parasitic-drain', { standbyMa: fixed(standbyMa, 1) })
   return [caution('parasitic-drain', message, { at, figures: { standbyMa } })]

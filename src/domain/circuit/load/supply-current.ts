@@ -1,4 +1,5 @@
 /** What the amplifiers draw, and what that means for alternator, battery and capacitor. */
+
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type {
   CapacitorEffect,
@@ -20,13 +21,14 @@ import { batteryOhm } from '../fuse/battery-source.ts'
 import { capacitorEffect, usualPrechargeOhm } from '../source/capacitor.ts'
 import { prechargeCautions } from '../source/capacitor-cautions.ts'
 import { chargingBalance } from '../source/charging-balance.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 import { type BatteryRequest, batteryExponent, engineOff } from '../source/engine-off.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
 import { unlike, unlikeCautions } from '../source/unlike-batteries.ts'
 import { amplifierCurrents, totalCurrents, totalSizing } from './amplifier-currents.ts'
 import { type AmplifierDraw, amplifierDraw } from './amplifier-draw.ts'
 import { amplifierVoltage, converterLoad, converterRatingCautions } from './converter-load.ts'
 import { currentBasis } from './current-basis.ts'
+import { loadDefaults } from './defaults.ts'
 import { driveCautions } from './drive-cautions.ts'
 import { amplifierCautions, chargingCautions, engineOffCaution, unregulatedCaution } from './supply-cautions.ts'
 
@@ -51,8 +53,7 @@ function listening(request: CurrentRequest, currents: Taken, assumed: Assumption
       detail: say('refused.a-second-battery-needs-the-first')
     })
   }
-  const judged = supplyJudgement.parkedLoadA
-  const parkedA = assumed.or(battery.parkedLoadA, 'battery.parkedLoadA', judged.value, judged.why)
+  const parkedA = assumed.take(battery.parkedLoadA, 'battery.parkedLoadA', loadDefaults.parkedLoadA)
   if (secondBattery?.arrangement === 'isolated') {
     return engineOff(secondBattery, currents.averageA, currents.fullSineA, systemVoltageV, assumed, 'secondBattery.')
   }
@@ -74,7 +75,7 @@ function parallelBank(
   const conductance =
     1 / batteryOhm(first, systemVoltageV, assumed, 'battery.') +
     1 / batteryOhm(second, systemVoltageV, assumed, 'secondBattery.')
-  const ratedHours = assumed.or(first.ratedHours, 'battery.ratedHours', 20, 'capacity is printed for 20 h')
+  const ratedHours = assumed.take(first.ratedHours, 'battery.ratedHours', supplyDefaults.ratedHours)
   return {
     capacityAh: first.capacityAh + second.capacityAh,
     ratedHours,
@@ -89,12 +90,13 @@ function holdUp(request: CurrentRequest, currents: Currents, assumed: Assumption
   if (capacitor === undefined) return undefined
   const systemVoltageV = amplifierVoltage(request.systemVoltageV, request.converter)
   const inSeries = twelves(systemVoltageV)
-  const fromV = assumed.or(capacitor.fromV, 'capacitor.fromV', 14.4 * inSeries, 'charged to running voltage')
-  const toV = assumed.or(capacitor.toV, 'capacitor.toV', 12 * inSeries, 'let down to nominal voltage')
+  const { capacitorFromVPer12V: from, capacitorToVPer12V: to, prechargeOhm: rule } = supplyDefaults
+  const fromV = assumed.work(capacitor.fromV, 'capacitor.fromV', from.value * inSeries, from)
+  const toV = assumed.work(capacitor.toV, 'capacitor.toV', to.value * inSeries, to)
   if (toV >= fromV)
     throw new DesignError('conflicting-input', { field: 'capacitor.toV', value: toV, maximum: fromV, unit: 'V' })
-  const why = 'engineering choice: about 20 W in the resistor at first, as a 21 W lamp takes'
-  const prechargeOhm = assumed.or(capacitor.prechargeOhm, 'capacitor.prechargeOhm', usualPrechargeOhm(inSeries), why)
+  const usualOhm = usualPrechargeOhm(inSeries)
+  const prechargeOhm = assumed.work(capacitor.prechargeOhm, 'capacitor.prechargeOhm', usualOhm, rule)
   return capacitorEffect(
     { ...capacitor, prechargeOhm },
     fromV,

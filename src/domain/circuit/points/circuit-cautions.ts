@@ -1,10 +1,11 @@
 /** What a solved circuit says to the one who builds it. */
+
 import type { Circuit, CircuitState } from '../../../contract/supply/supply-circuit.ts'
 import type { BatteryChemistry } from '../../../contract/supply/words.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
-import { fuseJudgement } from '../fuse/fuse-judgement.ts'
+import { fuseDefaults } from '../fuse/defaults.ts'
 import { inputPower } from '../load/amplifier-draw.ts'
 import { drainCaution } from '../load/supply-cautions.ts'
 import { voltageClassCautions } from '../load/voltage-class.ts'
@@ -66,7 +67,7 @@ export function circuitCautions(
   return [
     ...result.bareSources.map(bare => {
       const index = batteries.findIndex(({ id }) => id === bare)
-      const message = say('bare-source', { bare, idealMm: 1000 * fuseJudgement.idealM })
+      const message = say('bare-source', { bare, idealMm: 1000 * fuseDefaults.idealM.value })
       return caution('bare-source', message, { at: `batteries[${index}]` })
     }),
     ...bankCautions(parts),

@@ -1,12 +1,13 @@
 /** The two-terminal elements of a circuit at one level of music and engine, or in a fault. */
+
 import type { CircuitLevel, EngineState } from '../../../contract/supply/words.ts'
 import { twelves } from '../../twelves.ts'
 import { conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import { coldFuseOhm } from '../fuse/battery-source.ts'
 import { type AmplifierDraw, inputPower } from '../load/amplifier-draw.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
-import { circuitJudgement } from './circuit-judgement.ts'
+import { loadDefaults } from '../load/defaults.ts'
 import type { CablePart, CircuitParts } from './circuit-parts.ts'
+import { circuitDefaults } from './defaults.ts'
 import type { Element, Law } from './element.ts'
 
 export interface Situation {
@@ -16,8 +17,8 @@ export interface Situation {
 
 const shares: Readonly<Partial<Record<CircuitLevel, number>>> = {
   silence: 0,
-  average: supplyJudgement.averageDuty,
-  heavy: supplyJudgement.heavyDuty,
+  average: loadDefaults.averageDuty.value,
+  heavy: loadDefaults.heavyDuty.value,
   'full-sine': 1,
   // switched on, before the first note
   'cold-start': 0
@@ -59,7 +60,7 @@ function alternators({ request, slopesOhm }: CircuitParts, engine: EngineState):
     law: {
       kind: 'regulated',
       setV: asked.setV,
-      slopeOhm: slopesOhm[index] ?? circuitJudgement.slopeOhm.value,
+      slopeOhm: slopesOhm[index] ?? circuitDefaults.slopeOhm.value,
       limitA: engine === 'idling' ? asked.idleA : asked.drivingA
     }
   }))
@@ -142,14 +143,14 @@ export function strongElements(parts: CircuitParts): readonly Element[] {
       ...betweenPoles(asked),
       law: { kind: 'battery' as const, emfV: strong.emfV, givingOhm: strong.ohm, takingOhm }
     })),
-    ...limited(parts, circuitJudgement.converterOverload),
+    ...limited(parts, circuitDefaults.converterOverload.value),
     ...ways(parts, 'driving', 20, fusesOhm)
   ]
 }
 
 /** Weak batteries, warm cables: what must still open a fuse far away. */
 export function weakElements(parts: CircuitParts): readonly Element[] {
-  const below = circuitJudgement.weakBelowRestV * twelves(parts.request.systemVoltageV)
+  const below = circuitDefaults.weakBelowRestV.value * twelves(parts.request.systemVoltageV)
   const fusesOhm = parts.fuses.map(({ ohm }) => ohm)
   return [
     ...parts.batteries.map(({ asked, restV, ohm, takingOhm }) => ({
@@ -157,6 +158,6 @@ export function weakElements(parts: CircuitParts): readonly Element[] {
       law: { kind: 'battery' as const, emfV: restV - below, givingOhm: ohm, takingOhm }
     })),
     ...limited(parts, 1),
-    ...ways(parts, 'driving', circuitJudgement.warmC, fusesOhm)
+    ...ways(parts, 'driving', circuitDefaults.warmC.value, fusesOhm)
   ]
 }

@@ -1,15 +1,16 @@
 /** What cables and fuses of a circuit carry and break, said where it is too much. */
+
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { Circuit, CircuitFuse } from '../../../contract/supply/supply-circuit.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'
 import { listed, say } from '../../say.ts'
+import { fuseDefaults } from '../fuse/defaults.ts'
 import { fuseFamilies, voltageClass } from '../fuse/fuse-families-iso-8820.ts'
 import type { FuseFamily } from '../fuse/fuse-family.ts'
-import { fuseJudgement } from '../fuse/fuse-judgement.ts'
-import { circuitJudgement } from './circuit-judgement.ts'
 import type { CablePart, CircuitParts } from './circuit-parts.ts'
 import { lastingAt } from './circuit-states.ts'
+import { circuitDefaults } from './defaults.ts'
 
 /** A name that says what it is stands alone. */
 const called = (kind: 'cable' | 'fuse', id: string): Said =>
@@ -56,7 +57,7 @@ function loadCautions({ states }: Circuit, parts: CircuitParts): readonly Cautio
     const currentA = currents.get(id) ?? 0
     if (ampacityA === undefined || currentA <= ampacityA * (1 + 1e-12)) return []
     const given = isGiven(cable)
-    const far = currentA > ampacityA * circuitJudgement.fuseOverload
+    const far = currentA > ampacityA * circuitDefaults.fuseOverload.value
     const message = say('cable-overloaded', {
       cable: start('cable', id),
       designation,
@@ -72,8 +73,8 @@ function loadCautions({ states }: Circuit, parts: CircuitParts): readonly Cautio
 function fuseLoadCautions({ fuses }: Circuit, { request }: CircuitParts): readonly Caution[] {
   return fuses.flatMap(({ id, loadA = 0, heavyA = 0 }, index) => {
     const ratingA = request.fuses?.[index]?.ratingA ?? Number.POSITIVE_INFINITY
-    const mostA = circuitJudgement.fuseOverload * ratingA
-    if (loadA <= mostA && heavyA <= fuseJudgement.loadRatio.value * mostA) return []
+    const mostA = circuitDefaults.fuseOverload.value * ratingA
+    if (loadA <= mostA && heavyA <= fuseDefaults.loadRatio.value * mostA) return []
     const message = say('fuse-below-load', {
       fuse: start('fuse', id),
       ratingA,
@@ -130,7 +131,7 @@ function breakingCautions({ fuses }: Circuit, { batteries, request }: CircuitPar
 function faultCautions({ farFaults }: Circuit, { request }: CircuitParts): readonly Caution[] {
   return farFaults.flatMap(({ amplifier, fuse, currentA, multiple, limitedBy }, index) => {
     // what a converter gives at most its cables carry for good: that is their guard
-    if (multiple >= fuseJudgement.clearingMultiple || limitedBy !== undefined) return []
+    if (multiple >= fuseDefaults.clearingMultiple.value || limitedBy !== undefined) return []
     const { name = amplifier } = request.amplifiers[index] ?? {}
     const message =
       fuse === undefined
@@ -147,12 +148,12 @@ function faultCautions({ farFaults }: Circuit, { request }: CircuitParts): reado
 
 function seriesCautions({ series }: Circuit): readonly Caution[] {
   return series.flatMap(({ before, behind, ratio }) => {
-    if (ratio >= fuseJudgement.selectivityRatio) return []
+    if (ratio >= fuseDefaults.selectivityRatio.value) return []
     const message = say('selectivity-poor.series', {
       before: start('fuse', before),
       behind: called('fuse', behind),
       ratio: fixed(ratio, 2),
-      wantedRatio: fuseJudgement.selectivityRatio
+      wantedRatio: fuseDefaults.selectivityRatio.value
     })
     return [caution('selectivity-poor', message, { at: 'fuses', figures: { ratio } })]
   })

@@ -1,4 +1,5 @@
 /** What guards a circuit: flows that fuses let through, faults that they must break, faults that must open them. */
+
 import type {
   CircuitCable,
   CircuitCableGuard,
@@ -8,8 +9,8 @@ import type {
   FuseSeries
 } from '../../../contract/supply/supply-circuit.ts'
 import { present } from '../../present.ts'
+import { fuseDefaults } from '../fuse/defaults.ts'
 import { fuseFamily } from '../fuse/fuse-families-iso-8820.ts'
-import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { bareSources } from './bare-sources.ts'
 import { strongElements, weakElements } from './circuit-elements.ts'
 import type { CircuitParts } from './circuit-parts.ts'
@@ -39,7 +40,7 @@ function plusWays({ request }: CircuitParts): readonly (Way & { readonly id: str
 /** In a conduit more of it may go unfused. */
 const bareLength = ({ from, to, lengthM, sheathed }: CircuitCable) => ({
   ...{ from, to },
-  lengthM: sheathed === true ? (lengthM * fuseJudgement.usualM) / fuseJudgement.sheathedM : lengthM
+  lengthM: sheathed === true ? (lengthM * fuseDefaults.usualM.value) / fuseDefaults.sheathedM.value : lengthM
 })
 
 /** Batteries without a fuse at their end; a link has no length. */
@@ -47,7 +48,7 @@ export function bareBatteries(parts: CircuitParts): readonly string[] {
   const { batteries, cables = [], links = [], amplifiers, converters = [] } = parts.request
   const unfused = [...cables.map(bareLength), ...links.map(link => ({ ...link, lengthM: 0 }))]
   const loads = [...amplifiers.map(({ plus }) => plus), ...converters.map(({ inPlus }) => inPlus)]
-  return bareSources({ sources: batteries, unfused, loads }, fuseJudgement.usualM)
+  return bareSources({ sources: batteries, unfused, loads }, fuseDefaults.usualM.value)
 }
 
 /** Cables of the plus side; a tail before the first fuse is judged by its length alone. */
@@ -67,9 +68,12 @@ export function cableGuards(parts: CircuitParts, states: readonly CircuitState[]
     return [
       {
         id,
-        ...present({ ampacityA, loadA: currents.get(id) }),
-        ...(Number.isFinite(fromStartA) ? { fromStartA } : {}),
-        ...(Number.isFinite(fromEndA) ? { fromEndA } : {}),
+        ...present({
+          ampacityA,
+          loadA: currents.get(id),
+          fromStartA: Number.isFinite(fromStartA) ? fromStartA : undefined,
+          fromEndA: Number.isFinite(fromEndA) ? fromEndA : undefined
+        }),
         guarded: Math.max(fromStartA, fromEndA) <= (ampacityA ?? 0) * (1 + 1e-12)
       }
     ]

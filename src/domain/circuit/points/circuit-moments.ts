@@ -1,13 +1,14 @@
 /** What the amplifiers meet while the engine is started, while it stands, and where the vehicle governs its charging. */
+
 import type { CircuitState } from '../../../contract/supply/supply-circuit.ts'
 import type { CircuitLevel, EngineState } from '../../../contract/supply/words.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
-import { circuitJudgement } from './circuit-judgement.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { circuitStates } from './circuit-states.ts'
+import { circuitDefaults } from './defaults.ts'
 
 type States = readonly CircuitState[]
 
@@ -52,7 +53,7 @@ function cutOffCautions(states: States, parts: CircuitParts): readonly Caution[]
   if (state === undefined || fed === undefined || first === undefined || parts.request.starter === undefined) return []
   if (first.asked.chemistry === 'lithium' || musicFromFirst(state, parts) < 1) return []
   const stopsAtV = first.restV - (fed.voltageV - fed.dropOutV)
-  const halfV = first.restV - circuitJudgement.weakBelowRestV * twelves(parts.request.systemVoltageV)
+  const halfV = first.restV - circuitDefaults.weakBelowRestV.value * twelves(parts.request.systemVoltageV)
   if (stopsAtV >= halfV) return []
   const message = say('late-cut-off', {
     name: fed.name,

@@ -1,4 +1,5 @@
 /** The parts of a request with their defaults settled, before any state is chosen. */
+
 import type {
   CircuitBattery,
   CircuitCable,
@@ -15,9 +16,8 @@ import { type ConductorLaw, conductorLaw } from '../cable/conductor-resistance.t
 import { batteryOhm, fuseOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
 import { surroundings } from '../fuse/protected-cable.ts'
 import { type AmplifierDraw, amplifierDraw } from '../load/amplifier-draw.ts'
-import { converterJudgement } from '../load/converter-judgement.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
-import { circuitJudgement } from './circuit-judgement.ts'
+import { converterDefaults, loadDefaults } from '../load/defaults.ts'
+import { circuitDefaults } from './defaults.ts'
 import { sideOf } from './sides.ts'
 
 export interface CablePart {
@@ -58,52 +58,51 @@ export interface CircuitParts {
 }
 
 function resolveCable(asked: CircuitCable, assumed: Assumptions, at: string): CablePart {
-  const { joints, jointOhm } = circuitJudgement
+  const { joints, jointOhm } = circuitDefaults
   const size = cableSize(asked.designation, asked.gaugeSystem, `${at}designation`)
   const { conductor, metricResistance, resistivityOhmM, temperatureCoefficientPerK, strandingFactor } = asked
   const metal = { conductor, metricResistance, resistivityOhmM, temperatureCoefficientPerK, strandingFactor }
   const law = conductorLaw(present(metal), assumed, at)
-  const count = assumed.or(asked.joints, `${at}joints`, joints.value, joints.why)
+  const count = assumed.take(asked.joints, `${at}joints`, joints)
   return {
     asked,
     size,
     law,
     carries: ampacity(size, law.material, surroundings(asked, assumed, at), at),
-    jointsOhm: count * assumed.or(asked.jointOhm, `${at}jointOhm`, jointOhm.value, jointOhm.why)
+    jointsOhm: count * assumed.take(asked.jointOhm, `${at}jointOhm`, jointOhm)
   }
 }
 
 function resolveBattery(asked: CircuitBattery, systemVoltageV: number, assumed: Assumptions, at: string): BatteryPart {
   const here = assumptionsUnder(assumed, field => field.replace('source.', at))
   const { openCircuitV, loopOhm, stated } = strongestSource(asked, systemVoltageV, 0, here)
-  const { value, why } = circuitJudgement.chargingOhmPer12V
+  const { chargingOhmPer12V } = circuitDefaults
+  const takingOhm = chargingOhmPer12V.value * twelves(systemVoltageV)
   return {
     asked,
     restV: openCircuit(asked, systemVoltageV, assumed, at),
     ohm: batteryOhm(asked, systemVoltageV, assumed, at),
-    takingOhm: assumed.or(asked.chargingOhm, `${at}chargingOhm`, value * twelves(systemVoltageV), why),
+    takingOhm: assumed.work(asked.chargingOhm, `${at}chargingOhm`, takingOhm, chargingOhmPer12V),
     strong: { emfV: openCircuitV, ohm: loopOhm, stated }
   }
 }
 
 function resolveConverter(asked: CircuitConverter, inputV: number, assumed: Assumptions, at: string): ConverterPart {
-  const { converterOhm, converterLowestShare: lowest } = circuitJudgement
-  const or = (field: 'slopeOhm' | 'efficiency' | 'idleW', usual: { readonly value: number; readonly why: string }) =>
-    assumed.or(asked[field], `${at}${field}`, usual.value, usual.why)
+  const { converterOhm, converterLowestShare: lowest } = circuitDefaults
   return {
     asked,
-    slopeOhm: or('slopeOhm', converterOhm),
-    efficiency: or('efficiency', converterJudgement.efficiency),
-    idleW: or('idleW', converterJudgement.idleW),
-    lowestInputV: assumed.or(asked.lowestInputV, `${at}lowestInputV`, lowest.value * inputV, lowest.why)
+    slopeOhm: assumed.take(asked.slopeOhm, `${at}slopeOhm`, converterOhm),
+    efficiency: assumed.take(asked.efficiency, `${at}efficiency`, converterDefaults.efficiency),
+    idleW: assumed.take(asked.idleW, `${at}idleW`, converterDefaults.idleW),
+    lowestInputV: assumed.work(asked.lowestInputV, `${at}lowestInputV`, lowest.value * inputV, lowest)
   }
 }
 
 /** @throws DesignError of a cable, a battery or an amplifier */
 export function circuitParts(request: CircuitRequest, assumed: Assumptions): CircuitParts {
   const { systemVoltageV, amplifiers } = request
-  const { slopeOhm, conductorTemperatureC: temperature } = circuitJudgement
-  const { dropOutV } = supplyJudgement
+  const { slopeOhm, conductorTemperatureC: temperature } = circuitDefaults
+  const { dropOutV } = loadDefaults
   const nominalsV = amplifiers.map(({ plus }) => sideOf(request, plus).nominalV)
   const nominalV = (index: number) => nominalsV[index] ?? systemVoltageV
   return {
@@ -117,17 +116,12 @@ export function circuitParts(request: CircuitRequest, assumed: Assumptions): Cir
     cables: (request.cables ?? []).map((asked, index) => resolveCable(asked, assumed, `cables[${index}].`)),
     fuses: (request.fuses ?? []).map(asked => ({ asked, ohm: asked.resistanceOhm ?? fuseOhm(asked.ratingA) })),
     slopesOhm: (request.alternators ?? []).map((asked, index) =>
-      assumed.or(asked.slopeOhm, `alternators[${index}].slopeOhm`, slopeOhm.value, slopeOhm.why)
+      assumed.take(asked.slopeOhm, `alternators[${index}].slopeOhm`, slopeOhm)
     ),
     draws: amplifiers.map((asked, index) => amplifierDraw(asked, nominalV(index), assumed, `amplifiers[${index}].`)),
     dropOutsV: amplifiers.map((asked, index) =>
-      assumed.or(
-        asked.dropOutV,
-        `amplifiers[${index}].dropOutV`,
-        dropOutV.value * twelves(nominalV(index)),
-        dropOutV.why
-      )
+      assumed.work(asked.dropOutV, `amplifiers[${index}].dropOutV`, dropOutV.value * twelves(nominalV(index)), dropOutV)
     ),
-    conductorC: assumed.or(request.conductorTemperatureC, 'conductorTemperatureC', temperature.value, temperature.why)
+    conductorC: assumed.take(request.conductorTemperatureC, 'conductorTemperatureC', temperature)
   }
 }

@@ -1,11 +1,12 @@
 /** What the voltages of a solved circuit say: collapse, drop-out, losses, batteries that help. */
+
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { CircuitRequest, CircuitState } from '../../../contract/supply/supply-circuit.ts'
 import type { CircuitLevel, EngineState } from '../../../contract/supply/words.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import { listed, say } from '../../say.ts'
-import { supplyJudgement } from '../source/supply-judgement.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { sideOf } from './sides.ts'
 
@@ -110,17 +111,17 @@ export function lostV(state: CircuitState, id: string, request: CircuitRequest):
 
 function dropCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
   const state = stateAt(states, 'full-sine', 'driving')
-  const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
+  const { totalDropCarePercent: care, totalDropStopPercent: stop } = supplyDefaults
   if (state === undefined) return []
   return parts.request.amplifiers.flatMap(({ id, plus }, index) => {
     const { nominalV } = sideOf(parts.request, plus)
     const percent = (volts: number | undefined) => (100 * (volts ?? 0)) / nominalV
     const dropV = lostV(state, id, parts.request) ?? 0
     const dropPercent = percent(dropV)
-    if (dropPercent <= totalDropCarePercent) return []
+    if (dropPercent <= care.value) return []
     const known = sameIn(certain, state)
     const sure = known === undefined ? dropPercent : percent(lostV(known, id, parts.request))
-    const settles = dropPercent > totalDropStopPercent && sure <= totalDropStopPercent ? SETTLES : []
+    const settles = dropPercent > stop.value && sure <= stop.value ? SETTLES : []
     const message = say('total-drop.circuit', {
       when: when(state),
       dropV: toDigits(dropV),
@@ -129,7 +130,7 @@ function dropCautions(states: States, parts: CircuitParts, certain: States | und
       bass: musicText(state, states, id),
       settles
     })
-    const level = sure > totalDropStopPercent ? 'stop' : 'care'
+    const level = sure > stop.value ? 'stop' : 'care'
     return [caution('total-drop', message, { at: `amplifiers[${index}]`, level, figures: { dropV, dropPercent } })]
   })
 }
@@ -175,7 +176,8 @@ export function failingStates(states: States, parts: CircuitParts): States {
   const lossy = (state: CircuitState) =>
     amplifiers.some(
       ({ id, plus }) =>
-        (100 * (lostV(state, id, request) ?? 0)) / sideOf(request, plus).nominalV > supplyJudgement.totalDropStopPercent
+        (100 * (lostV(state, id, request) ?? 0)) / sideOf(request, plus).nominalV >
+        supplyDefaults.totalDropStopPercent.value
     )
   const low = (state: CircuitState) =>
     amplifiers.some(({ id }, index) => (voltageOf(state, id) ?? Infinity) < (parts.dropOutsV[index] ?? 0))

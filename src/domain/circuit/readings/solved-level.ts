@@ -1,11 +1,12 @@
 /** A circuit at one level as a meter finds it: typical batteries, and how every voltage moves with each doubtful input. */
+
 import { twelves } from '../../twelves.ts'
 import type { Situation } from '../points/circuit-elements.ts'
 import type { BatteryPart, CircuitParts } from '../points/circuit-parts.ts'
 import { drawnA, type Element, type Law, partOf } from '../points/element.ts'
 import { feedCircuit } from '../points/feed-circuit.ts'
 import { type PointVoltages, respondTo, solvePoints } from '../points/solve-points.ts'
-import { readingJudgement } from './reading-judgement.ts'
+import { readingDefaults } from './defaults.ts'
 
 interface Found {
   readonly elements: readonly Element[]
@@ -27,24 +28,24 @@ const typical = (parts: CircuitParts): CircuitParts => ({
 
 /** Ratio of the far end of a battery's resistance to its middle. */
 function batteryBand({ ohm, strong }: BatteryPart): number {
-  const { statedBand } = readingJudgement
-  return Math.max(1 + statedBand, Math.sqrt(ohm / strong.ohm))
+  const { statedBand } = readingDefaults
+  return Math.max(1 + statedBand.value, Math.sqrt(ohm / strong.ohm))
 }
 
 function conductorBand({ id }: Element, { fuses, request }: CircuitParts): number {
-  const { cableBand, fuseBand, linkBand, guessBand } = readingJudgement
-  if (fuses.some(({ asked }) => asked.id === id)) return fuseBand
+  const { cableBand, fuseBand, linkBand, guessBand } = readingDefaults
+  if (fuses.some(({ asked }) => asked.id === id)) return fuseBand.value
   const link = request.links?.find(each => each.id === id)
   // the starter is a guess as well
-  if (id === 'starter') return guessBand
-  if (link === undefined) return cableBand
-  return link.assumed === true ? guessBand : linkBand
+  if (id === 'starter') return guessBand.value
+  if (link === undefined) return cableBand.value
+  return link.assumed === true ? guessBand.value : linkBand.value
 }
 
 /** Each way in which an element may differ from the plan, down and up. */
 function variants(element: Element, parts: CircuitParts, { level }: Situation): readonly Law[] {
   const { law } = element
-  const { restBandV, setBandV, limitBand, musicBand, loadBand, vehicleBandA } = readingJudgement
+  const { restBandV, setBandV, limitBand, musicBand, loadBand, vehicleBandA } = readingDefaults
   const each12 = twelves(parts.request.systemVoltageV)
   const both = (change: (sign: -1 | 1) => Law) => [change(-1), change(1)]
   switch (law.kind) {
@@ -54,7 +55,7 @@ function variants(element: Element, parts: CircuitParts, { level }: Situation): 
       const part = parts.batteries.find(({ asked }) => asked.id === element.id)
       const ratio = part === undefined ? 1 : batteryBand(part)
       return [
-        ...both(sign => ({ ...law, emfV: law.emfV + sign * restBandV * each12 })),
+        ...both(sign => ({ ...law, emfV: law.emfV + sign * restBandV.value * each12 })),
         ...both(sign => ({ ...law, givingOhm: law.givingOhm * ratio ** sign }))
       ]
     }
@@ -63,18 +64,18 @@ function variants(element: Element, parts: CircuitParts, { level }: Situation): 
       const governed = parts.request.alternators?.find(({ id }) => id === element.id)
       const { lowestSetV = law.setV, highestSetV = law.setV } = governed ?? {}
       return [
-        { ...law, setV: Math.min(law.setV - setBandV * each12, lowestSetV) },
-        { ...law, setV: Math.max(law.setV + setBandV * each12, highestSetV) },
-        ...both(sign => ({ ...law, limitA: law.limitA * (1 + sign * limitBand) }))
+        { ...law, setV: Math.min(law.setV - setBandV.value * each12, lowestSetV) },
+        { ...law, setV: Math.max(law.setV + setBandV.value * each12, highestSetV) },
+        ...both(sign => ({ ...law, limitA: law.limitA * (1 + sign * limitBand.value) }))
       ]
     }
     case 'power': {
-      const band = level === 'heavy' || level === 'average' ? musicBand : loadBand
+      const band = level === 'heavy' || level === 'average' ? musicBand.value : loadBand.value
       return both(sign => ({ ...law, powerW: law.powerW * (1 + sign * band) }))
     }
     case 'current':
       if (law.currentA === 0) return []
-      return both(sign => ({ ...law, currentA: Math.max(0, law.currentA + sign * vehicleBandA) }))
+      return both(sign => ({ ...law, currentA: Math.max(0, law.currentA + sign * vehicleBandA.value) }))
   }
 }
 

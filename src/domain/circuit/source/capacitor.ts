@@ -1,4 +1,5 @@
 import type { CapacitorEffect, CapacitorRequest } from '../../../contract/supply/supply-current.ts'
+import { present } from '../../present.ts'
 
 /** Left across the resistor when the fuse may go in: then hardly a spark [V]. Engineering choice. */
 const DONE_V = 1
@@ -46,8 +47,10 @@ export function capacitorEffect(
     storedJ: (capacitanceF * fromV ** 2) / 2,
     usableJ,
     holdUpS: usableJ / loadW,
-    ...(esrOhm === undefined ? {} : { esrStepV: currentA * esrOhm }),
-    ...(sourceOhm === undefined ? {} : { cornerHz: 1 / (2 * Math.PI * sourceOhm * capacitanceF) }),
+    ...present({
+      esrStepV: esrOhm === undefined ? undefined : currentA * esrOhm,
+      cornerHz: sourceOhm === undefined ? undefined : 1 / (2 * Math.PI * sourceOhm * capacitanceF)
+    }),
     ...(prechargeOhm === undefined
       ? {}
       : {

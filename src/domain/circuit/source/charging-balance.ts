@@ -1,11 +1,12 @@
 /** Whether the alternator, or the converter of a car without one, keeps up with the music. */
+
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { ChargingBalance, ChargingRequest } from '../../../contract/supply/supply-current.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { shareAtShaft } from './alternator-curve.ts'
-import { supplyJudgement } from './supply-judgement.ts'
+import { supplyDefaults } from './defaults.ts'
 
 /** @throws DesignError `conflicting-input` for what this source of current does not use */
 function requireUsed(request: ChargingRequest, at: string): void {
@@ -29,12 +30,11 @@ function requireUsed(request: ChargingRequest, at: string): void {
 function available(request: ChargingRequest, assumed: Assumptions, at: string): { idle: number; cruise: number } {
   requireUsed(request, at)
   if (request.kind === 'converter') return { idle: request.ratedA, cruise: request.ratedA }
-  const judged = supplyJudgement
-  const hot = assumed.or(request.hotFactor, `${at}hotFactor`, judged.hotFactor.value, judged.hotFactor.why)
+  const hot = assumed.take(request.hotFactor, `${at}hotFactor`, supplyDefaults.hotFactor)
   const { ratedA, idleA, idleFraction, idleShaftHz, drivingShaftHz } = request
   const share = () =>
     idleShaftHz === undefined
-      ? assumed.or(idleFraction, `${at}idleFraction`, judged.idleFraction.value, judged.idleFraction.why)
+      ? assumed.take(idleFraction, `${at}idleFraction`, supplyDefaults.idleFraction)
       : shareAtShaft(idleShaftHz)
   const driving = drivingShaftHz === undefined ? 1 : shareAtShaft(drivingShaftHz)
   return { idle: (idleA ?? ratedA * share()) * hot, cruise: ratedA * driving * hot }
@@ -59,8 +59,7 @@ export function chargingBalance(
   at: string
 ): ChargingBalance {
   const { idle, cruise } = available(request, assumed, at)
-  const judged = supplyJudgement.baseLoadA
-  const baseLoadA = assumed.or(request.baseLoadA, `${at}baseLoadA`, judged.value, judged.why)
+  const baseLoadA = assumed.take(request.baseLoadA, `${at}baseLoadA`, supplyDefaults.baseLoadA)
   return {
     idleAvailableA: idle,
     cruiseAvailableA: cruise,

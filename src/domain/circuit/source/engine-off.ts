@@ -1,11 +1,13 @@
 /** How long the battery plays with the engine off, and how far it sags. */
+
 import type { EngineOff } from '../../../contract/supply/supply-current.ts'
 import type { BatteryChemistry } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { batteryOhm, restVoltage } from '../fuse/battery-source.ts'
-import { supplyJudgement } from './supply-judgement.ts'
+import { supplyDefaults } from './defaults.ts'
+import { usualExponent } from './peukert.ts'
 
 export interface BatteryRequest {
   /** Capacity at the rated hours, of the whole bank at system voltage. */
@@ -57,18 +59,9 @@ export function peukertHours(capacityAh: number, ratedHours: number, exponent: n
 export function batteryExponent(battery: BatteryRequest, ratedHours: number, assumed: Assumptions, at: string): number {
   if (battery.peukertExponent !== undefined) return battery.peukertExponent
   if (battery.reserveMinutes === undefined) {
-    const chemistry = assumed.or<BatteryChemistry>(
-      battery.chemistry,
-      `${at}chemistry`,
-      'flooded',
-      'battery type not stated: flooded, which lasts shortest'
-    )
-    return assumed.or(
-      undefined,
-      `${at}peukertExponent`,
-      supplyJudgement.peukert[chemistry],
-      `usual exponent of ${chemistry} batteries; give reserveMinutes for this one’s`
-    )
+    const chemistry = assumed.take<BatteryChemistry>(battery.chemistry, `${at}chemistry`, supplyDefaults.chemistry)
+    const why = `usual exponent of ${chemistry} batteries; give reserveMinutes for this one’s`
+    return assumed.work(undefined, `${at}peukertExponent`, usualExponent[chemistry], { why, source: 'practice' })
   }
   const exponent = peukertExponent(battery.capacityAh, ratedHours, battery.reserveMinutes)
   if (exponent !== undefined && exponent >= 1 && exponent <= 2) return exponent
@@ -99,10 +92,10 @@ export function engineOff(
   assumed: Assumptions,
   at: string
 ): EngineOff {
-  const ratedHours = assumed.or(battery.ratedHours, `${at}ratedHours`, 20, 'capacity is printed for 20 h')
+  const ratedHours = assumed.take(battery.ratedHours, `${at}ratedHours`, supplyDefaults.ratedHours)
   const exponent = batteryExponent(battery, ratedHours, assumed, at)
-  const judged = battery.chemistry === 'lithium' ? supplyJudgement.usableLithium : supplyJudgement.usableFraction
-  const fraction = assumed.or(battery.usableFraction, `${at}usableFraction`, judged.value, judged.why)
+  const usable = battery.chemistry === 'lithium' ? supplyDefaults.usableLithium : supplyDefaults.usableFraction
+  const fraction = assumed.take(battery.usableFraction, `${at}usableFraction`, usable)
   const ohm = batteryOhm(battery, systemVoltageV, assumed, at)
   const hoursToEmpty = peukertHours(battery.capacityAh, ratedHours, exponent, currentA)
   return {

@@ -1,6 +1,8 @@
 /** Level lost at the given drive: to the amplifier's swing, to warm coils, to jets in the ports, and to all of them. */
+
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { chainGain } from '../../filter/filter-transfer.ts'
+import { present } from '../../present.ts'
 import { DISTANCE_M, type ResponseSystem, solveGrid } from '../model/response-system.ts'
 import { levelCurve } from '../response/curves.ts'
 import { hotSystem, unfiltered } from './hot-system.ts'
@@ -70,7 +72,9 @@ export function compressionCurves(
   const less = (one: readonly number[], other: readonly number[]) => one.map((value, k) => value - (other[k] as number))
   return {
     compressedLevelDb: both,
-    ...(coilRatio === undefined ? {} : { coilCompressionDb: less(hot, cold) }),
-    ...(lossFactor === undefined ? {} : { portCompressionDb: less(jets, cold) })
+    ...present({
+      coilCompressionDb: coilRatio === undefined ? undefined : less(hot, cold),
+      portCompressionDb: lossFactor === undefined ? undefined : less(jets, cold)
+    })
   }
 }

@@ -79,11 +79,13 @@ function compressionOf(
   const { portLossFactor } = limitDefaults
   return (
     compressionCurves(system, at, {
-      ...(jetsCanBeSolved(system, at.length)
-        ? { portLossFactor: assume.take(request.portLossFactor, 'limits.portLossFactor', portLossFactor) }
-        : {}),
-      ...(heating === undefined ? {} : { coilRatio: heating.steadyReOhm / system.groupOhm }),
-      ...present({ amplifierV })
+      ...present({
+        portLossFactor: jetsCanBeSolved(system, at.length)
+          ? assume.take(request.portLossFactor, 'limits.portLossFactor', portLossFactor)
+          : undefined,
+        coilRatio: heating === undefined ? undefined : heating.steadyReOhm / system.groupOhm,
+        amplifierV
+      })
     }) ?? {}
   )
 }
@@ -130,8 +132,7 @@ export function largeSignal(
       atDrive: drivePeaks(system, programmeDrive),
       programme: programmeLimit(system, programme, throughout.governing),
       segments: governing.segments,
-      ...present({ heating }),
-      ...(xmaxM === undefined ? {} : { protection: protectionOf(system, xmaxM) })
+      ...present({ heating, protection: xmaxM === undefined ? undefined : protectionOf(system, xmaxM) })
     }
   }
 }

@@ -53,8 +53,7 @@ function levelScalars(system: ResponseSystem, scan: Scan) {
   )
   const scale = pressureScale(system)
   return {
-    ...(system.highPass ? { referenceLevelDb: level(reference * scale) } : {}),
-    ...present({ f3Hz, f3UpperHz }),
+    ...present({ referenceLevelDb: system.highPass ? level(reference * scale) : undefined, f3Hz, f3UpperHz }),
     ...(system.highPass ? {} : { upwardCrossings: upward, downwardCrossings: downward }),
     peakLevelDb: level(peak.modulus * scale),
     peakLevelHz: peak.frequencyHz
@@ -92,8 +91,10 @@ function geometryScalars(system: ResponseSystem) {
   const alpha = (parts: ChamberParts) => wiring.vasM3 / parts.volumeM3
   const opening = (parts: ChamberParts | undefined) => parts?.port ?? parts?.passiveRadiators
   return {
-    ...(rear === undefined ? {} : { alpha: alpha(rear) }),
-    ...(front === undefined ? {} : { frontAlpha: alpha(front) }),
+    ...present({
+      alpha: rear === undefined ? undefined : alpha(rear),
+      frontAlpha: front === undefined ? undefined : alpha(front)
+    }),
     ...(rear === undefined || opening(rear) !== undefined || front !== undefined ? {} : closedScalars(system, rear)),
     ...(rear === undefined || opening(rear) === undefined
       ? {}

@@ -133,8 +133,10 @@ function speeds(totalM2: number, demand: PortDemand | undefined) {
   return {
     airSpeedMPerS: speed,
     withinLimit: speed <= demand.limitMPerS * (1 + 1e-9),
-    ...present({ airSpeedHz: demand.peakFlowHz }),
-    ...(demand.flowAtTuningM3PerS === undefined ? {} : { airSpeedAtTuningMPerS: demand.flowAtTuningM3PerS / totalM2 })
+    ...present({
+      airSpeedHz: demand.peakFlowHz,
+      airSpeedAtTuningMPerS: demand.flowAtTuningM3PerS === undefined ? undefined : demand.flowAtTuningM3PerS / totalM2
+    })
   }
 }
 

@@ -3,6 +3,7 @@ import type { Static } from 'typebox'
 import type { MergeBody } from '../../../contract/systems/design-part.ts'
 import type { SearchResultBody } from '../../../contract/systems/design-result.ts'
 import type { SearchBody } from '../../../contract/systems/design-search.ts'
+import type { DriverRegionBody, DriverRegionResultBody } from '../../../contract/systems/driver-region.ts'
 import type { PlanBody } from '../../../contract/systems/plan-request.ts'
 import type { DesignRanking } from '../../../contract/systems/words.ts'
 import { difference, firstBroken, isAtMost, type Law, reorderedLists, unbalanced } from '../../wire/law.ts'
@@ -129,5 +130,22 @@ export const planLaws: readonly Law<Static<typeof PlanBody>, Plan>[] = [
         )
       )
     }
+  }
+]
+
+type Region = Static<typeof DriverRegionResultBody>
+
+const isWithin = (value: number, from: number, to: number) => isAtMost(from, value) && isAtMost(value, to)
+
+export const regionLaws: readonly Law<Static<typeof DriverRegionBody>, Region>[] = [
+  {
+    id: 'suited-drivers-lie-in-the-region',
+    sentence: 'The best driver and those at the corners lie in the region, and each has its box.',
+    broken: ({ result: { best, corners, fsFromHz, fsToHz, qtsFrom, qtsTo, vasFromL, vasToL } }) =>
+      firstBroken([best, ...corners], ({ fsHz, qts, vasL, figures }) =>
+        isWithin(fsHz, fsFromHz, fsToHz) && isWithin(qts, qtsFrom, qtsTo) && isWithin(vasL, vasFromL, vasToL)
+          ? difference('heard frequencies', figures.levelDb.length, 5)
+          : `${fsHz} Hz, ${qts}, ${vasL} L`
+      )
   }
 ]

@@ -121,7 +121,3 @@ export const changes: readonly VersionChanges[] = [
     ]
   }
 ]
-
-/** The same line as in the changelog. */
-export const changeLine = ({ operationId, figures, text }: MovedFigures): string =>
-  `- ${operationId} ${figures.join(' ')}: ${text}`

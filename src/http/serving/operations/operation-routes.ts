@@ -1,8 +1,10 @@
 /** Mounts the operations: schema, form, one call, the answer. */
+
 import type { FastifyInstance, FastifyReply } from 'fastify'
 import Type, { type TSchema } from 'typebox'
 import { type JsonSchema, ref } from '../../../contract/field/component.ts'
 import { choice } from '../../../contract/field/quantities.ts'
+import { present } from '../../../domain/present.ts'
 import { deprecationHeaders } from '../../wire/deprecation.ts'
 import { type Answer, type AnswerOptions, isHeavy, isLines, type Operation } from '../../wire/operation.ts'
 import { problemKinds } from '../../wire/problem/problem-kinds.ts'
@@ -32,8 +34,10 @@ export const queryOf = (operation: Operation) =>
   Type.Object(
     {
       ...AnswerQuery.properties,
-      ...(operation.forms.length === 0 ? {} : { form: formChoice(operation.forms.map(({ mediaType }) => mediaType)) }),
-      ...(operation.parts.length === 0 ? {} : { parts: partsParameter(operation) })
+      ...present({
+        form: operation.forms.length === 0 ? undefined : formChoice(operation.forms.map(({ mediaType }) => mediaType)),
+        parts: operation.parts.length === 0 ? undefined : partsParameter(operation)
+      })
     },
     { additionalProperties: false }
   )

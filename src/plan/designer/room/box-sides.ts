@@ -28,7 +28,7 @@ function innerDepth({ boardM, recessM, frontM, leanRad }: Walls): (sides: Sides)
 export const innerDepthM = (walls: Walls, sides: Sides): number => innerDepth(walls)(sides)
 
 /**
- * Empty inside of a box or a wedge that leans back.
+ * Empty inside of a box or a wedge that leans back, of walls that many sizes are tried with.
  *
  *   V = (w − 2t)·(h − 2t)·(d − r − f − t/cos θ − (h/2)·tan θ)
  *
@@ -36,12 +36,7 @@ export const innerDepthM = (walls: Walls, sides: Sides): number => innerDepth(wa
  * @source derived: a trapezoid of height h − 2t whose mean depth lies at h/2
  * @check  1000 × 400 × 500 mm of 18 mm: 964 × 364 × 464 mm = 162.8 L
  */
-export function insideM3(walls: Walls, sides: Sides): number {
-  return inside(walls)(sides)
-}
-
-/** {@link insideM3} of walls that many sizes are tried with. */
-function inside(walls: Walls): (sides: Sides) => number {
+export function insideM3(walls: Walls): (sides: Sides) => number {
   const { boardM } = walls
   const depthOf = innerDepth(walls)
   return sides => {
@@ -67,7 +62,7 @@ const MOST_STEPS = 40
 export function sidesFor(walls: Walls, volumeM3: number, ranges: Ranges, strategy: Strategy): Sides | undefined {
   if (!isSpan(ranges)) return undefined
   const path = pathOf(strategy, ranges, walls.boardM)
-  const heldM3 = inside(walls)
+  const heldM3 = insideM3(walls)
   let [low, high] = [0, 1]
   if (heldM3(path(high)) < volumeM3) return undefined
   if (heldM3(path(low)) > volumeM3 * (1 + SAME_VOLUME)) return undefined

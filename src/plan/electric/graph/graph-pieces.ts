@@ -1,7 +1,8 @@
 /** Cables, fuses and the body between the points of a plan's circuit. */
+
 import type { CircuitCable, CircuitFuse, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import type { PlanCircuit } from '../../../contract/systems/plan-circuit.ts'
-import { supplyJudgement } from '../../../domain/circuit/source/supply-judgement.ts'
+import { supplyDefaults } from '../../../domain/circuit/source/defaults.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
@@ -161,7 +162,7 @@ function sensorPieces({ supply }: SupplyBrief): Partial<Pieces> {
 function bodyPieces({ supply }: SupplyBrief, minus: string): Partial<Pieces> {
   const { return: path } = supply
   if (path.kind !== 'chassis') return {}
-  const { value, why } = supplyJudgement.chassisOhm
+  const { value, why } = supplyDefaults.chassisOhm
   const given = path.resistanceOhm !== undefined
   const body = { id: 'body', from: points.ground, to: minus, resistanceOhm: path.resistanceOhm ?? value }
   return {

@@ -1,8 +1,9 @@
 /** The whole system as one circuit between named points: what was sized is laid into it once, every current and voltage is read from it. */
+
 import type { Circuit, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../../contract/supply/supply-current.ts'
+import { loadDefaults } from '../../../domain/circuit/load/defaults.ts'
 import { computeCircuit } from '../../../domain/circuit/points/compute-circuit.ts'
-import { supplyJudgement } from '../../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
@@ -48,7 +49,7 @@ function vehicleOf({ supply }: SupplyBrief, charging: SupplyCurrent['charging'],
     plus: points.batteryPlus,
     minus,
     currentA: charging?.baseLoadA ?? 0,
-    parkedA: supply.battery?.parkedLoadA ?? supplyJudgement.parkedLoadA.value
+    parkedA: supply.battery?.parkedLoadA ?? loadDefaults.parkedLoadA.value
   }
 }
 
@@ -88,8 +89,7 @@ function graphRequest(
     alternators: [chargingOf(brief, charging, minus)],
     ...(converters.length === 0 ? {} : { converters }),
     cables,
-    ...(fuses.length === 0 ? {} : { fuses }),
-    ...(links.length === 0 ? {} : { links }),
+    ...present({ fuses: fuses.length === 0 ? undefined : fuses, links: links.length === 0 ? undefined : links }),
     amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers, joined)),
     accessories: [vehicleOf(brief, charging, minus)],
     ...capacitorsOf(brief),
@@ -101,6 +101,7 @@ function graphRequest(
 function graphAssumed(brief: SupplyBrief, { charging }: SupplyCurrent): readonly Assumption[] {
   const { systemVoltageV, battery } = brief.supply
   const { stiffA } = usual
+  const { parkedLoadA: parked } = loadDefaults
   return [
     {
       field: 'supply.source',
@@ -108,7 +109,7 @@ function graphAssumed(brief: SupplyBrief, { charging }: SupplyCurrent): readonly
       why: 'volts at the battery while the engine runs: 13.8 for each 12'
     },
     ...(charging === undefined ? [{ field: 'supply.charging', ...stiffA }] : []),
-    ...(battery === undefined ? [{ field: 'supply.battery.parkedLoadA', ...supplyJudgement.parkedLoadA }] : []),
+    ...(battery === undefined ? [{ field: 'supply.battery.parkedLoadA', value: parked.value, why: parked.why }] : []),
     ...starterAssumed(brief),
     ...endsAssumed(brief)
   ]

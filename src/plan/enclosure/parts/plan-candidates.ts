@@ -12,8 +12,7 @@ export type SizingPart = Part<SizingRequest, EnclosureSizing>
 
 function wanted({ qtc, netVolumeM3, tuningHz }: PlanEnclosure): SizingRequest['wanted'] {
   return {
-    ...(qtc === undefined ? {} : { qtc: [qtc] }),
-    ...present({ netVolumeM3, tuningHz })
+    ...present({ qtc: qtc === undefined ? undefined : [qtc], netVolumeM3, tuningHz })
   }
 }
 
@@ -26,9 +25,11 @@ export function planSizing({ brief, driver, drivers, joined }: Setting, roomM3: 
       drivers,
       source: { seriesOhm: joined.seriesOhm },
       kinds: enclosure.kind === undefined ? plannedKinds : [enclosure.kind],
-      ...(asked === undefined || Object.keys(asked).length === 0 ? {} : { wanted: asked }),
-      ...(roomM3 === undefined ? {} : { space: { netVolumeM3: roomM3 } }),
-      ...present({ air })
+      ...present({
+        wanted: asked === undefined || Object.keys(asked).length === 0 ? undefined : asked,
+        space: roomM3 === undefined ? undefined : { netVolumeM3: roomM3 },
+        air
+      })
     },
     sizeEnclosure
   )

@@ -46,8 +46,7 @@ function responseRequest(
     limits: {
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
-      ...(port === undefined ? {} : { airSpeedMPerS }),
-      ...present({ portLossFactor })
+      ...present({ airSpeedMPerS: port === undefined ? undefined : airSpeedMPerS, portLossFactor })
     },
     frequenciesHz,
     ...present({ cabin, air })

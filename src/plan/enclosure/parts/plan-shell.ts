@@ -74,8 +74,7 @@ export function shellRequest(brief: BoxBrief, furtherM = 0): BoxRequest {
   return {
     ...formOf(brief, furtherM),
     thicknessM,
-    ...present({ sawStepM, frontLayers, recessM }),
-    ...(Object.keys(board).length === 0 ? {} : { board }),
+    ...present({ sawStepM, frontLayers, recessM, board: Object.keys(board).length === 0 ? undefined : board }),
     drivers: [brief.drivers],
     fittings: { terminal, ...(brief.lined ? { lining: LINING } : {}) }
   }

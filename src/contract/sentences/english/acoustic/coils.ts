@@ -22,6 +22,8 @@ export const coilsSentences = {
   'coils.driver-coil': 'driver {driver} coil {letter}',
   'coils.coil': 'coil {letter}',
   'coils.terminal': '{coil} {side}',
+  'coils.drawn-driver': 'driver {driver}',
+  'coils.drawn-joint': 'joint {number}',
   'coils.joint': 'joint {number}',
   'coils.amplifier-end': 'amplifier {side}',
   'coils.own-series': 'coils of each driver in series',

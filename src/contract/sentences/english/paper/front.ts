@@ -102,7 +102,7 @@ export const frontWords = {
   'front.sheet': 'On the driver’s data sheet',
   'front.sheet-peak': 'Power, peak',
   'front.more': 'I know what I want: volume, tuning, board, inches',
-  'front.mend': '{count, plural, one {# thing to mend} other {# things to mend}}',
+  'front.mend': '{count, plural, one {One thing to mend} other {# things to mend}}',
   'front.send': 'Make my plan',
   'front.kept': 'Nothing is kept. The address of the plan holds what you typed: save it or send it.',
   'front.no-approval': 'Engineering help, not an approval: licensed work and local rules come first.',

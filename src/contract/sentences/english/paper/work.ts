@@ -53,6 +53,7 @@ export const workWords = {
   'paper.why-fold': 'How much, and why',
   'paper.cut-to-size':
     'Or buy the panels cut to size instead of sheets: the cut list is what a cutting service asks for.',
+  'paper.panels-from-service': 'The panels come cut to size: the cut list is what the service asks for.',
   'paper.panel': 'Panel',
   'paper.count': 'No.',
   'paper.pieces': 'No.',
@@ -96,7 +97,7 @@ export const workWords = {
   'paper.supply-help-count': 'What would help the supply ({count})',
   'paper.fused': 'fuse {fuse}',
   'paper.ways.caption':
-    'How far a length and the edge of a hole come out, with care; what such cuts move air and tuning by at most; work at the box',
+    'How far a length and the edge of a hole come out with care, in {unit}; what such cuts move air and tuning by at most, in %; work at the box, in h',
   'paper.ways.way': 'Way',
   'paper.ways.cut': 'Cut',
   'paper.ways.hole': 'Hole',
@@ -106,5 +107,6 @@ export const workWords = {
   'paper.ways.cutting-service': 'cutting service, holes by jigsaw',
   'paper.ways.jigsaw-and-drill': 'jigsaw and drill on a table',
   'paper.ways.tools': 'Tools for the boards: {all}.',
-  'paper.ways.title': 'Other ways to work the boards, and the tools of this one'
+  'paper.ways.title': 'Other ways to work the boards, and the tools of this one',
+  'paper.joints-picture': 'How the coils are joined'
 } as const

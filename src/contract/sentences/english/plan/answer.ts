@@ -38,6 +38,8 @@ export const answerSentences = {
   'answer.decided-the-size': '; {governor} decided the size',
   'answer.driver-word': 'driver',
   'answer.drivers': '{driverCount, plural, one {# driver} other {# drivers}} {name}',
+  'answer.driver-region':
+    'A driver of {sizeCm} cm with fs {fsFrom} to {fsTo} Hz, Qts {qtsFrom} to {qtsTo} and Vas {vasFrom} to {vasTo} L, with {xmaxMm} mm of travel one way or more, for {powerW} W or more.',
   'answer.drivers-word': 'drivers',
   'answer.fit-an-alternator-of-a-in': 'Fit an alternator of {ratedA} A in place of {rated} A, with its cables',
   'answer.fits': 'fits',

@@ -38,6 +38,8 @@ export const refusalsPlanSentences = {
   'refused.no-such-amplifier': 'The search has no such amplifier.',
   'refused.no-such-caution': 'The part has no such caution.',
   'refused.no-box-fits': 'No box fits.',
+  'refused.no-driver-suits':
+    'No driver of this size finds a box in this space. Ask for smaller or fewer drivers, or give more room.',
   'refused.leaflet-without-size':
     'A port needs the size of the cone: give the nominal diameter, Sd, or the area of the port.',
   'refused.least': 'at least {bound} {unit}',

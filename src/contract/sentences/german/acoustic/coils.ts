@@ -26,6 +26,8 @@ export const germanCoils = translation<typeof coilsSentences>()({
   'coils.driver-coil': 'Lautsprecher {driver} Spule {letter}',
   'coils.coil': 'Spule {letter}',
   'coils.terminal': '{coil} {side}',
+  'coils.drawn-driver': 'Lautspr. {driver}',
+  'coils.drawn-joint': 'Verb. {number}',
   'coils.joint': 'Verbindung {number}',
   'coils.amplifier-end': 'Verstärker {side}',
   'coils.own-series': 'Spulen jedes Lautsprechers in Reihe',

@@ -58,7 +58,7 @@ export const germanDrawingWords = translation<typeof drawingWords>()({
   'draw.screws-count': '{count, plural, one {# Schraube} other {# Schrauben}}',
   'draw.boot': 'Das Gehäuse im Kofferraum',
   'draw.boot-words': 'Von der Heckklappe gesehen: {whole} in {room}.',
-  'draw.boot-legend': '{depth} tief; der Kofferraum hat {room}',
+  'draw.boot-legend': '{depth} tief; Kofferraum {room}',
   'draw.free': '{size} frei',
   'draw.overview': 'Das Gehäuse, von vorn rechts und oben gesehen',
   'draw.hole-screwed': '{hole}; Schrauben {screws}',

@@ -107,7 +107,7 @@ export const germanFrontWords = translation<typeof frontWords>()({
   'front.sheet': 'Auf dem Datenblatt des Lautsprechers',
   'front.sheet-peak': 'Leistung, Spitze',
   'front.more': 'Ich weiß, was ich will: Volumen, Abstimmung, Platte, Zoll',
-  'front.mend': '{count, plural, one {# Angabe zu berichtigen} other {# Angaben zu berichtigen}}',
+  'front.mend': '{count, plural, one {Eine Angabe zu berichtigen} other {# Angaben zu berichtigen}}',
   'front.send': 'Plan erstellen',
   'front.kept': 'Nichts wird gespeichert. Die Adresse des Plans enthält alle Eingaben: aufheben oder verschicken.',
   'front.no-approval': 'Rechenhilfe, keine Zulassung: Facharbeit und örtliche Vorschriften gehen vor.',

@@ -56,6 +56,7 @@ export const germanWorkWords = translation<typeof workWords>()({
   'paper.why-fold': 'Wie viel, und warum',
   'paper.cut-to-size':
     'Oder die Platten zugeschnitten statt als Tafeln kaufen: Die Zuschnittliste ist das, was ein Zuschnittdienst haben will.',
+  'paper.panels-from-service': 'Die Platten kommen zugeschnitten: Der Zuschnittdienst fragt nach der Zuschnittliste.',
   'paper.panel': 'Platte',
   'paper.count': 'Nr.',
   'paper.pieces': 'Anz.',
@@ -100,7 +101,7 @@ export const germanWorkWords = translation<typeof workWords>()({
   'paper.supply-help-count': 'Was der Versorgung helfen würde ({count})',
   'paper.fused': 'Sicherung {fuse}',
   'paper.ways.caption':
-    'Wie genau eine Länge und der Rand eines Lochs mit Sorgfalt werden; um wie viel solche Schnitte Luft und Abstimmung höchstens verschieben; Arbeit am Gehäuse',
+    'Wie genau eine Länge und ein Lochrand mit Sorgfalt werden, in {unit}; wie weit solche Schnitte Luft und Abstimmung höchstens verschieben, in %; Arbeit am Gehäuse, in h',
   'paper.ways.way': 'Weg',
   'paper.ways.cut': 'Schnitt',
   'paper.ways.hole': 'Loch',
@@ -110,5 +111,6 @@ export const germanWorkWords = translation<typeof workWords>()({
   'paper.ways.cutting-service': 'Zuschnittdienst, Löcher mit der Stichsäge',
   'paper.ways.jigsaw-and-drill': 'Stichsäge und Bohrmaschine am Tisch',
   'paper.ways.tools': 'Werkzeug für die Platten: {all}.',
-  'paper.ways.title': 'Andere Wege, die Platten zu bearbeiten, und das Werkzeug für diesen'
+  'paper.ways.title': 'Andere Wege, die Platten zu bearbeiten, und das Werkzeug für diesen',
+  'paper.joints-picture': 'Wie die Spulen verbunden werden'
 })

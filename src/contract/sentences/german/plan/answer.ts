@@ -42,6 +42,8 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.decided-the-size': '; die Größe bestimmte: {governor}',
   'answer.driver-word': 'Lautsprecher',
   'answer.drivers': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher}} {name}',
+  'answer.driver-region':
+    'Ein Lautsprecher von {sizeCm} cm mit fs {fsFrom} bis {fsTo} Hz, Qts {qtsFrom} bis {qtsTo} und Vas {vasFrom} bis {vasTo} L, mit mindestens {xmaxMm} mm Auslenkung in eine Richtung, für mindestens {powerW} W.',
   'answer.drivers-word': 'Lautsprecher',
   'answer.fit-an-alternator-of-a-in': 'Eine Lichtmaschine mit {ratedA} A statt {rated} A einbauen, mit ihren Kabeln',
   'answer.fits': 'passt',

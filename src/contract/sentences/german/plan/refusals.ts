@@ -46,6 +46,8 @@ export const germanRefusalsPlan = translation<typeof refusalsPlanSentences>()({
   'refused.no-such-amplifier': 'Die Suche hat keinen solchen Verstärker.',
   'refused.no-such-caution': 'Der Teil hat keinen solchen Hinweis.',
   'refused.no-box-fits': 'Kein Gehäuse passt.',
+  'refused.no-driver-suits':
+    'Kein Lautsprecher dieser Größe findet in diesem Raum ein Gehäuse. Kleinere oder weniger Lautsprecher nehmen, oder mehr Raum geben.',
   'refused.leaflet-without-size':
     'Ein Kanal braucht die Größe der Membran: Nenndurchmesser, Sd oder die Fläche des Kanals angeben.',
   'refused.least': 'mindestens {bound} {unit}',

@@ -1,0 +1,186 @@
+/** POST /v1/designs/drivers: the drivers of a size that would suit a wish, a space and a car, where nobody has one yet. */
+import type {
+  DriverRegion,
+  DriverRegionRequest,
+  SuitedDriver,
+  TypicalDriver
+} from '../../../contract/systems/driver-region.ts'
+import type { DesignGoal } from '../../../contract/systems/words.ts'
+import { type Assumptions, assumptions } from '../../../domain/assume.ts'
+import { DesignError } from '../../../domain/design-error.ts'
+import { toDigits } from '../../../domain/digits.ts'
+import type { Outcome } from '../../../domain/outcome.ts'
+import { say, worded } from '../../../domain/say.ts'
+import { firstBuilt } from '../../enclosure/alternatives.ts'
+import { wishDesigner, wishProblem } from '../../enclosure/goal-designs.ts'
+import { roomForAir } from '../../enclosure/parts/plan-box.ts'
+import type { Setting } from '../../enclosure/parts/setting.ts'
+import { type BoxBrief, boxBrief } from '../../request/box-brief.ts'
+import { rememberingParts } from '../../request/part.ts'
+import { usual } from '../../request/plan-usual.ts'
+import { resolvedPlan } from '../../request/resolved-plan.ts'
+import { largestDriver } from '../../ways-out/largest-driver.ts'
+import { goalFor, goals } from '../search/goals.ts'
+import { grid } from '../search/search-boxes.ts'
+import { designScale } from '../search/weigh-design.ts'
+import { type Block, bestNode, cornersOf, type Field, grownBlock, type Node } from './grow-region.ts'
+import { regionSizes, trioAt } from './region-nodes.ts'
+import { driverOfTrio, nearestUsual, planOfTrio, type Trio, typicalDriver, type UsualDriver } from './typical-driver.ts'
+
+/** What a driver at the edge gives away, less than the seats of a car differ; more where else one axis were a single value. Ours. */
+const TOLERANCES_DB = [2, 3, 4] as const
+/** Boxes laid out for a corner before it counts as unsuited, and corners that may turn out so. Ours. */
+const MOST_ATTEMPTS = 6
+const MOST_TURNS = 12
+
+interface Shelf {
+  readonly request: DriverRegionRequest
+  readonly goal: DesignGoal
+  readonly size: UsualDriver
+  readonly typical: TypicalDriver
+  readonly brief: BoxBrief
+  readonly roomM3: number
+}
+
+function settingFor({ request, typical, brief }: Shelf, trio: Trio): Setting {
+  const { powerW, driverCount } = request
+  const loadOhm = typical.ratedOhm / driverCount
+  const voltageV = Math.sqrt(powerW * loadOhm)
+  const driver = driverOfTrio(typical, trio)
+  return {
+    brief,
+    driver,
+    drivers: { count: driverCount, inSeries: 1 },
+    joined: {
+      ...{ connection: 'one-coil', driversInSeries: 1, loadOhm, outputs: 1, bridged: false, seriesOhm: 0 },
+      ...{ driversPowerW: powerW, amplifierPowerW: powerW, supplyPowerW: powerW, powerW, bornePowerW: powerW },
+      ...{ targetVoltageV: voltageV, amplifierVoltageV: voltageV }
+    }
+  }
+}
+
+/** The best score on the nodes where a search looks first; a wish for little room is weighed by room and level here. */
+function worthOf(shelf: Shelf, trio: Trio): number {
+  const problem = wishProblem(settingFor(shelf, trio), shelf.roomM3)
+  const { withinDb: _, ...goal } = goalFor(goals[shelf.goal], problem.tables.qts)
+  const asked = { ...problem, goal }
+  const scale = designScale(asked)
+  const scores = grid(asked).map(({ kind, volume, tuning }) =>
+    kind === 'closed' ? scale.closed(Math.exp(volume)) : scale.vented(Math.exp(volume), Math.exp(tuning))
+  )
+  return Math.max(...scores.map(design => design?.score ?? -Infinity))
+}
+
+/** The box that a plan would build for such a driver. */
+function built(shelf: Shelf, trio: Trio): SuitedDriver | undefined {
+  const setting = settingFor(shelf, trio)
+  const designs = wishDesigner(setting, shelf.roomM3)
+  const made = firstBuilt({ setting, goal: shelf.goal, designs, roomM3: shelf.roomM3 }, shelf.goal, MOST_ATTEMPTS)
+  return made === undefined ? undefined : { ...trio, figures: made.figures }
+}
+
+interface Found {
+  readonly block: Block
+  readonly toleranceDb: number
+  readonly best: SuitedDriver
+  readonly corners: readonly SuitedDriver[]
+}
+
+const hasBreadth = ({ low, high }: Block) => low.every((each, axis) => each < (high[axis] ?? each))
+
+/** The block at the least tolerance that gives it breadth along each axis, else at the most. */
+function blockAt(field: Field, from: Node): Pick<Found, 'block' | 'toleranceDb'> {
+  const [least, ...wider] = TOLERANCES_DB
+  const grown = (toleranceDb: number) => ({
+    toleranceDb,
+    block: grownBlock(field, from, field.worth(from) - toleranceDb)
+  })
+  let found = grown(least)
+  for (const toleranceDb of wider) if (!hasBreadth(found.block)) found = grown(toleranceDb)
+  return found
+}
+
+/** Grown again without each corner for which nothing could be laid out. */
+function regionOf(shelf: Shelf): Found | undefined {
+  const known = new Map<string, number>()
+  const trio = (node: Node) => trioAt(shelf.size.nominalM, node)
+  const worth = (node: Node) => {
+    const key = node.join()
+    const value = known.get(key) ?? worthOf(shelf, trio(node))
+    known.set(key, value)
+    return value
+  }
+  for (let turn = 0; turn < MOST_TURNS; turn++) {
+    const from = bestNode({ sizes: regionSizes, worth })
+    if (worth(from) === -Infinity) return undefined
+    const { block, toleranceDb } = blockAt({ sizes: regionSizes, worth }, from)
+    const tried = [from, ...cornersOf(block)].map(node => ({ node, suited: built(shelf, trio(node)) }))
+    const [best, ...corners] = tried.flatMap(({ suited }) => suited ?? [])
+    if (best !== undefined && corners.length + 1 === tried.length) return { block, toleranceDb, best, corners }
+    for (const { node, suited } of tried) if (suited === undefined) known.set(node.join(), -Infinity)
+  }
+  return undefined
+}
+
+/** The size asked for, or the largest that any box holds. */
+function sizeFor(request: DriverRegionRequest): UsualDriver | undefined {
+  const { nominalDiameterM } = request
+  if (nominalDiameterM !== undefined) return nearestUsual(nominalDiameterM)
+  const smallest = nearestUsual(0)
+  const trio = trioAt(smallest.nominalM, [0, 0, 0])
+  const largest = largestDriver(planOfTrio(request, typicalDriver(smallest, request), trio), request.driverCount)
+  return largest === undefined ? undefined : nearestUsual(largest.nominalM)
+}
+
+function shelfOf(request: DriverRegionRequest, assumed: Assumptions): Shelf | undefined {
+  const { value, why } = usual.goal
+  const goal = assumed.or<DesignGoal>(request.goal, 'goal', value, why)
+  const size = sizeFor(request)
+  if (size === undefined) return undefined
+  const typical = typicalDriver(size, request)
+  const plan = planOfTrio({ ...request, goal }, typical, trioAt(size.nominalM, [0, 0, 0]))
+  const brief = boxBrief(resolvedPlan(plan, assumptions()))
+  const roomM3 = roomForAir(brief)
+  return roomM3 === undefined ? undefined : { request, goal, size, typical, brief, roomM3 }
+}
+
+function told({ goal, size, typical }: Shelf, { block, toleranceDb, best, corners }: Found): DriverRegion {
+  const [low, high] = [trioAt(size.nominalM, block.low), trioAt(size.nominalM, block.high)]
+  const litres = (volumeM3: number) => toDigits(volumeM3 * 1e3, 3)
+  const text = say('answer.driver-region', {
+    sizeCm: toDigits(size.nominalM * 100, 3),
+    ...{ fsFrom: low.fsHz, fsTo: high.fsHz, qtsFrom: low.qts, qtsTo: high.qts },
+    ...{ vasFrom: litres(low.vasM3), vasTo: litres(high.vasM3) },
+    ...{ xmaxMm: toDigits(typical.xmaxM * 1e3, 2), powerW: toDigits(typical.powerW, 3) }
+  })
+  return {
+    ...worded({ text }),
+    ...{ goal, nominalM: size.nominalM },
+    ...{ fsFromHz: low.fsHz, fsToHz: high.fsHz, qtsFrom: low.qts, qtsTo: high.qts },
+    ...{ vasFromM3: low.vasM3, vasToM3: high.vasM3 },
+    toleranceDb,
+    typical,
+    best,
+    corners
+  }
+}
+
+/**
+ * @throws DesignError `no-solution` where no driver of the size finds a box
+ * @validity Sealed and vented boxes, one driver of 4 Ω or several in parallel; the figures of a shelf lie within those looked at.
+ */
+export function regionOfDrivers(request: DriverRegionRequest): Outcome<DriverRegion> {
+  const assumed = assumptions()
+  const shelf = shelfOf(request, assumed)
+  const found = shelf === undefined ? undefined : rememberingParts(() => regionOf(shelf))
+  if (shelf === undefined || found === undefined) {
+    throw new DesignError('no-solution', { field: 'space', detail: say('refused.no-driver-suits') })
+  }
+  return {
+    result: told(shelf, found),
+    cautions: [],
+    assumed: assumed.list,
+    sources: ['small-1972-direct-radiator', 'small-1973-vented-box', 'practice-driver-choice'],
+    basis: []
+  }
+}
