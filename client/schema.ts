@@ -1897,6 +1897,8 @@ export interface components {
         CircuitConverter: {
             /** @description Output over input */
             efficiency?: number;
+            /** @description Most it draws */
+            highestInputA?: number;
             /** @description Input that its maker allows */
             highestInputV?: number;
             /** @description Name of this part, once in the circuit */

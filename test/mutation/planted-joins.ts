@@ -50,8 +50,8 @@ export const joins: readonly Fault[] = [
   [
     'no second battery in the picture',
     'documents/wiring/conductors',
-    "'second battery', secondBattery?.lead",
-    "'second battery', undefined",
+    "'wire.what.second-battery'), secondBattery?.lead",
+    "'wire.what.second-battery'), undefined",
     picture
   ],
   [

@@ -15,6 +15,7 @@ import { sixDigitsThroughout } from '../../src/numeric/six-digits.ts'
 import { boxJoints } from '../../src/plan/bill/joints.ts'
 import { closedQ } from '../../src/plan/designer/evaluate/driver-tables.ts'
 import { cornerFor, leastGain } from '../../src/plan/designer/evaluate/held-level.ts'
+import { typicalDriver } from '../../src/plan/designer/region/typical-driver.ts'
 import { insideM3 } from '../../src/plan/designer/room/box-sides.ts'
 import { pointsOf } from '../../src/plan/designer/search-score.ts'
 import { starterOf } from '../../src/plan/electric/graph/vehicle-habits.ts'
@@ -148,6 +149,13 @@ describe('what a plan takes where nothing is said', () => {
     expect(withRating(driver({ sdM2: 0.049, powerW: 300 }), assumptions()).sheet.powerW).toBe(300)
     expect(withInductance(driver({ reOhm: 3.4 }), assumptions()).sheet.leH).toBeCloseTo(0.0017, 12)
     expect(withTravel(driver({ sdM2: 0.049 }), assumptions()).sheet.xmaxM).toBeCloseTo(0.005, 12)
+  })
+
+  it('is of a driver of 300 mm: d 246 mm, Sd 475 cm², Xmax a twentieth, 12 mm, the power shared (typicalDriver)', () => {
+    const typical = typicalDriver({ nominalM: 0.3 } as never, { powerW: 600, driverCount: 2 } as never)
+    expect(typical.sdM2).toBeCloseTo(0.0475, 12)
+    expect(typical.xmaxM).toBeCloseTo(0.012, 12)
+    expect(typical.powerW).toBe(300)
   })
 
   it('is a starter of half the cold cranking current: 680 A, 340 A, 9.6 V/340 A = 28.2 mΩ (starterOf)', () => {

@@ -167,6 +167,16 @@ export const seldomFields: Readonly<Record<string, readonly unknown[]>> = {
     },
     {
       ...circuit,
+      batteries: [...circuit.batteries, { id: 'second', plus: 'second', minus: 'ground', resistanceOhm: 0.01 }],
+      converters: [
+        {
+          ...{ id: 'charger', inPlus: 'post', inMinus: 'ground', outPlus: 'second', outMinus: 'ground', setV: 14.4 },
+          ...{ ratedA: 30, highestInputA: 5 }
+        }
+      ]
+    },
+    {
+      ...circuit,
       capacitors: [
         {
           ...{ id: 'store', plus: 'bass-plus', minus: 'ground', capacitanceF: 2 },

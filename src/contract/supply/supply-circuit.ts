@@ -49,6 +49,7 @@ const CircuitConverter = component(
     idleW: Type.Optional(quantity('W', 'What it takes with nothing at its output', { from: 0, to: 200 })),
     lowestInputV: Type.Optional(quantity('V', 'Input below which it stops', { from: 5, to: 60 })),
     highestInputV: Type.Optional(quantity('V', 'Input that its maker allows', { from: 5, to: 100 })),
+    highestInputA: Type.Optional(quantity('A', 'Most it draws; what it gives is held to that', { above: 0, to: 1000 })),
     slopeOhm: Type.Optional(quantity('Ω', 'Fall of its voltage with its current', { from: 1e-4, to: 0.1 })),
     onlyWithEngine: Type.Optional(Type.Boolean({ description: 'Whether it rests while the engine stands' }))
   }

@@ -13,7 +13,7 @@ import { usual } from '../request/plan-usual.ts'
 import { type BoxPart, bracedBox, clears } from './parts/plan-box.ts'
 import type { PlannedBox } from './parts/plan-candidates.ts'
 import { airSpeedsTried, type PortPart, portsTried, sweptPort } from './parts/plan-port.ts'
-import { type Attempt, regrownAttempt, type Sized, tried } from './plan-attempts.ts'
+import { type Attempt, regrownAttempt, type Sized, withBox } from './plan-attempts.ts'
 import { type PlannedEnclosure, triedRows, unfitting } from './planned-enclosure.ts'
 import { onFewerSheets } from './sheet-saving.ts'
 
@@ -64,7 +64,7 @@ function* sizedPorts(brief: BoxBrief, candidate: PlannedBox): Generator<Sized> {
 function* leafletAttempts(brief: BoxBrief, candidate: PlannedBox): Generator<Attempt> {
   const tight: Attempt[] = []
   for (const sized of sizedPorts(brief, candidate)) {
-    const made = tried({ brief }, sized)
+    const made = withBox({ brief }, sized)
     tight.push(made)
     yield made
   }

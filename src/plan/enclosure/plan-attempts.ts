@@ -96,26 +96,26 @@ export interface Attempt extends Sized, Built {
   readonly missShare: number
 }
 
-const judged = (sized: Sized, box: BoxPart): Attempt => {
+const attemptOf = (sized: Sized, box: BoxPart): Attempt => {
   const { port } = sized
   const made = port === undefined ? { box } : { port, box }
   return { ...sized, box, complaint: complaint(made), missShare: missOf(made) }
 }
 
 /** A box is laid out only round a port that fits. */
-export function tried({ brief }: Pick<Setting, 'brief'>, sized: Sized): Attempt {
+export function withBox({ brief }: Pick<Setting, 'brief'>, sized: Sized): Attempt {
   const { port } = sized
   if (port !== undefined && !(port.done && port.outcome.result.fits)) {
-    return judged(sized, waitingFor('a port that fits'))
+    return attemptOf(sized, waitingFor('a port that fits'))
   }
   const wish = boxWish(brief, sized)
-  return judged(sized, wish === undefined ? waitingFor('a port') : laidOut(brief, wish))
+  return attemptOf(sized, wish === undefined ? waitingFor('a port') : laidOut(brief, wish))
 }
 
 /** The same attempt with its box laid out whatever its port, for showing what it lacks. */
 export function shown({ brief }: Pick<Setting, 'brief'>, attempt: Attempt): Attempt {
   const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(brief, attempt)
-  return wish === undefined ? attempt : judged(attempt, laidOut(brief, wish))
+  return wish === undefined ? attempt : attemptOf(attempt, laidOut(brief, wish))
 }
 
 /** Of boxes that are only tight the least tight one, in other proportions. */
@@ -123,7 +123,7 @@ export function regrownAttempt({ brief }: Pick<Setting, 'brief'>, tight: readonl
   const [attempt] = tight.filter(({ box }) => box.done).toSorted((a, b) => a.missShare - b.missShare)
   const wish = attempt === undefined ? undefined : boxWish(brief, attempt)
   const box = wish === undefined ? undefined : regrown(brief, wish)
-  return attempt === undefined || box === undefined ? [] : [judged(attempt, box)]
+  return attempt === undefined || box === undefined ? [] : [attemptOf(attempt, box)]
 }
 
 function* sizedAttempts(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Sized> {
@@ -139,7 +139,7 @@ function* sizedAttempts(setting: Setting, candidate: PlannedCandidate, sizing: S
 export function* attemptsOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Attempt> {
   const tight: Attempt[] = []
   for (const sized of sizedAttempts(setting, candidate, sizing)) {
-    const made = tried(setting, sized)
+    const made = withBox(setting, sized)
     tight.push(made)
     yield made
   }

@@ -140,3 +140,36 @@ describe('a lorry whose converter feeds a car amplifier', () => {
     expect(part(stateAt(charger, 'average', 'idling'), 'amplifier').voltageV).toBeGreaterThan(13)
   })
 })
+
+describe('a converter that may draw only so much', () => {
+  const charged = (highestInputA?: number): CircuitRequest => ({
+    systemVoltageV: 12,
+    batteries: [
+      { id: 'first', plus: 'p', minus: 'm', openCircuitV: 12.6, resistanceOhm: 1e-4, chargingOhm: 0.2 },
+      { id: 'second', plus: 's', minus: 'm', openCircuitV: 13.2, resistanceOhm: 0.01, chargingOhm: 0.05 }
+    ],
+    converters: [
+      {
+        ...{ id: 'charger', inPlus: 'p', inMinus: 'm', outPlus: 's', outMinus: 'm', setV: 14.4, ratedA: 30 },
+        ...{ efficiency: 0.9, idleW: 0, slopeOhm: 1e-4 },
+        ...(highestInputA === undefined ? {} : { highestInputA })
+      }
+    ],
+    amplifiers: [{ id: 'bass', plus: 's', minus: 'm', powerW: 100, class: 'D', regulation: 'regulated', quiescentW: 0 }]
+  })
+  const outputA = (request: CircuitRequest) => {
+    const state = computeCircuit(request).result.states.find(
+      ({ level, engine }) => level === 'silence' && engine === 'idling'
+    )
+    return state?.parts.find(({ id }) => id === 'charger')?.currentA ?? 0
+  }
+
+  it('gives what is left of its input: 10 A of 12.6 V, η 0.9, into 13.2 V and 50 mΩ', () => {
+    // 0.05·I² + 13.2·I = 0.9·(12.6 − 10·1e-4)·10
+    const byHand = (-13.2 + Math.sqrt(13.2 ** 2 + 4 * 0.05 * 0.9 * 12.599 * 10)) / 0.1
+    expect(outputA(charged(10))).toBeCloseTo(byHand, 4)
+    // else what the second battery takes: (14.4 − 13.2) V over 50.1 mΩ
+    expect(outputA(charged())).toBeCloseTo(1.2 / 0.0501, 3)
+    expect(outputA(charged(100))).toBeCloseTo(1.2 / 0.0501, 3)
+  })
+})

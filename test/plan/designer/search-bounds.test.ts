@@ -4,6 +4,7 @@ import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { standardAir } from '../../../src/domain/air/air.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
+import type { DriveLimits } from '../../../src/plan/designer/evaluate/box-response.ts'
 import { designGridHz } from '../../../src/plan/designer/evaluate/design-grid.ts'
 import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
 import { programme } from '../../../src/plan/designer/evaluate/held-level.ts'
@@ -161,4 +162,27 @@ describe('the search over boxes that the space takes', () => {
     ]
     for (const each of looser) expect(bestOf(problemOf(each, goals.everyday))).toBeGreaterThan(before - 0.15)
   })
+
+  /** The parts let out one by one: travel, coil, voltage and current of the amplifier. */
+  const looserParts: readonly (readonly [string, (limits: DriveLimits) => DriveLimits])[] = [
+    ['travel', limits => ({ ...limits, coneM: 1.1 * (limits.coneM ?? 0) })],
+    ['power rating', limits => ({ ...limits, heatW: 1.2 * (limits.heatW ?? 0) })],
+    ['voltage', limits => ({ ...limits, amplifierV: 1.15 * (limits.amplifierV ?? 0) })],
+    ['current', limits => ({ ...limits, amplifierA: 1.15 * (limits.amplifierA ?? 0) })]
+  ]
+
+  it.each(looserParts)(
+    'finds nothing worse where the parts allow more %s, in twelve spaces and for three wishes',
+    (_, loosened) => {
+      for (const wish of cases) {
+        for (const goal of [goals.everyday, goals.loud, goals.low]) {
+          const given = problemOf(wish, goal)
+          const limits = { ...given.limits, amplifierA: Math.sqrt(wish.powerW / 4) }
+          const before = bestOf({ ...given, limits })
+          expect(before).toBeGreaterThan(60)
+          expect(bestOf({ ...given, limits: loosened(limits) })).toBeGreaterThan(before - 0.15)
+        }
+      }
+    }
+  )
 })

@@ -69,16 +69,17 @@ function alternators({ request, slopesOhm }: CircuitParts, engine: EngineState):
 /** Name of the input side; the output bears that of the converter. */
 export const inputOf = (id: string): string => `${id} input`
 
-/** What each running converter takes from its input [W]; nothing of one that is left out. */
-export type Taken = ReadonlyMap<string, number>
+/** What each running converter takes from its input [W] and may give at most [A]; nothing of one that is left out. */
+export type Taken = ReadonlyMap<string, { readonly powerW: number; readonly limitA: number }>
 
 function converters({ converters: all }: CircuitParts, engine: EngineState, taken: Taken | undefined) {
   return all.flatMap(({ asked, slopeOhm }): readonly Element[] => {
-    const powerW = taken === undefined ? 0 : taken.get(asked.id)
-    if (powerW === undefined || (asked.onlyWithEngine === true && !runs(engine))) return []
     const { id, inPlus, inMinus, outPlus, outMinus, setV, ratedA } = asked
+    const now = taken === undefined ? { powerW: 0, limitA: ratedA } : taken.get(id)
+    if (now === undefined || (asked.onlyWithEngine === true && !runs(engine))) return []
+    const { powerW, limitA } = now
     return [
-      { id, from: outPlus, to: outMinus, law: { kind: 'regulated', setV, slopeOhm, limitA: ratedA } },
+      { id, from: outPlus, to: outMinus, law: { kind: 'regulated', setV, slopeOhm, limitA } },
       { id: inputOf(id), from: inPlus, to: inMinus, law: { kind: 'power', powerW } }
     ]
   })

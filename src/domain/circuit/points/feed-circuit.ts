@@ -17,15 +17,26 @@ interface Fed {
 const TURNS = 60
 /** Above what is left of the currents when a state is settled. */
 const SETTLED_W = 1e-4
+const SETTLED_A = 1e-6
 
 const across = (voltages: PointVoltages, from: string, to: string) =>
   (voltages.get(from) ?? 0) - (voltages.get(to) ?? 0)
 
-function takenBy({ asked, efficiency, idleW }: ConverterPart, elements: readonly Element[], voltages: PointVoltages) {
+/** Most it gives without drawing more than it may: its rating, or what is left of the input [A]. */
+function limitOf({ asked, efficiency, idleW }: ConverterPart, voltages: PointVoltages): number {
+  const { ratedA, highestInputA, inPlus, inMinus, outPlus, outMinus } = asked
+  if (highestInputA === undefined) return ratedA
+  const inputW = across(voltages, inPlus, inMinus) * highestInputA
+  return Math.min(ratedA, Math.max(0, (efficiency * (inputW - idleW)) / across(voltages, outPlus, outMinus)))
+}
+
+function takenBy(part: ConverterPart, elements: readonly Element[], voltages: PointVoltages) {
+  const { asked, efficiency, idleW } = part
   const output = elements.find(({ id }) => id === asked.id)
   const voltageV = across(voltages, asked.outPlus, asked.outMinus)
   const givenA = output === undefined ? 0 : Math.max(0, -drawnA(output.law, voltageV))
-  return converterInputW({ outputW: voltageV * givenA, efficiency, idleW })
+  const powerW = converterInputW({ outputW: voltageV * givenA, efficiency, idleW })
+  return { powerW, limitA: limitOf(part, voltages) }
 }
 
 function nextTaken(parts: CircuitParts, taken: Taken, elements: readonly Element[], voltages: PointVoltages): Taken {
@@ -40,7 +51,15 @@ function nextTaken(parts: CircuitParts, taken: Taken, elements: readonly Element
 }
 
 const sameAs = (one: Taken, other: Taken) =>
-  one.size === other.size && [...one].every(([id, powerW]) => Math.abs(powerW - (other.get(id) ?? 0)) < SETTLED_W)
+  one.size === other.size &&
+  [...one].every(([id, { powerW, limitA }]) => {
+    const before = other.get(id)
+    return (
+      before !== undefined &&
+      Math.abs(powerW - before.powerW) < SETTLED_W &&
+      Math.abs(limitA - before.limitA) < SETTLED_A
+    )
+  })
 
 /**
  * From no power at any input upwards, so that the highest state is found, as for the loads.
@@ -54,7 +73,7 @@ export function feedCircuit(parts: CircuitParts, situation: Situation, reference
     const elements = elementsIn(parts, situation)
     return { elements, voltages: solvePoints(elements, reference), stopped: [] }
   }
-  let taken: Taken = new Map(all.map(id => [id, 0]))
+  let taken: Taken = new Map(parts.converters.map(({ asked: { id, ratedA } }) => [id, { powerW: 0, limitA: ratedA }]))
   for (let turn = 0; ; turn++) {
     const elements = elementsIn(parts, situation, taken)
     const voltages = solvePoints(elements, reference)

@@ -13,7 +13,7 @@ export const regionOfDrivers = defineOperation({
     'For who has a wish, a space and an amplifier and no driver yet: the widest ranges of resonance, Q and compliance volume within which a driver of a size gives away little, for a look at a shelf. A box was laid out for the best driver and for those at the corners.',
   body: DriverRegionBody,
   result: DriverRegionResultBody,
-  costMs: () => 3500,
+  costMs: () => 3000,
   laws: regionLaws,
   compute,
   heavy: true,

@@ -90,11 +90,14 @@ const hasBreadth = ({ low, high }: Block) => low.every((each, axis) => each < (h
 
 /** The block at the least tolerance that gives it breadth along each axis, else at the most. */
 function blockAt(field: Field, from: Node): Pick<Found, 'block' | 'toleranceDb'> {
-  const grown = TOLERANCES_DB.map(toleranceDb => ({
+  const [least, ...wider] = TOLERANCES_DB
+  const grown = (toleranceDb: number) => ({
     toleranceDb,
     block: grownBlock(field, from, field.worth(from) - toleranceDb)
-  }))
-  return grown.find(({ block }) => hasBreadth(block)) ?? (grown.at(-1) as (typeof grown)[number])
+  })
+  let found = grown(least)
+  for (const toleranceDb of wider) if (!hasBreadth(found.block)) found = grown(toleranceDb)
+  return found
 }
 
 /** Grown again without each corner for which nothing could be laid out. */
