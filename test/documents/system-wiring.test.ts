@@ -204,7 +204,7 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
       }
     }
     const fuses = [circuit.trunk, ...circuit.branches].map(run => `${run?.fuse?.ratingA} A`)
-    const listed = conductorsOf({ circuit }, metric).filter(({ key }) => /^(trunk|branch .*)$/.test(key))
+    const listed = conductorsOf({ circuit }, metric).filter(({ key }) => /^(main|branch .*)$/.test(key))
     expect(
       listed.flatMap(({ key, fuse }) => (key.endsWith(' minus') ? [] : [fuse.replace(' at each end', '')]))
     ).toEqual(fuses)

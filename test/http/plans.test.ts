@@ -105,14 +105,14 @@ describe('a plan', () => {
     const { circuit, current } = body.result.parts
     expect(current.answer.result.amplifiers).toHaveLength(2)
     const [trunk, ...branches] = circuit.request.fuses
-    expect(trunk.id).toBe('trunk fuse')
+    expect(trunk.id).toBe('main fuse')
     expect(branches).toHaveLength(2)
     expect(trunk.ratingA).toBeGreaterThanOrEqual(current.answer.result.currents.fullSineA)
     for (const { ratingA } of branches) expect(ratingA).toBeLessThan(trunk.ratingA)
     const { cables, series } = circuit.answer.result
     expect(cables).toHaveLength(3)
     for (const { guarded, id } of cables) expect(guarded, id).toBe(true)
-    expect(series.map(({ before }: { before: string }) => before)).toEqual(['trunk fuse', 'trunk fuse'])
+    expect(series.map(({ before }: { before: string }) => before)).toEqual(['main fuse', 'main fuse'])
     const items = body.result.billOfMaterials.map((row: { item: string }) => row.item)
     expect(items).toContain('distribution block, 1 in, 2 out, fused')
     for (const { designation } of body.result.circuit.branches)

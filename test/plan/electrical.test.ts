@@ -322,10 +322,10 @@ describe('behind a distribution block', () => {
       const field = `cables[${index}].ambientC`
       return given ?? (circuit.done ? circuit.outcome.assumed.find(entry => entry.field === field)?.value : undefined)
     }
-    expect(ambient('trunk')).toBe(70)
+    expect(ambient('main')).toBe(70)
     expect(ambient('branch 1')).toBe(50)
-    expect([ambient('trunk', { ambientC: 85 }), ambient('branch 1', { ambientC: 85 })]).toEqual([85, 50])
-    expect([ambient('trunk', { ambientC: 35 }), ambient('branch 1', { ambientC: 35 })]).toEqual([35, 35])
+    expect([ambient('main', { ambientC: 85 }), ambient('branch 1', { ambientC: 85 })]).toEqual([85, 50])
+    expect([ambient('main', { ambientC: 35 }), ambient('branch 1', { ambientC: 35 })]).toEqual([35, 35])
   })
 
   it('shares one limit of drop between trunk and branch: 3 % of 12 V over both', () => {
@@ -383,8 +383,8 @@ describe('cables side by side', () => {
     expect(half.circuit.trunk?.fuse?.ratingA).toBe(150)
     const fuses = half.parts.circuit.request?.fuses ?? []
     expect(fuses.map(({ id, ratingA }) => [id, ratingA])).toEqual([
-      ['trunk 1 fuse', 150],
-      ['trunk 2 fuse', 150]
+      ['main 1 fuse', 150],
+      ['main 2 fuse', 150]
     ])
     const level = half.cautions.find(({ code }) => code === 'no-cable-fits')?.level
     expect(level).toBe('care')

@@ -37,13 +37,13 @@ describe('every source of a plan', () => {
   })
 
   it('gives the trunk the same fuse at the far end where the second battery feeds that too, not behind a charger', () => {
-    const ends = (half: Half) => circuitOf(half).request.fuses?.filter(({ id }) => id.startsWith('trunk'))
+    const ends = (half: Half) => circuitOf(half).request.fuses?.filter(({ id }) => id.startsWith('main'))
     expect(ends(offRoad)?.map(({ id, ratingA }) => [id, ratingA])).toEqual([
-      ['trunk fuse', 300],
-      ['trunk end fuse', 300]
+      ['main fuse', 300],
+      ['main end fuse', 300]
     ])
     expect(ends(van)).toHaveLength(1)
-    expect(circuitOf(offRoad).cables.find(({ id }) => id === 'trunk')).toMatchObject({
+    expect(circuitOf(offRoad).cables.find(({ id }) => id === 'main')).toMatchObject({
       fromStartA: 300,
       fromEndA: 300
     })

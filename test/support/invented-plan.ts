@@ -130,7 +130,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     },
     nearest: [],
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
-    conductors: [{ key: 'trunk', what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
+    conductors: [{ key: 'main', what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
     card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2, how: '', otherwise: '' }],
     facts: [
       {

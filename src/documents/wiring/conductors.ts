@@ -56,7 +56,7 @@ function powerConductors({ trunk, branches, secondBattery, converter, capacitor 
     laid === undefined ? [] : pair(key, [what, told(language, 'wire.what.minus', { what })], laid, paper)
   const back = told(language, trunk?.returnBy === 'body' ? 'wire.what.ground-lead' : 'wire.what.negative')
   return [
-    ...(trunk === undefined ? [] : pair('trunk', [told(language, 'wire.what.positive'), back], trunk, paper)),
+    ...(trunk === undefined ? [] : pair('main', [told(language, 'wire.what.positive'), back], trunk, paper)),
     ...branches.flatMap(each =>
       lead(branchKey(each.amplifier), told(language, 'wire.what.branch', { amplifier: each.amplifier }), each)
     ),

@@ -60,7 +60,7 @@ function fusePlaceText({ fuse }: PowerRun, { fuseDistanceM, sheathed }: PlanRequ
 function wayBack({ returnBy }: PowerRun, all: Conductors, sensor: boolean, { language }: Reader): WiringLine {
   const home = sensor ? 'wire.back-sensor' : 'wire.back-battery'
   const id = returnBy === 'cable' ? home : 'wire.to-body'
-  const back = leading(lineOf(all, 'trunk minus'), line => told(language, id, { line }))
+  const back = leading(lineOf(all, 'main minus'), line => told(language, id, { line }))
   return back ?? unplanned(told(language, 'wire.body-strap'))
 }
 
@@ -112,7 +112,7 @@ function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], pap
     battery: [`${figure(supply.systemVoltageV, 1, paper)} V`, ...sensor],
     ...accessoryLines(circuit, supply, all, paper)
   }
-  const positive = lineOf(all, 'trunk')
+  const positive = lineOf(all, 'main')
   if (trunk === undefined || positive === undefined) {
     const returnBy = supply.return.kind === 'cable' ? 'cable' : 'body'
     const text = told(language, 'wire.no-cable-long', { length: runText(supply.positiveLengthM, paper) })

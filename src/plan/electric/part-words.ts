@@ -5,11 +5,11 @@ import { say } from '../../domain/say.ts'
 const known = {
   battery: 'part.battery',
   'second battery': 'part.second-battery',
-  'trunk fuse': 'part.trunk-fuse',
+  'main fuse': 'part.main-fuse',
   'battery sensor': 'part.battery-sensor'
 } as const
 
-/** Of several alike each bears its number: `trunk 2 fuse`. */
+/** Of several alike each bears its number: `main 2 fuse`. */
 export function partSaid(name: string): Said | string {
   const [, number] = /(?<= )(\d+)(?= |$)/.exec(name) ?? []
   const plain = name.replace(/ \d+(?= |$)/, '')

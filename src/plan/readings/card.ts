@@ -81,7 +81,7 @@ export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
   const names = amplifiers.map(({ id, name = id }) => name)
   // what the trunk carries there is not what the amplifiers draw
   const apart = batteries.length > 1 || converters.length > 0
-  const trunk = cables.filter(({ id }) => /^trunk( \d+)?$/.test(id)).map(({ id }) => id)
+  const trunk = cables.filter(({ id }) => /^main( \d+)?$/.test(id)).map(({ id }) => id)
   return {
     request,
     feeding: amplifiers.map(({ plus }) => feedingOf(request, plus)),

@@ -107,9 +107,7 @@ function trunkPieces({ supply, onTheWay }: SupplyBrief, trunk: PowerRun, to: str
   const { fuseDistanceM = 0, sheathed } = supply
   const laid = { designation: trunk.designation, ...onTheWay }
   const tail = { lengthM: Math.min(fuseDistanceM, trunk.positiveLengthM / 2), ...present({ sheathed }) }
-  return together(
-    numbered('trunk', trunk.runs).map(name => fusedWay(name, [points.batteryPlus, to], trunk, laid, tail))
-  )
+  return together(numbered('main', trunk.runs).map(name => fusedWay(name, [points.batteryPlus, to], trunk, laid, tail)))
 }
 
 const numbered = (name: string, count: number) =>

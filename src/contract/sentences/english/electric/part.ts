@@ -17,5 +17,5 @@ export const partSentences = {
   'part.screw.wood': 'pan-head wood screw 4.5 × 30 mm',
   'part.second-battery': 'second battery',
   'part.second-battery-name': '{capacityAh} A·h, {chemistry}',
-  'part.trunk-fuse': 'main fuse'
+  'part.main-fuse': 'main fuse'
 } as const

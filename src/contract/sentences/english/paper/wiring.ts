@@ -29,7 +29,7 @@ export const wiringWords = {
   'wire.second-battery': 'Second battery',
   'wire.amplifier': 'Amplifier',
   'wire.source': 'Source',
-  'wire.source-plain': 'source',
+  'wire.source-plain': 'output not told',
   'wire.line-output': 'line output',
   'wire.loudspeaker-output': 'loudspeaker output',
   'wire.block-ways': '{inCount} in, {outCount} out',

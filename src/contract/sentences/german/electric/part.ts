@@ -20,5 +20,5 @@ export const germanPart = translation<typeof partSentences>()({
   'part.screw.wood': 'Linsenkopf-Holzschraube 4,5 × 30 mm',
   'part.second-battery': 'zweite Batterie',
   'part.second-battery-name': '{capacityAh} A·h, {chemistry}',
-  'part.trunk-fuse': 'Hauptsicherung'
+  'part.main-fuse': 'Hauptsicherung'
 })

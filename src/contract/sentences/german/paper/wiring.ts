@@ -32,7 +32,7 @@ export const germanWiringWords = translation<typeof wiringWords>()({
   'wire.second-battery': 'Zweite Batterie',
   'wire.amplifier': 'Verstärker',
   'wire.source': 'Quelle',
-  'wire.source-plain': 'Quelle',
+  'wire.source-plain': 'Ausgang nicht genannt',
   'wire.line-output': 'Line-Ausgang',
   'wire.loudspeaker-output': 'Lautsprecherausgang',
   'wire.block-ways': '{inCount} hinein, {outCount} hinaus',
