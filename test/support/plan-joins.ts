@@ -58,8 +58,8 @@ function electricalRows({ supply, driverCount }: PlanRequest, plan: SystemPlan):
     ['amplifiers in the circuit', amplifiers.length, 1 + (supply.otherAmplifiers?.length ?? 0)],
     [
       'metres of loudspeaker wire',
-      needOf(plan, 'speaker-wire') || undefined,
-      needOf(plan, 'speaker-wire') && speakerWire && speakerWire.lengthM * best.outputs
+      needOf(plan, 'speaker-wire'),
+      plan.billOfMaterials.length > 0 && speakerWire ? speakerWire.lengthM * best.outputs : 0
     ],
     ['wires inside', insideWire?.count, insideWire && driverCount]
   ]

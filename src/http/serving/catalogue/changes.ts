@@ -117,6 +117,11 @@ export const changes: readonly VersionChanges[] = [
         operationId: 'planSystem',
         figures: ['/summary/lines'],
         text: 'the length of a folded slot is that along its centre line, as it is built (490 mm in the example of the leaning seat); the acoustic length of a straight one stood there before, 454 mm'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/parts/box/answer/result/port/tuningHz'],
+        text: 'the box of a plan is laid out in the air the request names, as its response is heard; at 5 °C it told 35.3 Hz for a port heard at 34.4 Hz'
       }
     ]
   }

@@ -70,11 +70,11 @@ export function spaceLimits({ space }: BoxBrief): NonNullable<BoxRequest['limits
 
 export function shellRequest(brief: BoxBrief, furtherM = 0): BoxRequest {
   const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = brief.board
-  const { sawStepM } = brief
+  const { air, sawStepM } = brief
   return {
     ...formOf(brief, furtherM),
     thicknessM,
-    ...present({ sawStepM, frontLayers, recessM, board: Object.keys(board).length === 0 ? undefined : board }),
+    ...present({ air, sawStepM, frontLayers, recessM, board: Object.keys(board).length === 0 ? undefined : board }),
     drivers: [brief.drivers],
     fittings: { terminal, ...(brief.lined ? { lining: LINING } : {}) }
   }
