@@ -48,7 +48,7 @@ describe('a base path', () => {
     expect(refused.type).toBe(`${base}/v1/problems/invalid-request`)
     expect((await get(refused.type)).statusCode).toBe(200)
     const { driver, ...plan } = estatePlan
-    const { powerW: _rating, ...sheet } = driver.sheet as { powerW?: number }
+    const { fsHz: _resonance, ...sheet } = driver.sheet as { fsHz?: number }
     const answer = await post('/v1/plans', { ...plan, driver: { ...driver, sheet } })
     const kinds = [...answer.body.matchAll(/"type":"(\/[^"]*)"/g)].map(([, kind = '']) => kind)
     expect(kinds.length).toBeGreaterThan(0)

@@ -186,7 +186,7 @@ export const seldomFields: Readonly<Record<string, readonly unknown[]>> = {
     },
     {
       ...circuit,
-      links: [{ id: 'body', from: 'bass-minus', to: 'ground', resistanceOhm: 0.004, assumed: true }],
+      links: [{ id: 'body', from: 'bass-minus', to: 'ground', resistanceOhm: 0.02, assumed: true }],
       amplifiers: [
         {
           ...amplifier,

@@ -55,6 +55,17 @@ describe('charging by a converter', () => {
   })
 })
 
+describe('a converter between lorry and amplifiers', () => {
+  it('is refused where it stops, or is destroyed, at the voltage of the vehicle, and taken where it bears it', async () => {
+    const ask = (converter: object) => post('/v1/supply/current', { ...base, systemVoltageV: 24, converter })
+    const pointers = ({ body }: Awaited<ReturnType<typeof post>>) =>
+      body.errors.map(({ pointer }: { pointer: string }) => pointer)
+    expect(pointers(await ask({ lowestInputV: 26 }))).toEqual(['/converter/lowestInputV'])
+    expect(pointers(await ask({ highestInputV: 20 }))).toEqual(['/converter/highestInputV'])
+    expect((await ask({ lowestInputV: 20, highestInputV: 30 })).status).toBe(200)
+  })
+})
+
 describe('what drives the vehicle', () => {
   const said = (drive: CurrentRequest['drive'], kind: 'alternator' | 'converter' = 'converter') =>
     supplyCurrent({ ...base, ...(drive === undefined ? {} : { drive }), charging: { kind, ratedA: 150 } })

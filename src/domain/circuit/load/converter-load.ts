@@ -30,6 +30,24 @@ function requireStep(systemVoltageV: number, nominalV: number, at: string): void
   })
 }
 
+/** @throws DesignError `conflicting-input` for a converter that stops, or is destroyed, at the voltage of the vehicle */
+function requireInput(systemVoltageV: number, { lowestInputV = 0, highestInputV = Infinity }: ConverterRequest): void {
+  if (systemVoltageV < lowestInputV)
+    throw new DesignError('conflicting-input', {
+      field: 'converter.lowestInputV',
+      value: lowestInputV,
+      maximum: systemVoltageV,
+      unit: 'V'
+    })
+  if (systemVoltageV > highestInputV)
+    throw new DesignError('conflicting-input', {
+      field: 'converter.highestInputV',
+      value: highestInputV,
+      minimum: systemVoltageV,
+      unit: 'V'
+    })
+}
+
 /** The next rating that is sold above the full sine; the largest where none is. */
 function ratingFor(fullSineA: number): number {
   const { value: ratingsA } = converterDefaults.ratingsA
@@ -52,6 +70,7 @@ export function converterLoad(
   const usual = converterDefaults
   const nominalV = amplifierVoltage(systemVoltageV, asked)
   requireStep(systemVoltageV, nominalV, at)
+  requireInput(systemVoltageV, asked)
   const outputV = assumed.take(asked.outputV, `${at}.outputV`, usual.outputV)
   const efficiency = assumed.take(asked.efficiency, `${at}.efficiency`, usual.efficiency)
   const ratedA = assumed.work(asked.ratedA, `${at}.ratedA`, ratingFor(sizedA), usual.ratedA)

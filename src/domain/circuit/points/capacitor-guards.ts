@@ -3,6 +3,7 @@ import type { CapacitorGuard, CircuitState } from '../../../contract/supply/supp
 import type { Assumptions } from '../../assume.ts'
 import { twelves } from '../../twelves.ts'
 import { capacitorEffect, usualPrechargeOhm } from '../source/capacitor.ts'
+import { supplyDefaults } from '../source/defaults.ts'
 import { strongElements } from './circuit-elements.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { acrossV } from './circuit-states.ts'
@@ -10,7 +11,6 @@ import type { Element } from './element.ts'
 import { sideOf } from './sides.ts'
 import { solvePoints } from './solve-points.ts'
 
-const PRECHARGE_WHY = 'engineering choice: about 20 W in the resistor at first, as a 21 W lamp takes'
 /** Ideal plates would tear the matrix. */
 const LEAST_OHM = 1e-6
 
@@ -41,8 +41,9 @@ export function capacitorGuards(
   const { request } = parts
   return (request.capacitors ?? []).map(({ id, plus, minus, capacitanceF, esrOhm, ...asked }, index) => {
     const { nominalV } = sideOf(request, plus)
+    const { prechargeOhm: rule } = supplyDefaults
     const usualOhm = usualPrechargeOhm(twelves(nominalV))
-    const prechargeOhm = assumed.or(asked.prechargeOhm, `capacitors[${index}].prechargeOhm`, usualOhm, PRECHARGE_WHY)
+    const prechargeOhm = assumed.work(asked.prechargeOhm, `capacitors[${index}].prechargeOhm`, usualOhm, rule)
     const joined: Element = { id, from: plus, to: minus, law: { kind: 'conductor', ohm: esrOhm ?? LEAST_OHM } }
     const voltages = solvePoints([...strongElements(parts), joined], reference)
     const inrushV = (voltages && acrossV(voltages, joined)) ?? 0
