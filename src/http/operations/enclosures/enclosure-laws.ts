@@ -12,8 +12,12 @@ type Response = Static<typeof EnclosureResponseRequest>
 /** Level curves are differences of large figures where they run deep; there a thousandth of a decibel is digits. */
 const DECIBEL_DOUBT = 1e-3
 
+/** Levels stand on a floor of -300 dB; near it there is silence, and nothing to compare. */
+const SILENT_DB = -200
+
 const apart = (one: readonly number[], other: readonly number[], by: number) =>
   firstBroken(one, (level, place) => {
+    if (level < SILENT_DB && (other[place] ?? 0) < SILENT_DB) return undefined
     const doubt = DECIBEL_DOUBT + 1.1e-5 * Math.max(Math.abs(level), Math.abs(other[place] ?? 0))
     return Math.abs((other[place] ?? 0) - level - by) <= doubt ? undefined : `${level} dB and ${other[place]} dB`
   })

@@ -44,11 +44,16 @@ export const currentLaws: readonly Law<Static<typeof SupplyCurrentRequest>, Stat
 type Circuit = Static<typeof CircuitRequest>
 type State = Static<typeof CircuitResult>['states'][number]
 
+/** A state is settled to a tenth of a microvolt and microampere: less is none. */
+const SETTLED = 1e-6
+const settled = <Row extends object>(row: Row): Row =>
+  JSON.parse(JSON.stringify(row), (_, value) => (typeof value === 'number' && Math.abs(value) < SETTLED ? 0 : value))
+
 /** Rows in the order of their names, which is no order of the request. */
 const ordered = ({ points, parts, withoutSupply, ...state }: State) => ({
   ...state,
-  points: [...points].sort((one, other) => one.point.localeCompare(other.point)),
-  parts: [...parts].sort((one, other) => one.id.localeCompare(other.id)),
+  points: points.map(settled).sort((one, other) => one.point.localeCompare(other.point)),
+  parts: parts.map(settled).sort((one, other) => one.id.localeCompare(other.id)),
   withoutSupply: [...withoutSupply].sort()
 })
 
