@@ -144,7 +144,7 @@ export const regionLaws: readonly Law<Static<typeof DriverRegionBody>, Region>[]
     broken: ({ result: { best, corners, fsFromHz, fsToHz, qtsFrom, qtsTo, vasFromL, vasToL } }) =>
       firstBroken([best, ...corners], ({ fsHz, qts, vasL, figures }) =>
         isWithin(fsHz, fsFromHz, fsToHz) && isWithin(qts, qtsFrom, qtsTo) && isWithin(vasL, vasFromL, vasToL)
-          ? difference('heard frequencies', figures.levelDb.length, 5)
+          ? difference(figures.levelDb.length, 5)
           : `${fsHz} Hz, ${qts}, ${vasL} L`
       )
   }
