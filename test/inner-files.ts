@@ -34,7 +34,7 @@ export const thorough: readonly string[] = [
   'test/domain/sheet/nest-panels.test.ts',
   'test/http/{base-path,built-checks,longest-body}.test.ts',
   'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
-  'test/http/{calculation,compression,search-lines,shared-limits,snippets,strangers}.test.ts',
+  'test/http/{calculation,compression,heavy-laws,search-lines,shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'
 ]
 /** The circuit simulator keeps state between netlists of different files, so each file has it alone. */
