@@ -7,20 +7,28 @@ import { say } from '../../domain/say.ts'
 import { pistonAreaM2 } from './plan-piston.ts'
 import { usual } from './plan-usual.ts'
 
+/** What a sheet leaves out, worked out from a size it gives and noted; as it was where it is given, or where nothing bears a guess. */
+export function withGuess(
+  driver: PlanDriver,
+  field: 'powerW' | 'leH' | 'xmaxM',
+  size: number | undefined,
+  { value, why }: { readonly value: number; readonly why: string },
+  assumed: Assumptions
+): PlanDriver {
+  const { sheet } = driver
+  if (sheet[field] !== undefined || size === undefined) return driver
+  const guess = assumed.or(undefined, `driver.sheet.${field}`, toDigits(size * value, 2), why)
+  return { ...driver, sheet: { ...sheet, [field]: guess } }
+}
+
 /**
  * P = p·Sd
  *
  * @source the power of an area is a low guess of this service: invented bass drivers of 8 to 15 inch in its tests bear 0.6 to 1.2 W/cm²
  * @check  Sd 490 cm² → 245 W, printed 250 W
  */
-export function withRating(driver: PlanDriver, assumed: Assumptions): PlanDriver {
-  const { sheet } = driver
-  const areaM2 = pistonAreaM2(sheet)
-  if (sheet.powerW !== undefined || areaM2 === undefined) return driver
-  const { value, why } = usual.ratingWPerM2
-  const powerW = assumed.or(undefined, 'driver.sheet.powerW', toDigits(areaM2 * value, 2), why)
-  return { ...driver, sheet: { ...sheet, powerW } }
-}
+export const withRating = (driver: PlanDriver, assumed: Assumptions): PlanDriver =>
+  withGuess(driver, 'powerW', pistonAreaM2(driver.sheet), usual.ratingWPerM2, assumed)
 
 /**
  * Le = τ·Re, both of the connection that the sheet speaks of; none where it speaks of two.
@@ -31,10 +39,7 @@ export function withRating(driver: PlanDriver, assumed: Assumptions): PlanDriver
 export function withInductance(driver: PlanDriver, assumed: Assumptions): PlanDriver {
   const { sheet, coils } = driver
   const isOfOne = coils.resistanceStatedFor === undefined || coils.resistanceStatedFor === coils.statedFor
-  if (sheet.leH !== undefined || sheet.reOhm === undefined || !isOfOne) return driver
-  const { value, why } = usual.coilTimeS
-  const leH = assumed.or(undefined, 'driver.sheet.leH', toDigits(sheet.reOhm * value, 2), why)
-  return { ...driver, sheet: { ...sheet, leH } }
+  return withGuess(driver, 'leH', isOfOne ? sheet.reOhm : undefined, usual.coilTimeS, assumed)
 }
 
 /** Said where the plan took a rating that the caller did not give. */

@@ -2,9 +2,10 @@
 import type { PlanDriver } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
-import { toDigits, toMm } from '../../domain/digits.ts'
+import { toMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import { pistonDiameterM } from './plan-piston.ts'
+import { withGuess } from './plan-ratings.ts'
 import { usual } from './plan-usual.ts'
 
 /**
@@ -13,14 +14,8 @@ import { usual } from './plan-usual.ts'
  * @source the share is a low guess of this service; the piston of a nominal diameter common practice, no source
  * @check  Sd 490 cm² → d 249.8 mm → 5.0 mm
  */
-export function withTravel(driver: PlanDriver, assumed: Assumptions): PlanDriver {
-  const { sheet } = driver
-  const pistonM = pistonDiameterM(sheet)
-  if (sheet.xmaxM !== undefined || pistonM === undefined) return driver
-  const { value, why } = usual.travelShare
-  const xmaxM = assumed.or(undefined, 'driver.sheet.xmaxM', toDigits(pistonM * value, 2), why)
-  return { ...driver, sheet: { ...sheet, xmaxM } }
-}
+export const withTravel = (driver: PlanDriver, assumed: Assumptions): PlanDriver =>
+  withGuess(driver, 'xmaxM', pistonDiameterM(driver.sheet), usual.travelShare, assumed)
 
 /** Said where the plan took a travel that the caller did not give. */
 export function travelCautions(given: PlanDriver, { sheet: { xmaxM } }: PlanDriver): readonly Caution[] {
