@@ -2,10 +2,14 @@
 
 import { german, germanMeanings } from '../contract/sentences/german.ts'
 import { germanBriefs } from '../contract/sentences/german-briefs.ts'
+import { germanPhrases } from '../contract/sentences/german-phrases.ts'
 import type { LanguageCode } from '../contract/sentences/words.ts'
+import { phrasebook } from './phrases.ts'
 import { englishLanguage, type Language } from './say.ts'
 
 const germanPlurals = new Intl.PluralRules('de')
+
+const germanWriting = { decimalMark: ',', pluralOf: (count: number) => germanPlurals.select(count) }
 
 const meanings = Object.fromEntries(Object.entries(germanMeanings).map(([code, text]) => [`meaning.${code}`, text]))
 
@@ -16,7 +20,7 @@ export const languages: Readonly<Record<LanguageCode, Language>> = {
   de: {
     tag: 'de',
     templates: { ...german, ...meanings, ...briefs },
-    decimalMark: ',',
-    pluralOf: count => germanPlurals.select(count)
+    phrase: phrasebook(germanPhrases, germanWriting),
+    ...germanWriting
   }
 }

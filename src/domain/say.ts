@@ -25,6 +25,8 @@ export interface Language extends Writing {
   /** BCP 47. */
   readonly tag: string
   readonly templates: Readonly<Record<string, string>>
+  /** How a text is said that has no template, as the reason of a default; English where absent. */
+  readonly phrase?: (english: string) => string
 }
 
 function valueText(value: SaidValue | undefined, language: Language): Printable {
@@ -41,11 +43,17 @@ const OPENING = 'opening'
 /** The first sentence of a longer one, in whatever language that is said. */
 export const opening = (of: Said): Said => ({ id: OPENING, values: { of } })
 
+const PHRASE = 'phrase'
+
+/** A text that stands beside a value, in a sentence: said by its wording. */
+export const phrased = (text: string): Said => ({ id: PHRASE, values: { text } })
+
 /** @throws RangeError where the language has no such sentence */
 export function spoken({ id, values = {} }: Said, language: Language): string {
   const template = language.templates[id]
   if (template === undefined) throw new RangeError(`no sentence ${id}`)
   const text = printed(template, name => valueText(values[name], language), language)
+  if (id === PHRASE) return language.phrase?.(text) ?? text
   return id === OPENING ? firstSentence(text) : text
 }
 
