@@ -109,7 +109,6 @@ export const planPhrases: Readonly<Record<string, string>> = {
   'a cable that passes': 'ein Kabel, das genügt',
   'a branch cable to {amplifier} that passes': 'ein Abzweigkabel zu {amplifier}, das genügt',
   'a cable that passes for the output of the converter': 'ein Kabel, das für den Ausgang des Wandlers genügt',
-  'the power the amplifier gives into the wired load':
-    'die Leistung, die der Verstärker an die verdrahtete Last gibt',
+  'the power the amplifier gives into the wired load': 'die Leistung, die der Verstärker an die verdrahtete Last gibt',
   'the current': 'den Strom'
 }
