@@ -67,6 +67,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'domain/circuit/cable': [
     'ampacity',
     'ampacity-33-cfr-183-425',
+    'ampacity-bs-7671',
     'defaults',
     'cable-size',
     'conductor-materials',
