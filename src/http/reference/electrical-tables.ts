@@ -51,7 +51,13 @@ export const cableTable = {
     ...saeJ1127Areas.rows.map(([gauge]) => cableRow(gauge, 'sae')),
     ...iec60228Class5.rows.map(([mm2]) => cableRow(String(mm2), 'mm2'))
   ],
-  sources: [ampacity33Cfr183425.source, flexibleCordsBs7671.source, saeJ1127Areas.source, iec60228Class5.source, law.source]
+  sources: [
+    ampacity33Cfr183425.source,
+    flexibleCordsBs7671.source,
+    saeJ1127Areas.source,
+    iec60228Class5.source,
+    law.source
+  ]
 }
 
 export const fuseTable = {
