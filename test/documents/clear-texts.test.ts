@@ -18,6 +18,7 @@ function alongText({ x = '', y = '', transform, text = '', ...rest }: Readonly<R
   const turn = (Number(/rotate\(([-\d.]+)/.exec(transform ?? '')?.[1] ?? 0) * Math.PI) / 180
   const half = 0.28 * size * text.length
   return [-1, -0.5, 0, 0.5, 1].map(share => ({
+    high: size,
     x: Number(x) + share * half * Math.cos(turn) + 0.35 * size * Math.sin(turn),
     y: Number(y) + share * half * Math.sin(turn) - 0.35 * size * Math.cos(turn)
   }))
@@ -73,13 +74,14 @@ describe('texts where nothing else stands', () => {
         const groups = [...svg.matchAll(/<g transform="translate\(([-\d.]+) ([-\d.]+)\)">(.*?)<\/g>/g)]
         const words = groups.flatMap(([, x, y, inside = '']) =>
           elements(inside, 'text').flatMap(each =>
-            alongText(each).map(point => ({ x: point.x + Number(x), y: point.y + Number(y) }))
+            alongText(each).map(point => ({ ...point, x: point.x + Number(x), y: point.y + Number(y) }))
           )
         )
         expect(words.length, name).toBeGreaterThan(0)
         for (const number of elements(svg, 'circle').filter(each => each.class === 'bubble')) {
           const near = words.filter(
-            ({ x, y }) => Math.hypot(x - onPaper(number, 'cx'), y - onPaper(number, 'cy')) < onPaper(number, 'r')
+            ({ x, y, high }) =>
+              Math.hypot(x - onPaper(number, 'cx'), y - onPaper(number, 'cy')) < onPaper(number, 'r') + 0.3 * high
           )
           expect(near, name).toEqual([])
         }

@@ -19,6 +19,9 @@ export function fitted(text: string, width: number, largest: number): number | u
   return size >= 1.7 ? size : undefined
 }
 
+/** Room that the numbers of two cuts take [mm of paper]. */
+const NUMBER_ROOM = 4
+
 /** A line of the words on a piece: its base line lies `off` below the middle of the piece. */
 interface NameLine {
   readonly text: string
@@ -47,7 +50,8 @@ function pieceLines({ panel, copy, lengthM, widthM }: LaidPiece, frame: SheetFra
   const name = `${panelName(panel, frame.paper)} ${copy}`
   const size = `${dimension(lengthM, frame.paper)} × ${dimension(widthM, frame.paper)}`
   const [along, across] = isUpright(w, h) ? [h, w] : [w, h]
-  const nameSize = fitted(name, along, 3.6)
+  // On a narrow piece the ends belong to the numbers of the cuts beside it.
+  const nameSize = fitted(name, across > 8.5 ? along : along - NUMBER_ROOM, 3.6)
   const sizeSize = fitted(size, along, 2.8)
   if (nameSize === undefined) return broken(name, along, across)
   if (across > 8.5 && sizeSize !== undefined) {
