@@ -31,7 +31,8 @@ const codeOf = ({ tag }: Range): LanguageCode | undefined =>
  * @check  `de-AT, en;q=0.8` → de; `en-US, en;q=0.9` → en-US; `fr` → en; `en, de` → en; `de;q=0` → en
  */
 export function acceptedLanguage(header: string | undefined): LanguageCode {
-  const ranges = withoutQuoted(header ?? '')
+  if (header === undefined) return 'en'
+  const ranges = withoutQuoted(header)
     .split(',')
     .flatMap(text => rangeOf(text) ?? [])
   const asked = languageCodes
