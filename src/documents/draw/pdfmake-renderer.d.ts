@@ -14,6 +14,7 @@ declare module 'pdfmake/js/Renderer.js' {
   export interface DrawnLine {
     readonly _outline?: unknown
     readonly lastLineInParagraph: boolean
+    readonly inlines: readonly { readonly fontSize?: number }[]
   }
   interface DrawnPage {
     readonly pageSize: { readonly height: number }

@@ -14,6 +14,9 @@ interface Structure {
   paragraph?: StructureElement
 }
 
+/** From this size on a line is the title of the document. */
+const TITLE_PT = 20
+
 const structures = new WeakMap<TaggedDocument, Structure>()
 
 const artifact = (document: TaggedDocument, type: 'Layout' | 'Pagination', draw: () => void) => {
@@ -33,7 +36,8 @@ const unescaped = (text: string) =>
 const titleOf = (svg: string) => unescaped(/<title[^>]*>([^<]*)</.exec(svg)?.[1] ?? '')
 
 function paragraphLine(document: TaggedDocument, structure: Structure, line: DrawnLine, draw: () => void): void {
-  const tag = line._outline === undefined ? 'P' : 'H1'
+  const [{ fontSize = 0 } = {}] = line.inlines
+  const tag = fontSize >= TITLE_PT ? 'H1' : line._outline === undefined ? 'P' : 'H2'
   if (structure.paragraph === undefined) {
     structure.paragraph = document.struct(tag)
     structure.root.add(structure.paragraph)

@@ -63,7 +63,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.in-vented-box': 'im Bassreflexgehäuse mit {volume}',
   'answer.instead': ' statt {cable}',
   'answer.l-net-outside-mm-kg-with':
-    '{kind}, {toFixed} l netto, außen {width} × {height} × {depth} mm, {toFixed2} kg mit Lautsprechern.',
+    '{kind}, {toFixed} L netto, außen {width} × {height} × {depth} mm, {toFixed2} kg mit Lautsprechern.',
   'answer.lay-runs-side-by-side':
     '{runs} Kabel nebeneinander legen, gleich in Größe und Länge, jedes hinter eigener Sicherung',
   'answer.left-at-the-amplifier-at-full': 'Am Verstärker bleiben: bei vollem Sinus {both}; mit dichtem Bass {both2}.',
