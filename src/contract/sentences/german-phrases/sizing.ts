@@ -84,6 +84,7 @@ export const sizingPhrases: Readonly<Record<string, string>> = {
   '{peak} dB at its peak against the bare driver': '{peak} dB an der Spitze gegen den bloßen Lautsprecher',
   'Passive radiators, volume and tuning of the flat vented box':
     'Passivmembranen, Volumen und Abstimmung des ebenen Bassreflexgehäuses',
+  'Passive radiators, as asked': 'Passivmembranen, wie verlangt',
   'Band-pass, for your edges': 'Bandpass, für die genannten Grenzen',
   'Band-pass, {shape}': 'Bandpass, {shape}',
   'power-law fit for QL about 7 (Margolis & Small 1981, from memory)':

@@ -135,5 +135,6 @@ export const supplyPhrases: Readonly<Record<string, string>> = {
   'usual exponent of {chemistry} batteries; give reserveMinutes for this one’s':
     'üblicher Exponent von Batterien der Art {chemistry}; reserveMinutes nennt den eigenen',
   flooded: 'Nassbatterie',
-  lithium: 'Lithium'
+  lithium: 'Lithium',
+  'of what a coil or a turn-on input takes': 'dessen, was eine Spule oder ein Einschalteingang aufnimmt'
 }
