@@ -6782,7 +6782,7 @@ export interface components {
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
         HeavyCurrentA: number;
         /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
-        Language: "en" | "de";
+        Language: "en" | "en-US" | "de";
         /** @description Continuous load over fuse rating [1] */
         LoadRatio: number;
         /** @description External fuse the amplifier’s maker states [A] */
