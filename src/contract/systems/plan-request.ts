@@ -31,6 +31,7 @@ import {
   SupplyAmplifier
 } from '../supply/supply-current.ts'
 import { PlanEnclosureBody } from './plan-enclosure.ts'
+import { PlanRadiatorsBody } from './plan-radiators.ts'
 import { RoomForBox } from './plan-space.ts'
 import { workWays } from './words.ts'
 
@@ -236,6 +237,7 @@ export const PlanBody = component(
     driverCount: count('Drivers, all alike, in one box', 1, 4),
     amplifier: ref(PlanAmplifierBody),
     enclosure: Type.Optional(ref(PlanEnclosureBody)),
+    passiveRadiators: Type.Optional(ref(PlanRadiatorsBody)),
     board: ref(PlanBoardBody),
     car: ref(PlanCarBody),
     supply: ref(PlanSupplyBody),

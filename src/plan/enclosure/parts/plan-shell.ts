@@ -5,6 +5,7 @@ import { signedArea } from '../../../numeric/geometry/polygon.ts'
 import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
 import { LINING } from '../../request/plan-finish.ts'
+import { boxRadiators, type RadiatorPlace } from './plan-radiators.ts'
 
 /** A stave of a round box: twelve fill 95 % of their circle, with mitres of 15° that every saw is set to. Ours. */
 const STAVES = 12
@@ -68,14 +69,14 @@ export function spaceLimits({ space }: BoxBrief): NonNullable<BoxRequest['limits
   return limits
 }
 
-export function shellRequest(brief: BoxBrief, furtherM = 0): BoxRequest {
+export function shellRequest(brief: BoxBrief, furtherM = 0, radiators?: RadiatorPlace): BoxRequest {
   const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = brief.board
   const { air, sawStepM } = brief
   return {
     ...formOf(brief, furtherM),
     thicknessM,
     ...present({ air, sawStepM, frontLayers, recessM, board: Object.keys(board).length === 0 ? undefined : board }),
-    drivers: [brief.drivers],
+    drivers: [brief.drivers, ...(radiators === undefined ? [] : boxRadiators(brief, radiators))],
     fittings: { terminal, ...(brief.lined ? { lining: LINING } : {}) }
   }
 }
@@ -84,8 +85,8 @@ export function shellRequest(brief: BoxBrief, furtherM = 0): BoxRequest {
  * What the closed question of a search asks of the space: a box over a free footprint counts as one over the square of the same
  * area; the layout then tells.
  */
-export function spaceQuestion(brief: BoxBrief): BoxRequest {
-  const { prism, shape, joints, ...box } = shellRequest(brief)
+export function spaceQuestion(brief: BoxBrief, radiators?: RadiatorPlace): BoxRequest {
+  const { prism, shape, joints, ...box } = shellRequest(brief, 0, radiators)
   const limits = spaceLimits(brief)
   if (prism === undefined) return { ...box, ...present({ shape, joints }), limits }
   const sideM = Math.sqrt(Math.abs(signedArea(prism.footprint.map(({ xM, yM }) => ({ x: xM, y: yM })))))
