@@ -7,7 +7,7 @@ import { present } from '../../domain/present.ts'
 import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { refusalSaid, refusedBy, waitingFor } from '../request/part.ts'
-import { type BoxPart, type BoxWish, clears } from './parts/plan-box.ts'
+import { type BoxWish, clears, type TriedBoxPart } from './parts/plan-box.ts'
 import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
 import { type RadiatorPlace, radiatorComplaint, radiatorPlaces, weightedRadiators } from './parts/plan-radiators.ts'
@@ -19,7 +19,7 @@ import { boxMiss, missOf, portMiss, UNMEASURED } from './plan-miss.ts'
 interface Built {
   /** Absent for a closed box. */
   readonly port?: PortPart
-  readonly box: BoxPart
+  readonly box: TriedBoxPart
 }
 
 /** Losses the sizing counted with, so that the response is of the same box. */
@@ -33,7 +33,7 @@ function leakQOf({ alignment, kind }: EnclosureCandidate, sizing: SizingPart): n
 export function enclosureOf(
   brief: BoxBrief,
   { candidate, port, leakQ, radiators }: Omit<Sized, 'wish'>,
-  box: BoxPart
+  box: TriedBoxPart
 ): BuiltEnclosure {
   const wanted = candidate.builtVolumeM3 ?? candidate.netVolumeM3
   const netVolumeM3 = box.done ? box.outcome.result.volume.netM3 : wanted
@@ -107,7 +107,7 @@ export interface Attempt extends Sized, Built {
   readonly missShare: number
 }
 
-const attemptOf = (sized: Sized, box: BoxPart): Attempt => {
+const attemptOf = (sized: Sized, box: TriedBoxPart): Attempt => {
   const { port } = sized
   const made = port === undefined ? { box } : { port, box }
   return { ...sized, box, complaint: complaint(made), missShare: missOf(made) }
