@@ -1958,6 +1958,8 @@ export interface components {
             from: string;
             /** @description Name of this part, once in the circuit */
             id: string;
+            /** @description Most it lets through by itself, into a fault too */
+            limitA?: number;
             /** @description A relay that opens while the engine stands */
             opensWithoutEngine?: boolean;
             /** @description Its resistance */
@@ -4721,6 +4723,7 @@ export interface components {
             name: string;
             relayA?: number;
             sealed?: boolean;
+            signalFuseA?: number;
             signalWireM?: number;
         };
         /** @description The sheet the panels are cut from. */
@@ -4888,7 +4891,9 @@ export interface components {
         PlanTurnOnRelay: {
             coilCurrentA: number;
             coilVoltageV: number;
+            designation: string;
             fuseA: number;
+            tapFuseA?: number;
             wireM: number;
         };
         PlanWayOut: {
