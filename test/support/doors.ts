@@ -155,6 +155,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'closed-box',
     'passive-radiator',
     'power-law-fits',
+    'radiator-sheet',
     'rational-response',
     'vented-box',
     'vented-families'
@@ -229,7 +230,16 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'search-weights'
   ],
   'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if'],
-  'plan/designer/evaluate': ['box-response', 'crossing', 'design-grid', 'driver-tables', 'held-level', 'listening'],
+  'plan/designer/evaluate': [
+    'box-response',
+    'crossing',
+    'design-grid',
+    'driver-tables',
+    'held-level',
+    'listening',
+    'loaded-response',
+    'radiator-load'
+  ],
   'plan/designer/region': ['driver-region'],
   'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
@@ -264,11 +274,13 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'wished-attempts'
   ],
   'plan/enclosure/parts': [
+    'fitted-radiators',
     'plan-box',
     'plan-candidates',
     'plan-drivers',
     'plan-high-pass',
     'plan-port',
+    'plan-radiators',
     'plan-response',
     'plan-sheets',
     'plan-shell',

@@ -1,9 +1,10 @@
 /** What the box of a plan is asked to be, on the wire. */
 import Type, { type Static } from 'typebox'
 import { shellFaces } from '../boxes/words.ts'
-import { component } from '../field/component.ts'
+import { component, ref } from '../field/component.ts'
 import { choice, count, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
+import { PlanRadiatorsBody } from './plan-radiators.ts'
 import { designGoals, goalMeanings, plannedKinds, radiatorFaces } from './words.ts'
 
 export const PlanEnclosureBody = component(
@@ -50,3 +51,9 @@ export const PlanEnclosureBody = component(
   }
 )
 export interface PlanEnclosure extends Si<Static<typeof PlanEnclosureBody>> {}
+
+/** What the box of a plan is asked to be, and the passive radiators it may have. */
+export const boxWishes = {
+  enclosure: Type.Optional(ref(PlanEnclosureBody)),
+  passiveRadiators: Type.Optional(ref(PlanRadiatorsBody))
+}

@@ -30,8 +30,7 @@ import {
   SecondBatteryRequest,
   SupplyAmplifier
 } from '../supply/supply-current.ts'
-import { PlanEnclosureBody } from './plan-enclosure.ts'
-import { PlanRadiatorsBody } from './plan-radiators.ts'
+import { boxWishes } from './plan-enclosure.ts'
 import { RoomForBox } from './plan-space.ts'
 import { workWays } from './words.ts'
 
@@ -236,8 +235,7 @@ export const PlanBody = component(
     driver: ref(PlanDriverBody),
     driverCount: count('Drivers, all alike, in one box', 1, 4),
     amplifier: ref(PlanAmplifierBody),
-    enclosure: Type.Optional(ref(PlanEnclosureBody)),
-    passiveRadiators: Type.Optional(ref(PlanRadiatorsBody)),
+    ...boxWishes,
     board: ref(PlanBoardBody),
     car: ref(PlanCarBody),
     supply: ref(PlanSupplyBody),

@@ -1,19 +1,9 @@
 /** A passive radiator as its sheet gives it, and loaded for a box. */
+import type { RadiatorSheet } from '../../../contract/systems/plan-radiators.ts'
 import { DesignError } from '../../design-error.ts'
 import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { say } from '../../say.ts'
-
-interface RadiatorSheet {
-  readonly areaM2: number
-  readonly massKg: number
-  readonly complianceMPerN?: number
-  readonly fsHz?: number
-  readonly vasM3?: number
-  readonly qm?: number
-  readonly xmaxM: number
-  readonly mostAddedKg?: number
-}
 
 /** One unit, nothing added. */
 export interface RadiatorUnit {

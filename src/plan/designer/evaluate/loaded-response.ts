@@ -3,7 +3,7 @@ import { type BoxCurves, type DriveLimits, HIGHEST_V2, REFERENCE_PA } from './bo
 import type { DriverTables } from './driver-tables.ts'
 
 /** At one frequency, written again and again: no object is made in the loop. */
-export interface ConeLoad {
+interface ConeLoad {
   /** Acoustic impedance that the cones see [Pa·s/m³]. */
   zRe: number
   zIm: number

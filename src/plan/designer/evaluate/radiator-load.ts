@@ -4,7 +4,7 @@ import type { DriveLimits } from './box-response.ts'
 import type { LoadAt } from './loaded-response.ts'
 
 /** Equal radiators, loaded as they are built in. */
-export interface LoadedRadiators {
+interface LoadedRadiators {
   readonly count: number
   /** Of one. */
   readonly areaM2: number
