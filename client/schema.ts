@@ -1230,8 +1230,7 @@ export interface components {
                 portFace?: components["schemas"]["ShellFace"];
                 portShape?: components["schemas"]["PortShape"];
                 radiatorCount?: number;
-                /** @enum {string} */
-                radiatorFace?: "front" | "back" | "top" | "bottom" | "left" | "right" | "sides";
+                radiatorFace?: components["schemas"]["RadiatorFace"];
                 tuningHz?: number;
             };
             signal?: {
@@ -4566,11 +4565,8 @@ export interface components {
             qtc?: number;
             /** @description Passive radiators in the box */
             radiatorCount?: number;
-            /**
-             * @description Face for them, or `sides` for half of them on each
-             * @enum {string}
-             */
-            radiatorFace?: "front" | "back" | "top" | "bottom" | "left" | "right" | "sides";
+            /** @description Face for them, or `sides` for half of them on each */
+            radiatorFace?: components["schemas"]["RadiatorFace"];
             /** @description Tuning wanted of a box with a port or passive radiators */
             tuningHz?: number;
         };
@@ -4700,8 +4696,7 @@ export interface components {
         PlanRadiatorTravel: {
             addedG: number;
             count: number;
-            /** @enum {string} */
-            face: "front" | "back" | "top" | "bottom" | "left" | "right" | "sides";
+            face: components["schemas"]["RadiatorFace"];
             finding: string;
             held: boolean;
             limitMm: number;
@@ -5241,6 +5236,11 @@ export interface components {
             netVolumeL: number;
             passiveRadiators: components["schemas"]["PassiveRadiators"];
         };
+        /**
+         * @description Where passive radiators stand in a box.
+         * @enum {string}
+         */
+        RadiatorFace: "front" | "back" | "top" | "bottom" | "left" | "right" | "sides";
         /**
          * @description What a power of a data sheet stands for
          * @enum {string}
@@ -6869,7 +6869,7 @@ export interface components {
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
         HeavyCurrentA: number;
         /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
-        Language: "en" | "de";
+        Language: "en" | "en-US" | "de";
         /** @description Continuous load over fuse rating [1] */
         LoadRatio: number;
         /** @description External fuse the amplifier’s maker states [A] */
