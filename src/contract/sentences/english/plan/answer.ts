@@ -141,7 +141,7 @@ export const answerSentences = {
   'answer.radiators-named': ' × {name}',
   'answer.radiators-on-front': 'on the front',
   'answer.radiators-on-back': 'on the back',
-  'answer.radiators-on-top': 'on the lid',
+  'answer.radiators-on-top': 'on the top',
   'answer.radiators-on-bottom': 'in the floor',
   'answer.radiators-on-left': 'on the left',
   'answer.radiators-on-right': 'on the right',

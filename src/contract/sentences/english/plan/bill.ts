@@ -103,6 +103,6 @@ export const billSentences = {
   'bill.passive-radiator': 'passive radiator',
   'bill.passive-radiator-named': 'passive radiator {name}',
   'bill.radiator-weight':
-    'weight of {addedG} g for a passive radiator: that of its maker, or washers on its centre bolt',
+    'weight of {addedG} g for a passive radiator: that of its maker, or washers on its middle bolt',
   'bill.one-for-each-radiator': 'one for each radiator; it tunes the box'
 } as const

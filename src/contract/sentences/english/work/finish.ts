@@ -96,7 +96,7 @@ export const finishSentences = {
   'finish.pressed-in-by-hand-it-comes-back':
     'Pressed in with flat fingers as far as it goes the cone rubs nowhere and touches nothing behind it.',
   'finish.press-a-cone-and-hold-it':
-    'Press a driver cone gently inwards with flat fingers near its centre, and hold it there.',
+    'Press a driver cone in gently with flat fingers near its middle, and hold it there.',
   'finish.the-radiators-stay-out':
     'The passive radiators come out and go back slowly, over half a second or more; at once means a leak.',
   'finish.and-those-of-the-radiators': ' and those of the passive radiators'
