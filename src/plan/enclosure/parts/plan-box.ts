@@ -29,7 +29,10 @@ const FARTHEST_IN_M = 0.4
 export function planBox(brief: BoxBrief, { netVolumeM3, port, radiators, strategy }: BoxWish): TriedBoxPart {
   const drawnIn = (furtherM: number) => {
     const shell = shellRequest(brief, furtherM, radiators)
-    return runPart({ ...shell, netVolumeM3, limits: spaceLimits(brief), ...present({ strategy, port }) }, tryBox)
+    return runPart(
+      { ...shell, netVolumeM3, limits: spaceLimits(brief, radiators), ...present({ strategy, port }) },
+      tryBox
+    )
   }
   const whole = drawnIn(0)
   if (!isOverFootprint(brief) || !holdsTooMuch(whole)) return whole
