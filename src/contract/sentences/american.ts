@@ -191,6 +191,8 @@ export const americanBriefs: Partial<Readonly<Record<keyof typeof cautionBriefs,
 export const americanPhrases: Readonly<Record<string, string>> = {
   'lashing capacity of one small strap, 500 daN: common practice; read its label':
     'working capacity of one small ratchet strap, 500 daN: common practice; read its label',
+  'the centre {centre} Hz lies not above the resonance {resonance} Hz of the driver':
+    'the center {centre} Hz lies not above the resonance {resonance} Hz of the driver',
   '{level} dB at its centre against the bare driver': '{level} dB at its center against the bare driver',
   'below this a driver for low frequencies is hardly described; an inch figure typed as millimetres lands here':
     'below this a driver for low frequencies is hardly described; an inch figure typed as millimeters lands here',

@@ -1,6 +1,6 @@
 /** How stiff a built box is, face by face, and what still falls short. */
 import { type Caution, caution } from '../../caution.ts'
-import { precise } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { listed, say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
@@ -113,8 +113,8 @@ export function vibrationCautions(
           caution(
             'panels-move-air',
             say('panels-move-air', {
-              movedSharePercent: precise(movedSharePercent, 2),
-              lossDb: precise(lossDb(movedSharePercent / 100), 2),
+              movedSharePercent: toDigits(movedSharePercent, 2),
+              lossDb: toDigits(lossDb(movedSharePercent / 100), 2),
               sharePercent: share
             }),
             { ...(movedSharePercent > FELT_PERCENT ? { level: 'care' as const } : {}), figures: { movedSharePercent } }
