@@ -132,7 +132,7 @@ export const american = variant<typeof english>()({
   'draw.boot-legend': '{depth} deep; the trunk is {room}',
   'draw.material.mdf': 'Medium density fiberboard',
   'draw.template-hole': 'hole ⌀{size}; center {across} from the left, {up} from below',
-  'paper.shop.timber': 'lumber and paint',
+  'paper.shop.timber': 'Lumber and paint',
   'paper.unit.tin': '{quantity} can',
   'paper.unit.tins': '{quantity} cans',
   'front.mark.alternator': 'on its plate or in the owner’s manual',
