@@ -1,4 +1,4 @@
-/** Buy, cut, build, wire, switch on and check as parts of a PDF document. */
+/** Cut, build, wire, switch on and check as parts of a PDF document. */
 import type { Content } from 'pdfmake/interfaces.js'
 import type { Panel } from '../../../contract/boxes/panel.ts'
 import type { PlanChapter } from '../../../contract/systems/words.ts'
@@ -20,18 +20,8 @@ import { systemWiring } from '../../wiring/system-wiring.ts'
 import { wiringDiagram } from '../../wiring/wiring-diagram.ts'
 import { daysOf, stagesOf } from '../paper-steps.ts'
 import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
-import {
-  buyText,
-  cardText,
-  conductorRows,
-  cutListRows,
-  panelsLine,
-  shoppingRows,
-  shops,
-  stepUsing
-} from '../plan-rows.ts'
-import { type Block, evenColumns, noteBlock, PAGE_PT, stepColumns, WIDTH_PT } from './plan-pdf-steps.ts'
-import { linesOf } from './text-lines.ts'
+import { cardText, conductorRows, cutListRows } from '../plan-rows.ts'
+import { type Block, noteBlock, PAGE_PT, stepColumns } from './plan-pdf-steps.ts'
 
 /** Of no step: in the part of the paper they are about. */
 export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): Content[] =>
@@ -46,47 +36,6 @@ const chapterNotes = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter)
   gravestFirst(all.get(chapter) ?? []).map(({ level, message }) =>
     noteBlock(message, level === 'note' ? ink.quiet : ink.limit)
   )
-
-const BUY_GAP_PT = 14
-const BUY_PT = (WIDTH_PT - 2 * BUY_GAP_PT) / 3
-const BUY_SIZE = 8
-
-function shopBlocks(plan: PlanPaper, { title, groups }: (typeof shops)[number]): readonly Block[] {
-  const { language } = plan
-  const rows = shoppingRows(plan.bill).filter(({ group }) => groups.includes(group))
-  const items = rows.map(({ item, quantity, unit, needed, part }) => {
-    const step = stepUsing(plan, part)
-    const count = buyText(quantity, unit, plan)
-    const what = ` ${plain(item)}${needed ? '' : told(language, 'paper.optional')}`
-    const where = step === undefined ? '' : `  ${told(language, 'paper.step-of', { number: step })}`
-    const text = ['☐ ', { text: count, bold: true }, what, { text: where, color: ink.quiet }]
-    return {
-      content: [
-        { text, fontSize: BUY_SIZE, lineHeight: 1.05, margin: [0, 0, 0, 2] as [number, number, number, number] }
-      ],
-      heightPt: linesOf(`☐ ${count}${what}${where}`, BUY_SIZE, BUY_PT) * BUY_SIZE * 1.22 + 2
-    }
-  })
-  const head: Block = {
-    content: [{ text: told(language, title), bold: true, fontSize: 9, margin: [0, 2, 0, 3] }],
-    heightPt: 16
-  }
-  const [first, ...others] = items
-  // A name stands with its first thing.
-  return first === undefined
-    ? []
-    : [{ content: [...head.content, ...first.content], heightPt: head.heightPt + first.heightPt }, ...others]
-}
-
-/** As even as the things allow: the lists of the shops one after the other. */
-export function pdfBuy(plan: PlanPaper): Content[] {
-  if (plan.bill.length === 0) return []
-  const blocks = shops.flatMap(each => shopBlocks(plan, each))
-  const panels = panelsLine(plan)
-  const half = panels === undefined ? [] : [{ text: panels, fontSize: 8 }]
-  const columns = evenColumns(blocks, 3).map(some => ({ stack: some.flatMap(({ content }) => content) }))
-  return [heading(told(plan.language, 'paper.buy')), { columns, columnGap: BUY_GAP_PT }, ...half]
-}
 
 /** Side by side, so many in a row, none parted by the end of a page. */
 function inRows(cells: readonly Content[], across: number): Content[] {

@@ -5,9 +5,10 @@ import { ink } from '../../draw/paper.ts'
 import { mmToPoints, pdfBytes } from '../../draw/pdf.ts'
 import { plain } from '../../draw/pdf-text.ts'
 import { imprintTexts, type PaperOptions, type PlanPaper, REQUEST_FILE } from '../plan-paper.ts'
+import { pdfBuy } from './plan-pdf-buy.ts'
 import { pdfCover, pdfSee } from './plan-pdf-cover.ts'
 import { pdfEnd, pdfLookUp } from './plan-pdf-look-up.ts'
-import { chapterCautions, pdfBuild, pdfBuy, pdfCheck, pdfCut, pdfWire } from './plan-pdf-work.ts'
+import { chapterCautions, pdfBuild, pdfCheck, pdfCut, pdfWire } from './plan-pdf-work.ts'
 
 /** A type area that A4 and Letter both hold. */
 const margins = { side: 12.7, top: 15, bottom: 12.7 } as const
