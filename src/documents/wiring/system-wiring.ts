@@ -73,7 +73,7 @@ const relayRung =
     language: Language
   ): Rung =>
   top => {
-    const [x, width] = [182, 132]
+    const [x, width] = [196, 118]
     const { svg, end } = box(told(language, 'wire.relay'), lines, width, x)(top + 14)
     const from = passing.includes('plus') ? LINE_X.plus : x - 80
     return { svg: thinFeed([from, x], top + 32, LINE_X.minus + 12, feed) + svg, end: end + 10 }
