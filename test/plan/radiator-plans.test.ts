@@ -102,6 +102,16 @@ describe('a plan of a box with passive radiators', () => {
     }
   })
 
+  it('leaves a free way before radiators on the sides', () => {
+    const { face } = radiators
+    const { outer } = result.parts.box.answer.result
+    const narrow = planned({ car: { space: { widthMm: Math.ceil(outer.widthMm) + 20 } } }).result
+    expect(face).toBe('sides')
+    const other = narrow.cover.radiators
+    const needs = other?.face === 'sides' ? narrow.parts.box.answer.result.outer.widthMm + 2 * (282 / 4) : 0
+    expect(needs).toBeLessThanOrEqual(Math.ceil(outer.widthMm) + 20)
+  })
+
   it('stands in German too', async () => {
     const headers = { 'accept-language': 'de', 'content-type': 'application/json' }
     const request = { method: 'POST', url: '/v1/plans', headers, payload: JSON.stringify(radiatorPlan) } as const

@@ -1,8 +1,11 @@
 /** A box as a plan sets it up, in closed form: full gain, the high-pass its cone needs, and the figures a search compares. */
+import type { PlannedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
 import { risesToHz } from '../evaluate/crossing.ts'
 import { airLimit2, cornerFor, gainLimit2, highPass2, leastGain, type Programme } from '../evaluate/held-level.ts'
+import { hearLoaded } from '../evaluate/loaded-response.ts'
+import { radiatorLoad } from '../evaluate/radiator-load.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { DesignProblem } from '../search/design-problem.ts'
 
@@ -20,10 +23,18 @@ interface Box {
   readonly netVolumeM3: number
   readonly tuningHz?: number
   readonly areaM2?: number
+  /** Where it was placed, with how many radiators. */
+  readonly place?: Pick<PlacedBox, 'radiators'>
+}
+
+interface HeardNode {
+  readonly f3Hz: number
+  readonly level2: number
+  readonly bears2: number
 }
 
 export interface BoxHearing {
-  readonly node: (box: Box) => { readonly f3Hz: number; readonly level2: number; readonly bears2: number } | undefined
+  readonly node: (box: Box, kind: PlannedKind) => HeardNode | undefined
   /** `driveV`: to which the gain is set. */
   readonly box: (box: Box, limits: DriveLimits, driveV: number) => Heard
 }
@@ -54,10 +65,13 @@ interface Drive {
   readonly flow2: number
 }
 
-/** @param cone  curves with no limit but the cone's */
-function driven(played: Programme, cone: BoxCurves, drive2: number, limit2: Float64Array): Drive {
+/**
+ * @param cone  curves with no limit but the cone's, and the travel of radiators where the corner is asked for
+ * @param known  corner that is set anyway
+ */
+function driven(played: Programme, cone: BoxCurves, drive2: number, limit2: Float64Array, known?: number): Drive {
   gainLimit2(cone, played, Infinity, limit2)
-  const cornerHz = cornerFor(played, limit2, drive2)
+  const cornerHz = known ?? cornerFor(played, limit2, drive2)
   const least2 = () => leastGain(played.frequenciesHz, limit2, cornerHz).gain2
   const cone2 = drive2 / least2()
   airLimit2(cone, played, 1, limit2)
@@ -82,18 +96,42 @@ export function hearing(problem: BoxProblem, plateau2: number, levelHz: number):
   const { amplifierV: _, ...parts } = problem.limits
   const coneOnly = { duty: parts.duty, ...present({ coneM: parts.coneM }) }
 
-  const node: BoxHearing['node'] = box => {
-    hearBox(tables, lossy(box), parts, curves)
+  /** With radiators as one of the ways to set them in, their travel a limit or not. */
+  const hear = (box: Box, limits: DriveLimits, count = 0, travels = true): void => {
+    const { netVolumeM3, tuningHz } = box
+    const unit = problem.radiators?.find(way => way.count === count)?.unit
+    if (unit === undefined || tuningHz === undefined) {
+      hearBox(tables, lossy(box), limits, curves)
+      return
+    }
+    const set = { netVolumeM3, tuningHz, leakQ, count, unit: travels ? unit : { ...unit, travelM: Infinity } }
+    hearLoaded(tables, radiatorLoad(tables.air, set, limits), limits, curves)
+  }
+
+  const heardNode = (box: Box, count?: number): HeardNode | undefined => {
+    hear(box, parts, count)
     const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2)
     if (f3Hz === undefined) return undefined
     return { f3Hz, level2: atLevel(curves.level2) * weightThere, bears2: atLevel(curves.other2) / weightThere }
   }
 
+  const node: BoxHearing['node'] = (box, kind) => {
+    if (kind !== 'passive-radiator') return heardNode(box)
+    const counts = [...new Set(problem.radiators?.map(({ count }) => count))]
+    const nodes = counts.flatMap(count => heardNode(box, count) ?? [])
+    const best = (of: (each: HeardNode) => number) => Math.max(...nodes.map(of))
+    if (nodes.length === 0) return undefined
+    return { f3Hz: -best(({ f3Hz }) => -f3Hz), level2: best(each => each.level2), bears2: best(each => each.bears2) }
+  }
+
   const heard: BoxHearing['box'] = (box, limits, driveV) => {
-    hearBox(tables, lossy(box), coneOnly, curves)
-    const { cornerHz, cone2, flow2 } = driven(played, curves, driveV ** 2, limit2)
+    const count = box.place?.radiators?.count
+    hear(box, coneOnly, count)
+    const { cornerHz } = driven(played, curves, driveV ** 2, limit2)
+    hear(box, coneOnly, count, false)
+    const { cone2, flow2 } = driven(played, curves, driveV ** 2, limit2, cornerHz)
     const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2) ?? Number.POSITIVE_INFINITY
-    hearBox(tables, lossy(box), limits, curves)
+    hear(box, limits, count)
     const { areaM2 } = box
     const port2 = areaM2 === undefined ? Infinity : (areaM2 * airSpeedMPerS) ** 2 * portLimit2(atLevel(curves.port2))
     const played2 = driveV ** 2 * weightThere * highPass2(cornerHz, levelHz)
