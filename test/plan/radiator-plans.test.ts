@@ -1,7 +1,7 @@
 /** Plans of boxes with passive radiators: tuned by their weight, held within their travel, bought and built as a whole. */
 import { describe, expect, it } from 'vitest'
 import { standardAir } from '../../src/domain/air/air.ts'
-import { loadedRadiator, radiatorUnit } from '../../src/domain/enclosure/alignment/radiator-sheet.ts'
+import { loadedRadiator, radiatorSagM, radiatorUnit } from '../../src/domain/enclosure/alignment/radiator-sheet.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { radiatorPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { post, testApp } from '../support/call.ts'
@@ -24,6 +24,15 @@ describe('radiatorUnit', () => {
     expect(radiatorUnit({ ...bare, fsHz: 9.18881 }, standardAir.stiffnessPa).complianceMPerN).toBeCloseTo(1e-3, 8)
     const vasM3 = STIFFNESS_PA * 0.049 ** 2 * 1e-3
     expect(radiatorUnit({ ...bare, vasM3 }, standardAir.stiffnessPa).complianceMPerN / 1e-3).toBeCloseTo(1, 2)
+  })
+
+  it('hangs through by its weight where it lies flat, and that much less it travels', () => {
+    // 0.4 kg times 9.80665 m/s² on 0.5 mm/N, by hand
+    expect(radiatorSagM({ complianceMPerN: 0.5e-3 }, 0.4) * 1e3).toBeCloseTo(1.96133, 6)
+    const flat = planned({ enclosure: { radiatorCount: 1, radiatorFace: 'top' } }).result.cover.radiators
+    expect(flat.sagMm).toBeCloseTo((flat.massG / 1e3) * 9.80665 * sheet.complianceMmPerN, 4)
+    expect(flat.limitMm).toBeCloseTo(sheet.xmaxMm - flat.sagMm, 4)
+    expect(flat.peakMm).toBeLessThanOrEqual(flat.limitMm * 1.001)
   })
 
   it('keeps the resistance of the suspension when a weight is added: four times the mass doubles the Q', () => {

@@ -42,6 +42,8 @@ export type PlannedKind = (typeof plannedKinds)[number]
 /** Where passive radiators stand: on one face, or half of them on each side, so that their forces cancel. */
 export const radiatorFaces = ['front', 'back', 'top', 'bottom', 'left', 'right', 'sides'] as const
 export type RadiatorFace = (typeof radiatorFaces)[number]
+/** Where a cone lies, and hangs through by its weight. */
+export const isFlatFace = (face: RadiatorFace): boolean => face === 'top' || face === 'bottom'
 /** What a box is wanted for. */
 export const designGoals = ['everyday', 'low', 'loud', 'tight', 'small'] as const
 export type DesignGoal = (typeof designGoals)[number]

@@ -43,7 +43,9 @@ function spotOf({ radiators }: BoxBrief, { request }: Done<ResponsePart>): Spot 
   if (passiveRadiators !== undefined) {
     const { count = 1, massKg } = passiveRadiators
     if (radiators === undefined) return undefined
-    return { netVolumeM3, radiators: { unit: radiators.unit, count, massKg }, ...present({ leakQ }) }
+    // the limits of the response tell whether the cones lie flat
+    const isFlat = (request.limits?.passiveRadiatorXmaxM ?? Infinity) < radiators.unit.travelM
+    return { netVolumeM3, radiators: { unit: radiators.unit, count, massKg, isFlat }, ...present({ leakQ }) }
   }
   if (port === undefined) return { netVolumeM3 }
   const { count = 1, areaM2, lengthM, endFactor } = port

@@ -140,7 +140,7 @@ describe('the inner evaluation of the designer', () => {
         mostAddedKg: 0
       }
       const tuningHz = solvedBox.scalars.tuningHz as number
-      const box = { netVolumeM3, tuningHz, leakQ, unit, count: radiators.count }
+      const box = { netVolumeM3, tuningHz, leakQ, unit, count: radiators.count, isFlat: false }
       hearLoaded(tables, radiatorLoad(tables.air, box, {}), bounds, curves)
       expectSolved(solvedBox.curves, curves, governed)
     }
@@ -155,7 +155,7 @@ describe('the inner evaluation of the designer', () => {
     const other = boxCurves(frequenciesHz.length)
     const { netVolumeM3 } = made
     const still = { areaM2: 1e-7, massKg: 1, complianceMPerN: 1, rmsKgPerS: 0, travelM: 1e9, mostAddedKg: 0 }
-    const box = { netVolumeM3, tuningHz: 1e-3, unit: still, count: 1 }
+    const box = { netVolumeM3, tuningHz: 1e-3, unit: still, count: 1, isFlat: false }
     hearBox(tables, { netVolumeM3 }, held, curves)
     hearLoaded(tables, radiatorLoad(tables.air, box, held), held, other)
     for (const [k, each] of curves.other2.entries()) {

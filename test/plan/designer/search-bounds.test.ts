@@ -135,6 +135,7 @@ function withRadiators(wish: Case, problem: DesignProblem<Place>) {
     return {
       unit: whole,
       count,
+      isFlat: false,
       stands: tightRoom(boxFacts({ ...box, drivers: [...(box.drivers ?? []), side] }, undefined))
     }
   })

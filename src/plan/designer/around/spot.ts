@@ -31,6 +31,7 @@ export interface Spot {
 interface SpotRadiators {
   readonly unit: RadiatorUnit
   readonly count: number
+  readonly isFlat: boolean
   /** Of one, with what is added. */
   readonly massKg: number
 }
@@ -82,8 +83,8 @@ export function hearSpot(
     hearBox(tables, { netVolumeM3, ...tuned, ...leak }, drive, into)
     return
   }
-  const { unit, count } = radiators
-  const set = { ...{ netVolumeM3, tuningHz: tuned.tuningHz, count }, ...leak }
+  const { unit, count, isFlat } = radiators
+  const set = { isFlat, ...{ netVolumeM3, tuningHz: tuned.tuningHz, count }, ...leak }
   const held = travels ? unit : { ...unit, travelM: Infinity }
   hearLoaded(tables, radiatorLoad(tables.air, { ...set, unit: held }, drive), drive, into)
 }

@@ -1,7 +1,7 @@
 /** A box with passive radiators as the load on the cones. */
 import type { Air } from '../../../domain/air/air.ts'
 import { radiatorTuning } from '../../../domain/enclosure/alignment/passive-radiator.ts'
-import type { RadiatorUnit } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
+import { type RadiatorUnit, travelLeftM } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
 import type { DriveLimits } from './box-response.ts'
 import type { LoadAt } from './loaded-response.ts'
 
@@ -12,6 +12,8 @@ interface RadiatorBox {
   readonly leakQ?: number
   readonly unit: RadiatorUnit
   readonly count: number
+  /** Whether the cones lie flat and hang through. */
+  readonly isFlat: boolean
 }
 
 /**
@@ -27,13 +29,13 @@ export function radiatorLoad(
   box: RadiatorBox,
   { springShare = Infinity }: Pick<DriveLimits, 'springShare'>
 ): LoadAt {
-  const { netVolumeM3, tuningHz, leakQ, count, unit } = box
-  const { areaM2, complianceMPerN, rmsKgPerS, travelM } = unit
+  const { netVolumeM3, tuningHz, leakQ, count, unit, isFlat } = box
+  const { areaM2, complianceMPerN, rmsKgPerS } = unit
   const { massKg } = radiatorTuning(tuningHz, netVolumeM3, { count, areaM2 }, complianceMPerN, stiffnessPa)
   const compliance = netVolumeM3 / stiffnessPa
   const leak = leakQ === undefined ? 0 : (2 * Math.PI * tuningHz * compliance) / leakQ
   const [flow, spring2] = [count * areaM2 ** 2, (springShare * netVolumeM3) ** 2 / 2]
-  const travel2 = (count * areaM2 * travelM) ** 2 / 2
+  const travel2 = (count * areaM2 * travelLeftM(unit, massKg, isFlat)) ** 2 / 2
   return (omega, at) => {
     const reactance = omega * massKg - 1 / (omega * complianceMPerN)
     const mechanical2 = rmsKgPerS * rmsKgPerS + reactance * reactance

@@ -93,7 +93,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
   const radiated = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
     if (goal.closedOnly) return undefined
     let best: FoundDesign<Placed> | undefined
-    for (const { unit, count, stands } of problem.radiators ?? []) {
+    for (const { unit, count, isFlat, stands } of problem.radiators ?? []) {
       const { areaM2, complianceMPerN } = unit
       const tuned = radiatorTuning(tuningHz, netVolumeM3, { count, areaM2 }, complianceMPerN, tables.air.stiffnessPa)
       const addedKg = tuned.massKg - unit.massKg
@@ -101,7 +101,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
       if (place === undefined) continue
       hearLoaded(
         tables,
-        radiatorLoad(tables.air, { netVolumeM3, tuningHz, leakQ, unit, count }, limits),
+        radiatorLoad(tables.air, { netVolumeM3, tuningHz, leakQ, unit, count, isFlat }, limits),
         limits,
         curves
       )

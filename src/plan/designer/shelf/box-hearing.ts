@@ -1,5 +1,5 @@
 /** A box as a plan sets it up, in closed form: full gain, the high-pass its cone needs, and the figures a search compares. */
-import type { PlannedKind } from '../../../contract/systems/words.ts'
+import { isFlatFace, type PlannedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
 import { risesToHz } from '../evaluate/crossing.ts'
@@ -7,7 +7,7 @@ import { airLimit2, cornerFor, gainLimit2, highPass2, leastGain, type Programme 
 import { hearLoaded } from '../evaluate/loaded-response.ts'
 import { radiatorLoad } from '../evaluate/radiator-load.ts'
 import type { PlacedBox } from '../room/box-room.ts'
-import type { DesignProblem } from '../search/design-problem.ts'
+import type { DesignProblem, RadiatorWay } from '../search/design-problem.ts'
 
 export type BoxProblem = Omit<DesignProblem<PlacedBox>, 'goal'>
 
@@ -96,20 +96,25 @@ export function hearing(problem: BoxProblem, plateau2: number, levelHz: number):
   const { amplifierV: _, ...parts } = problem.limits
   const coneOnly = { duty: parts.duty, ...present({ coneM: parts.coneM }) }
 
+  const wayOf = (placed: PlacedBox['radiators']) =>
+    placed &&
+    problem.radiators?.find(({ count, isFlat }) => count === placed.count && isFlat === isFlatFace(placed.face))
+
   /** With radiators as one of the ways to set them in, their travel a limit or not. */
-  const hear = (box: Box, limits: DriveLimits, count = 0, travels = true): void => {
+  const hear = (box: Box, limits: DriveLimits, way?: RadiatorWay<PlacedBox>, travels = true): void => {
     const { netVolumeM3, tuningHz } = box
-    const unit = problem.radiators?.find(way => way.count === count)?.unit
-    if (unit === undefined || tuningHz === undefined) {
+    if (way === undefined || tuningHz === undefined) {
       hearBox(tables, lossy(box), limits, curves)
       return
     }
-    const set = { netVolumeM3, tuningHz, leakQ, count, unit: travels ? unit : { ...unit, travelM: Infinity } }
+    const { unit, count, isFlat } = way
+    const held = travels ? unit : { ...unit, travelM: Infinity }
+    const set = { netVolumeM3, tuningHz, leakQ, count, isFlat, unit: held }
     hearLoaded(tables, radiatorLoad(tables.air, set, limits), limits, curves)
   }
 
-  const heardNode = (box: Box, count?: number): HeardNode | undefined => {
-    hear(box, parts, count)
+  const heardNode = (box: Box, way?: RadiatorWay<PlacedBox>): HeardNode | undefined => {
+    hear(box, parts, way)
     const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2)
     if (f3Hz === undefined) return undefined
     return { f3Hz, level2: atLevel(curves.level2) * weightThere, bears2: atLevel(curves.other2) / weightThere }
@@ -117,21 +122,20 @@ export function hearing(problem: BoxProblem, plateau2: number, levelHz: number):
 
   const node: BoxHearing['node'] = (box, kind) => {
     if (kind !== 'passive-radiator') return heardNode(box)
-    const counts = [...new Set(problem.radiators?.map(({ count }) => count))]
-    const nodes = counts.flatMap(count => heardNode(box, count) ?? [])
+    const nodes = (problem.radiators ?? []).flatMap(way => heardNode(box, way) ?? [])
     const best = (of: (each: HeardNode) => number) => Math.max(...nodes.map(of))
     if (nodes.length === 0) return undefined
     return { f3Hz: -best(({ f3Hz }) => -f3Hz), level2: best(each => each.level2), bears2: best(each => each.bears2) }
   }
 
   const heard: BoxHearing['box'] = (box, limits, driveV) => {
-    const count = box.place?.radiators?.count
-    hear(box, coneOnly, count)
+    const way = wayOf(box.place?.radiators)
+    hear(box, coneOnly, way)
     const { cornerHz } = driven(played, curves, driveV ** 2, limit2)
-    hear(box, coneOnly, count, false)
+    hear(box, coneOnly, way, false)
     const { cone2, flow2 } = driven(played, curves, driveV ** 2, limit2, cornerHz)
     const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2) ?? Number.POSITIVE_INFINITY
-    hear(box, limits, count)
+    hear(box, limits, way)
     const { areaM2 } = box
     const port2 = areaM2 === undefined ? Infinity : (areaM2 * airSpeedMPerS) ** 2 * portLimit2(atLevel(curves.port2))
     const played2 = driveV ** 2 * weightThere * highPass2(cornerHz, levelHz)

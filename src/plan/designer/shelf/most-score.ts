@@ -35,12 +35,12 @@ export function mostOf<Placed extends Place>(
     return { most, leastOuterM3: outerM3 }
   }
   const radiated = (netVolumeM3: number, tuningHz: number): Bound | undefined => {
-    const bounds = (problem.radiators ?? []).flatMap(({ unit, count, stands }) => {
+    const bounds = (problem.radiators ?? []).flatMap(({ unit, count, isFlat, stands }) => {
       const place = stands(netVolumeM3)
       if (place === undefined) return []
       hearLoaded(
         tables,
-        radiatorLoad(tables.air, { netVolumeM3, tuningHz, leakQ, unit, count }, limits),
+        radiatorLoad(tables.air, { netVolumeM3, tuningHz, leakQ, unit, count, isFlat }, limits),
         limits,
         curves
       )
