@@ -12,7 +12,7 @@ export const thorough: readonly string[] = [
   'test/examples.test.ts',
   'test/main.test.ts',
   'test/released.test.ts',
-  'test/documents/{plan-page,page-screens,plan-contradictions}.test.ts',
+  'test/documents/{plan-page,page-screens,random-forms}.test.ts',
   'test/domain/driver/printed-sheets.test.ts',
   'test/plan/{larger-space,plan-faces,random-plans}.test.ts',
   'test/plan/designer/{driver-region,goal-plans,search-bounds,sweep}.test.ts',
