@@ -33,7 +33,7 @@ import { signalDefaults } from '../../src/domain/signal/defaults.ts'
 type Values = Readonly<Record<string, number | readonly number[]>>
 type Table = Readonly<Record<string, object>>
 
-const valueOf = (record: object | undefined): unknown => (record as { readonly value?: unknown } | undefined)?.value
+const held = (record: object | undefined): unknown => (record as { readonly value?: unknown } | undefined)?.value
 
 const register: readonly (readonly [Table, Values])[] = [
   [
@@ -386,7 +386,7 @@ describe('the judgement values', () => {
   it('are those that were decided', () => {
     for (const [table, values] of register)
       for (const [name, value] of Object.entries(values)) {
-        const found = valueOf(table[name])
+        const found = held(table[name])
         if (typeof value === 'number') expect(found, name).toBeCloseTo(value, 12)
         else expect(found, name).toEqual(value)
       }
@@ -395,8 +395,8 @@ describe('the judgement values', () => {
   it('that are numbers are all here', () => {
     const isNumber = (value: unknown) => typeof (Array.isArray(value) ? value[0] : value) === 'number'
     const missing = register.flatMap(([table, values]) =>
-      Object.entries(table).flatMap(([name, { value }]) =>
-        isNumber(value) && values[name] === undefined ? [name] : []
+      Object.entries(table).flatMap(([name, record]) =>
+        isNumber(held(record)) && values[name] === undefined ? [name] : []
       )
     )
     expect(missing).toEqual([])
