@@ -31,6 +31,8 @@ function twice({ drivers = {}, source, ...request }: SystemRequest): SystemReque
 }
 
 const frequenciesHz = [12, 20, 27, 36, 50, 75, 120]
+/** Of the whole pair of boxes; what a cone, a port or a turn of phase does stays. */
+const shares: Readonly<Record<string, number>> = { impedanceOhm: 0.5, currentA: 2 }
 const SIX_DB = 20 * Math.log10(2)
 
 describe('two boxes side by side', () => {
@@ -49,17 +51,17 @@ describe('two boxes side by side', () => {
         const request = randomSystem(kind, draw)
         const one = computeResponse({ ...request, frequenciesHz }).result
         const two = computeResponse({ ...twice(request), frequenciesHz }).result
-        frequenciesHz.forEach((_, k) => {
-          const rise = (two.curves.levelDb[k] ?? 0) - (one.curves.levelDb[k] ?? 0)
-          expect(rise, JSON.stringify(request)).toBeCloseTo(SIX_DB, 6)
-          expect((two.curves.impedanceOhm[k] ?? 0) / (one.curves.impedanceOhm[k] ?? 1)).toBeCloseTo(0.5, 8)
-          for (const name of ['coneExcursionM', 'portAirSpeedMPerS', 'radiatorExcursionM'] as const) {
-            const [before, after] = [one.curves, two.curves].map(
-              curves => (curves as never as Record<string, number[]>)[name]
-            )
-            expect(after?.[k] ?? 0).toBeCloseTo(before?.[k] ?? 0, 9)
-          }
-        })
+        const [before, after] = [one.curves, two.curves].map(
+          curves => curves as never as Record<string, readonly number[]>
+        )
+        for (const [name, values] of Object.entries(before ?? {})) {
+          if (name === 'frequencyHz') continue
+          const rise = /[lL]evelDb$/.test(name) ? SIX_DB : 0
+          const share = shares[name] ?? 1
+          values.forEach((value, k) => {
+            expect(after?.[name]?.[k], `${name} ${JSON.stringify(request)}`).toBeCloseTo(value * share + rise, 6)
+          })
+        }
         for (const name of [
           'fcHz',
           'qtc',
