@@ -32,7 +32,7 @@ function twice({ drivers = {}, source, ...request }: SystemRequest): SystemReque
 
 const frequenciesHz = [12, 20, 27, 36, 50, 75, 120]
 /** Of the whole pair of boxes; what a cone, a port or a turn of phase does stays. */
-const shares: Readonly<Record<string, number>> = { impedanceOhm: 0.5, currentA: 2 }
+const shares: Readonly<Record<string, number>> = { impedanceOhm: 0.5, currentA: 2, apparentPowerVa: 2 }
 const SIX_DB = 20 * Math.log10(2)
 
 describe('two boxes side by side', () => {
