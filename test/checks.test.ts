@@ -47,10 +47,7 @@ const repeats = ({ name, results }: Check) =>
   tests.some(({ text, digits }) => new RegExp(`\\b${name}\\b`).test(text) && results.every(each => digits.has(each)))
 
 /** Not repeated yet: may only grow shorter. */
-const UNREPEATED: readonly string[] = [
-  'plan/bill/bill-market screwNumber',
-  'plan/electric/plan-wires driverShare'
-]
+const UNREPEATED: readonly string[] = ['plan/bill/bill-market screwNumber', 'plan/electric/plan-wires driverShare']
 
 describe('the check of a formula', () => {
   const checks = sources.flatMap(({ file, text }) => checksOf(file, text))
