@@ -37,6 +37,7 @@ import { cableBillSentences } from './english/plan/cable-bill.ts'
 import { planSentences } from './english/plan/plan.ts'
 import { readingSentences } from './english/plan/reading.ts'
 import { refusalsPlanSentences } from './english/plan/refusals.ts'
+import { regionSentences } from './english/plan/region.ts'
 import { wayOutSentences } from './english/plan/way-out.ts'
 import { assemblySentences } from './english/work/assembly.ts'
 import { boardSentences } from './english/work/board.ts'
@@ -64,6 +65,7 @@ export const english = {
   ...panelSentences,
   ...clearanceSentences,
   ...vehicleSentences,
+  ...regionSentences,
   ...wayOutSentences,
   ...startSentences,
   ...readySentences,

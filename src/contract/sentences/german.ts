@@ -37,6 +37,7 @@ import { germanCableBill } from './german/plan/cable-bill.ts'
 import { germanPlan } from './german/plan/plan.ts'
 import { germanReading } from './german/plan/reading.ts'
 import { germanRefusalsPlan } from './german/plan/refusals.ts'
+import { germanRegion } from './german/plan/region.ts'
 import { germanWayOut } from './german/plan/way-out.ts'
 import { germanAssembly } from './german/work/assembly.ts'
 import { germanBoard } from './german/work/board.ts'
@@ -76,6 +77,7 @@ export const german = {
   ...germanPanel,
   ...germanClearance,
   ...germanVehicle,
+  ...germanRegion,
   ...germanWayOut,
   ...germanStart,
   ...germanReady,

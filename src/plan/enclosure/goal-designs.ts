@@ -51,8 +51,16 @@ function roomOf(brief: BoxBrief, largestM3: number, leastM3: number, { soundSpee
 export const wantedKind = ({ kind, ...enclosure }: PlanEnclosure) =>
   ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
 
-/** The question of the search, with what the caller has fixed. */
-export function wishProblem(setting: Setting, largestM3: number): Omit<DesignProblem<PlacedBox>, 'goal'> {
+/**
+ * The question of the search, with what the caller has fixed.
+ *
+ * @param known  the room of other drivers of the same size in the same space
+ */
+export function wishProblem(
+  setting: Setting,
+  largestM3: number,
+  known?: Room<PlacedBox>
+): Omit<DesignProblem<PlacedBox>, 'goal'> {
   const { brief, joined } = setting
   const { enclosure, cabin, airSpeedMPerS, crossoverHz } = brief
   const { wish, limits, leastM3 } = drivenGroup(setting)
@@ -67,7 +75,7 @@ export function wishProblem(setting: Setting, largestM3: number): Omit<DesignPro
     highestV: joined.targetVoltageV,
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
-    room: roomOf(brief, largestM3, leastM3, air),
+    room: known === undefined ? roomOf(brief, largestM3, leastM3, air) : { ...known, fromM3: leastM3 },
     ...present({
       kind: wantedKind(enclosure),
       netVolumeM3: enclosure.netVolumeM3,
@@ -94,9 +102,10 @@ function isWorthALayout(design: FoundDesign<PlacedBox>, before: readonly FoundDe
 /** Gives for a wish the best boxes first, each other than those before it; what several wishes ask is worked out once. */
 export function wishDesigner(
   setting: Setting,
-  largestM3: number
+  largestM3: number,
+  room?: Room<PlacedBox>
 ): (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[] {
-  const problem = wishProblem(setting, largestM3)
+  const problem = wishProblem(setting, largestM3, room)
   const { qts } = problem.tables
   const known = new Map<DesignGoal, readonly FoundDesign<PlacedBox>[]>()
   const found = (wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {

@@ -122,6 +122,16 @@ export const changes: readonly VersionChanges[] = [
         operationId: 'planSystem',
         figures: ['/parts/box/answer/result/port/tuningHz'],
         text: 'the box of a plan is laid out in the air the request names, as its response is heard; at 5 °C it told 35.3 Hz for a port heard at 34.4 Hz'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/choice/figures', '/choice/alternatives', '/parts/box/answer/result/volume/netL'],
+        text: 'a box that is searched for `tight` or `everyday` gets no gain whose filter rings for more than it is louder: for `tight` nearly always none, a high-pass at 20 Hz before, up to 5 dB of the wish’s own measure away; more plans show a tight box beside theirs'
+      },
+      {
+        operationId: 'regionOfDrivers',
+        figures: ['/fsFromHz', '/fsToHz', '/qtsFrom', '/qtsTo', '/vasFromL', '/vasToL', '/best', '/corners'],
+        text: 'drivers for `tight` are weighed without a filter that rings and kept to a Qtc of 0.8: fs 37 to 47 Hz, Qts 0.3 to 0.45, Vas 35 to 52 L for a ten inch in the example’s boot, a single fs of 47 Hz before'
       }
     ]
   }
