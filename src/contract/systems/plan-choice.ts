@@ -15,7 +15,7 @@ export const SystemFiguresBody = component(
     outerVolumeL: quantity('L', 'Space the box takes'),
     massKg: quantity('kg', 'Box with its drivers'),
     gainPowerW: quantity('W', 'Power of all outputs that the gain is set for'),
-    tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
+    tuningHz: Type.Optional(quantity('Hz', 'Tuning of a box with a port or passive radiators')),
     f3Hz: Type.Optional(quantity('Hz', 'Half power')),
     levelDb: Type.Array(quantity('dB', 'Level'), {
       description: 'At 25, 31.5, 40, 50 and 63 Hz, held back where a limit of the parts would be passed'
@@ -40,7 +40,9 @@ const ChoicePatch = component('BoxPatch', 'JSON Merge Patch (RFC 7396) onto the 
       portShape: PlanEnclosureBody.properties.portShape,
       portFace: PlanEnclosureBody.properties.portFace,
       portAreaCm2: PlanEnclosureBody.properties.portAreaCm2,
-      airSpeedMPerS: PlanEnclosureBody.properties.airSpeedMPerS
+      airSpeedMPerS: PlanEnclosureBody.properties.airSpeedMPerS,
+      radiatorCount: PlanEnclosureBody.properties.radiatorCount,
+      radiatorFace: PlanEnclosureBody.properties.radiatorFace
     },
     { additionalProperties: false }
   ),
@@ -80,7 +82,11 @@ const CarPatch = component('PlanCarPatch', 'Of the vehicle only the room for the
 const FacePatch = component('PlanFacePatch', 'Of the drivers only the face they are on.', {
   mounting: ref(
     component('PlanMountingPatch', 'Of their mounting only that.', {
-      face: Type.Null({ description: 'Takes out the face asked for' })
+      face: Type.Unsafe<'top' | null>({
+        type: ['string', 'null'],
+        enum: ['top', null],
+        description: 'The lid; or takes out the face asked for'
+      })
     })
   )
 })

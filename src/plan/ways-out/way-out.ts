@@ -90,7 +90,7 @@ function loudness({ levelDb, heardAt }: SystemFigures): Said {
 function inWords({ kind, netVolumeM3, outerVolumeM3, tuningHz, figures }: Built): Said {
   const { airSpeedMPerS, price } = figures ?? {}
   return say('way-out.built', {
-    kind: say(kind === 'vented' ? 'way-out.vented' : 'way-out.closed'),
+    kind: say(`way-out.${kind}`),
     netVolumeL: toDigits(netVolumeM3 * 1e3),
     tuned: tuningHz === undefined ? '' : say('answer.tuned-at', { tuningHz: toDigits(tuningHz) }),
     level: figures === undefined ? '' : loudness(figures),

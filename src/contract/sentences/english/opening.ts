@@ -1,4 +1,6 @@
 /** Sentences made of others. */
 export const openingSentences = {
-  opening: '{of}'
+  capital: '{of}',
+  opening: '{of}',
+  phrase: '{text}'
 } as const

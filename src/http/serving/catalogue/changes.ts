@@ -125,6 +125,16 @@ export const changes: readonly VersionChanges[] = [
       },
       {
         operationId: 'planSystem',
+        figures: ['/circuit/turnOnRelay/wireM', '/billOfMaterials'],
+        text: 'the relay of the turn-on wire stands beside the amplifiers, its feed and switched lead half a metre each, as thick as its fuse asks; the feed was as long as the power cable'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/parts/signal/request/turnOn'],
+        text: 'a plan with several amplifiers counts 50 mA for the turn-on input of each, one before'
+      },
+      {
+        operationId: 'planSystem',
         figures: ['/choice/figures', '/choice/alternatives', '/parts/box/answer/result/volume/netL'],
         text: 'a box that is searched for `tight` or `everyday` gets no gain whose filter rings for more than it is louder: for `tight` nearly always none, a high-pass at 20 Hz before, up to 5 dB of the wish’s own measure away; more plans show a tight box beside theirs'
       },

@@ -6,11 +6,13 @@ export const wayOutSentences = {
   'way-out.driver-count': 'Take {driverCount, plural, one {one driver} other {# drivers}}.',
   'way-out.front': 'Set the drivers into the front.',
   'way-out.level': ', {levelDb} dB {heard} from 25 to 63 Hz',
+  'way-out.lid': 'Set the drivers into the lid, facing up.',
   'way-out.open': 'Leave open what the box shall be.',
   'way-out.price': ', {price} for what has a price of drivers, amplifier and boards',
   'way-out.room': 'Make the room {by}.',
   'way-out.room-depth': '{byMm} mm deeper',
   'way-out.room-height': '{byMm} mm higher',
   'way-out.room-width': '{byMm} mm wider',
-  'way-out.vented': 'Vented'
+  'way-out.vented': 'Vented',
+  'way-out.passive-radiator': 'With passive radiators'
 } as const
