@@ -118,7 +118,8 @@ describe('the region of a driver for a tight box', () => {
     for (const { qts, vasL, figures } of [region.best, ...region.corners]) {
       expect(figures.kind).toBe('closed')
       expect(qts * Math.sqrt(1 + vasL / figures.netVolumeL)).toBeLessThan(0.85)
-      expect(figures.groupDelayMs).toBeLessThan(12)
+      // a filter at 20 Hz alone would ring for 11 ms more
+      expect(figures.groupDelayMs).toBeLessThan(15)
     }
   })
 })
