@@ -78,6 +78,8 @@ const PortBody = component('PortLayout', 'The port as built.', {
   legs: count('Straight parts along the walls', 1, 3),
   turnsDeg: Type.Array(quantity('°', 'Turn of the flow'), { description: 'At each bend' }),
   displacedL: quantity('L', 'Air it takes from the box, walls included'),
+  flareRadiusMm: Type.Optional(quantity('mm', 'To which both mouths open')),
+  endFactor: quantity('1', 'Both ends over the radius of the circle of equal area, flares in it'),
   mouthGapMm: Type.Optional(quantity('mm', 'Of a slot: clear before its inner mouth')),
   tuningHz: quantity('Hz', 'With end factors of the circle of equal area'),
   wantedTuningHz: Type.Optional(quantity('Hz', 'The tuning asked for')),

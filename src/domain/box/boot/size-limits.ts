@@ -6,7 +6,7 @@ import { DesignError, type FoundFault } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
-import { tubeOuter } from '../slot/tube.ts'
+import { tubeWidest } from '../slot/tube.ts'
 import { roomBehind } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
 import { type Axis, axes } from './axes.ts'
@@ -36,7 +36,7 @@ export function frontDiameters({ drivers = [], port }: BoxRequest): readonly num
     )
   const tubes =
     port?.kind === 'round' && (port.face ?? 'front') === 'front' && port.centres === undefined
-      ? Array.from({ length: port.count ?? 1 }, () => tubeOuter(port))
+      ? Array.from({ length: port.count ?? 1 }, () => tubeWidest(port))
       : []
   return [...flanges, ...tubes].filter(diameter => diameter > 0)
 }

@@ -4,6 +4,7 @@ import type { Said } from '../../../contract/sentences/form/template.ts'
 import { type Air, airOf, standardAir } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { toMm } from '../../digits.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
 import { portDefaults } from '../../port/defaults.ts'
 import { say } from '../../say.ts'
@@ -55,6 +56,20 @@ function checkShapeFields(request: BoxRequest): void {
   if (shape === 'wedge' && outer.topDepthM !== undefined && slopeDeg !== undefined) {
     throw conflict('slopeDeg', say('refused.give-either-the-slope-or-the'))
   }
+}
+
+/** Boards bear a rounding no larger than they are thick; a tube has a flange or a flare. */
+function checkFlare({ port, thicknessM }: BoxRequest): void {
+  const { flareRadiusM = 0 } = port ?? {}
+  if (port === undefined || flareRadiusM === 0) return
+  if (port.kind === 'round') {
+    if (port.flangeDiameterM === undefined) return
+    throw conflict('port.flareRadiusM', say('refused.a-tube-ends-in-a-flange'))
+  }
+  const maximum = Math.min(thicknessM, port.wallThicknessM ?? thicknessM)
+  if (flareRadiusM <= maximum + 1e-9) return
+  const detail = say('refused.a-board-is-rounded-no-further', { maximumMm: toMm(maximum, 1) })
+  throw new DesignError('out-of-range', { field: 'port.flareRadiusM', value: flareRadiusM, maximum, unit: 'm', detail })
 }
 
 /** Fields that are read only together: one of them alone would be taken and dropped. */
@@ -152,6 +167,7 @@ function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
 export function boxTask(request: BoxRequest, assume: Assumptions): BoxTask {
   checkShapeFields(request)
   checkPairs(request)
+  checkFlare(request)
   const fixed = fixedOf(request, assume)
   checkDrivers(request.drivers ?? [], fixed)
   return {

@@ -2,7 +2,8 @@
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { toMm } from '../../digits.ts'
-import { type EndedOpening, lengthForTuning } from '../../port/port-length.ts'
+import { flaredEndM, type GrowingArea, roundMouth, slotMouth } from '../../port/flare.ts'
+import { type EndedOpening, endLengthM, equivalentRadiusM, lengthForTuning } from '../../port/port-length.ts'
 import { say } from '../../say.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
@@ -33,17 +34,37 @@ interface PortContext {
 /** Lengths are built to a millimetre. */
 const LENGTH_STEP_M = 1e-3
 
+/** @throws DesignError `out-of-range` where two flares are longer than their tube */
+function holdsFlares({ flareRadiusM = 0 }: RoundPort, lengthM: number): void {
+  if (2 * flareRadiusM <= lengthM + 1e-9) return
+  throw new DesignError('out-of-range', {
+    field: 'port.flareRadiusM',
+    value: flareRadiusM,
+    maximum: lengthM / 2,
+    unit: 'm',
+    detail: say('refused.two-flares-are-longer-than-their', { lengthMm: toMm(lengthM, 1) })
+  })
+}
+
 function buildTube(resolved: BoxTask, port: RoundPort, lengthM: number | undefined): BuiltTube {
   const panelM = tubePanel(resolved, port)
   const insideM = lengthM === undefined ? tubeInside(port, panelM) : Math.max(0, lengthM - panelM)
-  const takenM3 = tubeVolume(port, insideM)
+  holdsFlares(port, lengthM ?? insideM + panelM)
+  const takenM3 = tubeVolume(port, insideM, panelM)
   return { kind: 'round', port, lengthM: lengthM ?? insideM + panelM, insideM, takenM3, fits: true }
 }
 
-export function openingOf(port: BoxPort, endFactor: number, widthM: number): EndedOpening {
-  return port.kind === 'round'
-    ? { areaM2: (Math.PI / 4) * port.innerDiameterM ** 2, count: port.count ?? 1, endFactor }
-    : { areaM2: widthM * port.heightM, count: 1, endFactor }
+/** How its mouths open. */
+export const mouthArea = (port: BoxPort, slotWidthM: number): GrowingArea =>
+  port.kind === 'round' ? roundMouth(port.innerDiameterM / 2) : slotMouth(slotWidthM, port.heightM)
+
+/** The opening with its ends as its flares leave them. */
+export function openingOf(port: BoxPort, plainFactor: number, slotWidthM = 0): EndedOpening {
+  const mouth = mouthArea(port, slotWidthM)
+  const { flareRadiusM = 0 } = port
+  const [areaM2, count] = [mouth(0), port.kind === 'round' ? (port.count ?? 1) : 1]
+  const bothM = 2 * flaredEndM(endLengthM(areaM2, plainFactor) / 2, mouth, flareRadiusM)
+  return { areaM2, count, endFactor: bothM / equivalentRadiusM(areaM2) }
 }
 
 /** What the air cuts off at the bends of a port. */
@@ -89,8 +110,8 @@ function wayOf({ resolved, inside }: PortContext, port: BoxPort): Way {
     const insideM = (lengthM: number) => Math.max(0, lengthM - panelM)
     return {
       leastM: panelM,
-      opening: openingOf(port, endFactor, 0),
-      takes: lengthM => ({ takenM3: tubeVolume(port, insideM(lengthM)), cutOffM: 0 }),
+      opening: openingOf(port, endFactor),
+      takes: lengthM => ({ takenM3: tubeVolume(port, insideM(lengthM), panelM), cutOffM: 0 }),
       build: lengthM => buildTube(resolved, port, lengthM)
     }
   }

@@ -8,7 +8,7 @@ import { present } from '../../present.ts'
 import { say, worded } from '../../say.ts'
 import { mitreExtraM } from '../bends.ts'
 import { conventionalEndFactor, exactEndFactor, fullWidthSlotEndM, slotEndM } from '../end-correction.ts'
-import { flaredEndM } from '../flare.ts'
+import { flaredEndM, roundMouth } from '../flare.ts'
 import { hydraulicDiameterM, lossFactor, wallFrictionQ } from '../port-friction.ts'
 import { effectiveLengthM, equivalentRadiusM, pipeResonanceHz, tuningHz, waveguideTuningRatio } from '../port-length.ts'
 import type { PortShape } from '../port-shape.ts'
@@ -54,7 +54,8 @@ function endsM(shape: PortShape, setting: PortSetting, model: EndModel): number 
   const radius = equivalentRadiusM(shape.areaM2)
   const factors = model === 'convention' ? conventionalEndFactor : exactEndFactor
   if (shape.widthM === undefined) {
-    return flaredEndM(factors[inner], radius, setting.flareM) + flaredEndM(factors[outer], radius, setting.flareM)
+    const end = (factor: number) => flaredEndM(factor * radius, roundMouth(radius), setting.flareM)
+    return end(factors[inner]) + end(factors[outer])
   }
   if (model === 'convention') return (factors[inner] + factors[outer]) * radius
   const size = { widthM: shape.widthM, heightM: shape.depthM }

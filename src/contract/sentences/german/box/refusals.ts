@@ -3,6 +3,7 @@ import type { refusalsBoxSentences } from '../../english/box/refusals.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
+  'refused.a-board-is-rounded-no-further': 'Ein Brett von {maximumMm} mm wird nicht weiter gerundet, als es dick ist.',
   'refused.a-flange-of-a-tube-needs': 'Der Flansch eines Rohrs braucht Durchmesser und Dicke.',
   'refused.a-flange-of-falls-through-a':
     'Ein Flansch von {flangeDiameterMm} mm fällt durch ein Loch von {cutOutDiameterMm} mm.',
@@ -25,6 +26,8 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
     'Ein Schlitz von {lengthMm} mm passt nicht in dieses Gehäuse. Längen, die passen: {some}. Die Fläche des Kanals, seine Abstimmung oder die Tiefe des Gehäuses ändern.',
   'refused.a-slot-passes-the-whole-front':
     'Ein Schlitz geht durch die ganze Front: mindestens {leastMm} mm von ihrer Außenseite bis zur inneren Mündung.',
+  'refused.a-tube-ends-in-a-flange':
+    'Ein Rohr endet in einem Flansch oder in einem Trichter: Geben Sie eines davon an.',
   'refused.a-tube-there-opens-from-the':
     'Ein Rohr dort geht von der Kammer „{stands}“ ab, nicht von „{asked}“: so angeben, oder ihm eine andere Seite oder Mitte geben.',
   'refused.a-wedge-needs-the-depth-at': 'Ein Keil braucht die Tiefe am Deckel oder die Neigung seiner Front.',
@@ -93,6 +96,7 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
   'refused.there-are-drivers-of-this-kind': 'Es gibt {count} Lautsprecher dieser Art, aber {centres} Mitten.',
   'refused.there-are-tubes-but-centres': 'Es gibt {count} Rohre, aber {centres} Mitten.',
   'refused.this-box-has-no-its-faces': 'Dieses Gehäuse hat keine Seite „{name}“; seine Seiten sind {names}.',
+  'refused.two-flares-are-longer-than-their': 'Zwei Trichter sind länger als ihr Rohr von {lengthMm} mm.',
   'refused.this-opening-tunes-the-box-below':
     'Diese Öffnung stimmt das Gehäuse auch ohne Rohr unter {wantedHz} Hz ab: die Platte allein ist lang genug. Mehr Fläche oder eine tiefere Abstimmung nehmen.',
   'refused.unnamed': 'ohne Namen',
