@@ -11,7 +11,9 @@ const OuterBody = component('BoxOuterSize', 'Outer size of the box.', {
   heightMm: quantity('mm', 'Height'),
   depthMm: quantity('mm', 'Depth, of a wedge at its floor'),
   topDepthMm: Type.Optional(quantity('mm', 'Depth of a wedge at its lid')),
-  slopeDeg: Type.Optional(quantity('°', 'Lean of the sloped face of a wedge from the vertical'))
+  slopeDeg: Type.Optional(quantity('°', 'Lean of the sloped face of a wedge from the vertical')),
+  acrossSlopeDeg: Type.Optional(quantity('°', 'Lean of the face across from it')),
+  lidSlopeDeg: Type.Optional(quantity('°', 'Fall of its lid to the rear'))
 })
 
 const InnerBody = component('BoxInnerSize', 'The smallest block round the air inside.', {

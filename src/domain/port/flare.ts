@@ -28,8 +28,8 @@ export const slotMouth =
  * @returns [m], between 0 and R
  * @validity Low frequencies, flow following the wall.
  * @source derived: acoustic mass ρ∫dx/S(x)
- * @check  round, R small against a → R·(1 − 2·(1 − π/4)·R/a)
- * @check  a slot of height h with one edge rounded, H = h + R → h·(2H/√(H²−R²)·atan√((H+R)/(H−R)) − π/2)
+ * @check  round, R small against a → R·(1 − 2·(1 − π/4)·R/a); a slot of height h, H = h + R →
+ *   h·(2H/√(H²−R²)·atan√((H+R)/(H−R)) − π/2)
  */
 export function flareLengthM(area: GrowingArea, flareM: number): number {
   const step = flareM / PANELS

@@ -25,6 +25,8 @@ export const refusalsBoxSentences = {
   'refused.a-tube-ends-in-a-flange': 'A tube ends in a flange or in a flare: give one of them.',
   'refused.a-tube-there-opens-from-the':
     'A tube there opens from the {stands} chamber, not from the {asked} one: say so, or give it another face or centre.',
+  'refused.a-wedge-with-two-slopes-is':
+    'A wedge with two slopes is told by its slopes: give slopeDeg instead of the depth at its lid.',
   'refused.a-wedge-needs-the-depth-at': 'A wedge needs the depth at its lid or the slope of its face.',
   'refused.along-the-side-of-a-wedge':
     'Along the side of a wedge a slot would not keep its height; run it along the floor or the lid.',

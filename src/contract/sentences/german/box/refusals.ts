@@ -30,6 +30,8 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
     'Ein Rohr endet in einem Flansch oder in einem Trichter: Geben Sie eines davon an.',
   'refused.a-tube-there-opens-from-the':
     'Ein Rohr dort geht von der Kammer „{stands}“ ab, nicht von „{asked}“: so angeben, oder ihm eine andere Seite oder Mitte geben.',
+  'refused.a-wedge-with-two-slopes-is':
+    'Ein Keil mit zwei Schrägen wird durch seine Winkel beschrieben: Geben Sie slopeDeg statt der Tiefe am Deckel an.',
   'refused.a-wedge-needs-the-depth-at': 'Ein Keil braucht die Tiefe am Deckel oder die Neigung seiner Front.',
   'refused.along-the-side-of-a-wedge':
     'An der Seite eines Keils behielte ein Schlitz seine Höhe nicht; am Boden oder Deckel führen.',
