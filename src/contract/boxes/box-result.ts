@@ -163,11 +163,22 @@ const AssemblyStepBody = component('AssemblyStep', 'What is moved into its place
   towards: ref(DirectionBody, 'The way it is moved')
 })
 
+const ReachBody = component('BoxReach', 'A thing inside that is fastened, wired or sealed by hand.', {
+  part: Type.String({ description: 'Name as in the model' }),
+  through: Type.Optional(
+    Type.String({ description: 'Driver through whose hole a straight arm reaches it; absent where none lets one in' })
+  ),
+  lengthMm: Type.Optional(quantity('mm', 'From that hole'))
+})
+
 const AssemblyBody = component(
   'BoxAssembly',
   'The order in which the box goes together: taken apart along straight ways, and that turned round.',
   {
     steps: Type.Array(ref(AssemblyStepBody), { description: 'From the first board to the last driver' }),
+    reach: Type.Array(ref(ReachBody), {
+      description: 'What a hand still reaches when the box is closed and its drivers are out'
+    }),
     stuck: Type.Array(Type.String(), {
       description: 'What no straight way leads to, whatever is put on before; empty for a box that goes together'
     })
