@@ -120,23 +120,23 @@ interface Contents {
 /** Nothing is said of a box without a driver's hole to reach in by, unless a driver is shut in between two chambers. */
 export function reachIn(built: FittedBox, resolved: BoxTask, { standing, braces }: Contents): readonly Reach[] {
   const entries = entriesOf(built)
-  const targets = targetsOf(built, standing.bodies)
+  const isShut = (part: string) => built.mounted.some(each => isDriver(each) && each.label === part)
+  const targets = targetsOf(built, standing.bodies).filter(({ part }) => entries.length > 0 || isShut(part))
+  if (targets.length === 0) return []
   const outside = new Set(entries.map(({ through }) => through))
-  const inside = [
-    ...standing.bodies.filter(({ name }) => !outside.has(name)),
-    ...braceBodies(braces, built.inside, resolved)
-  ]
+  const things = standing.bodies.filter(({ name }) => !outside.has(name))
+  const inside = [...things, ...braceBodies(braces, built.inside, resolved)]
   const walls = built.panels.filter(({ wall }) => wall !== 'inside')
-  return targets.flatMap(({ part, points }) => {
-    if (entries.length === 0 && !built.mounted.some(each => isDriver(each) && each.label === part)) return []
+  const boards = walls.map(panel => ({ wall: panel.wall, body: boardBody(panel) }))
+  return targets.map(({ part, points }) => {
+    const others = inside.filter(({ name }) => name !== part)
     for (const { through, ...entry } of entries) {
       const own = walls.find(({ place }) => place === entry.face.place)?.wall
-      const boards = walls.filter(({ wall }) => wall !== own).map(boardBody)
-      const inTheWay = [...boards, ...inside.filter(({ name }) => name !== part)]
+      const inTheWay = [...boards.flatMap(({ wall, body }) => (wall === own ? [] : [body])), ...others]
       const lengths = points.flatMap(point => armIn(entry, point, inTheWay) ?? [])
-      if (lengths.length > 0) return [{ part, through, lengthM: Math.min(...lengths) }]
+      if (lengths.length > 0) return { part, through, lengthM: Math.min(...lengths) }
     }
-    return [{ part }]
+    return { part }
   })
 }
 
