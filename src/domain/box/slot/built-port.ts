@@ -31,8 +31,6 @@ interface PortContext {
   readonly lenient: boolean
 }
 
-/** Lengths are built to a millimetre. */
-const LENGTH_STEP_M = 1e-3
 
 /** @throws DesignError `out-of-range` where two flares are longer than their tube */
 function holdsFlares({ flareRadiusM = 0 }: RoundPort, lengthM: number): void {
@@ -144,7 +142,7 @@ function tunedLength({ resolved, freeM3, lenient }: PortContext, { leastM, openi
     if (convergedNow) break
   }
   if (isShort && !lenient) throw tooHigh(wantedHz)
-  return Math.round(lengthM / LENGTH_STEP_M) * LENGTH_STEP_M
+  return Math.round(lengthM / resolved.sawStepM) * resolved.sawStepM
 }
 
 /** A slot ends no sooner than the board it passes. @throws DesignError `out-of-range` */
