@@ -62,11 +62,13 @@ function converterFaults({ supply: { converter, secondBattery } }: PlanRequest):
 /** Only the front carries a slot: it follows the walls of a box of four. */
 function slotFaults({ enclosure: { portShape, portFace } = {}, car }: PlanRequest): readonly FoundFault[] {
   if (portShape !== 'slot') return []
-  const { diameterM, footprint } = car.space
-  const isFreeForm = diameterM !== undefined || footprint !== undefined
+  const isFreeForm = !isFourWalled(car.space)
   const faults = unusable(['portShape'], say('refused.a-slot-follows-four-walls'))
   return isFreeForm || (portFace !== undefined && portFace !== 'front') ? faults : []
 }
+
+const isFourWalled = ({ footprint, diameterM }: PlanRequest['car']['space']) =>
+  footprint === undefined && diameterM === undefined
 
 /** A shape and what describes it come together. */
 function spaceFaults({ car: { space }, board }: PlanRequest): readonly FoundFault[] {
@@ -74,6 +76,9 @@ function spaceFaults({ car: { space }, board }: PlanRequest): readonly FoundFaul
   const belongs = { footprint: 'prism', diameterM: 'round' } as const
   const idle = (['footprint', 'diameterM'] as const).filter(
     field => space[field] !== undefined && shape !== undefined && shape !== belongs[field]
+  )
+  const skew = (['acrossSlopeDeg', 'lidSlopeDeg'] as const).filter(
+    field => space[field] !== undefined && ((shape !== undefined && shape !== 'wedge') || !isFourWalled(space))
   )
   const lacking = (['footprint', 'diameterM'] as const).filter(
     field => space[field] === undefined && shape === belongs[field]
@@ -83,7 +88,7 @@ function spaceFaults({ car: { space }, board }: PlanRequest): readonly FoundFaul
     fields.map(field => ({ field: `car.space.${field}`, detail }))
   const mitred = diameterM === undefined ? [] : (['frontLayers', 'recessM'] as const).filter(field => board[field])
   return [
-    ...told(idle, say('refused.the-shape-asked-has-no-use')),
+    ...told([...idle, ...skew], say('refused.the-shape-asked-has-no-use')),
     ...told(lacking, say('refused.the-shape-asked-needs-its-outline')),
     ...told(doubled, say('refused.a-room-is-round-or-free')),
     ...mitred.map(field => ({ field: `board.${field}`, detail: say('refused.staves-are-mitred-all-round') }))

@@ -31,7 +31,6 @@ interface PortContext {
   readonly lenient: boolean
 }
 
-
 /** @throws DesignError `out-of-range` where two flares are longer than their tube */
 function holdsFlares({ flareRadiusM = 0 }: RoundPort, lengthM: number): void {
   if (2 * flareRadiusM <= lengthM + 1e-9) return
