@@ -131,8 +131,8 @@ describe('a tube with flares', () => {
       magnetHeightM: 0.1,
       centres: [{ uM: 0.2, vM: 0.182 }]
     }
-    // From the back beside the motor, 15 mm from it; the inside is 604 mm wide and the back is seen from behind.
-    const centres = [{ uM: 0.604 - (0.2 + 0.075 + 0.053 + 0.015), vM: 0.182 }]
+    // From the back beside the motor, 15 mm from it; the back is as wide as the box and seen from behind.
+    const centres = [{ uM: 0.64 - (0.2 + 0.075 + 0.053 + 0.015), vM: 0.182 }]
     const near = { ...tube, lengthM: 0.35, centres, face: 'back' } as const
     const named = (port: BoxRequest['port']) =>
       layOutBox({ ...boxWith(port), drivers: [driver] }).result.clearances.filter(
