@@ -57,6 +57,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'domain/box/stiffness': [
     'box-vibration',
     'brace-parts',
+    'brace-choice',
     'brace-plan',
     'defaults',
     'formulas',

@@ -21,7 +21,7 @@ import type { PlacedBraces } from '../stiffness/brace-plan.ts'
  */
 const arm = { radiusM: 0.045, fingersM: 0.02, reachM: 0.6, nearM: 0.03 } as const
 
-export type Reach = BoxLayout['assembly']['reach'][number]
+type Reach = BoxLayout['assembly']['reach'][number]
 
 /** A thing, and the points one of which a hand has to come near to. */
 interface Target {

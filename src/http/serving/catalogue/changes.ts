@@ -122,6 +122,11 @@ export const changes: readonly VersionChanges[] = [
         operationId: 'planSystem',
         figures: ['/parts/box/answer/result/port/tuningHz'],
         text: 'the box of a plan is laid out in the air the request names, as its response is heard; at 5 °C it told 35.3 Hz for a port heard at 34.4 Hz'
+      },
+      {
+        operationId: 'layOutBox',
+        figures: ['/vibration/movedSharePercent', '/volume/displaced/bracesL', '/panels'],
+        text: 'braces also hold the air that all faces move together under 2 % of what the cones move, where pressure and travel are known; only each face was looked at before (the estate’s box: 1.8 %, 5 % before, with 3 L of braces)'
       }
     ]
   }
