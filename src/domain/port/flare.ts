@@ -60,6 +60,16 @@ export function flaredEndM(plainEndM: number, area: GrowingArea, flareM: number)
 }
 
 /**
+ * What both ends would add with sharp edges; inverse of {@link flaredEndM} for the two of them.
+ *
+ * @param flaredM  what both add with their flares [m]
+ * @source derived, see {@link flaredEndM}
+ */
+export function plainEndsM(flaredM: number, area: GrowingArea, flareM: number): number {
+  return (flaredM - 2 * (flareLengthM(area, flareM) - flareM)) / Math.sqrt(area(0) / area(flareM))
+}
+
+/**
  * Room that the flare of a tube takes round its straight outside.
  *
  *   π·∫ (2·r·g + g²) du,  g(u) = R − √(R² − u²) over u = 0 … U, the flare's length that counts

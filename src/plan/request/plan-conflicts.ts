@@ -3,13 +3,14 @@ import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { DesignError, type FoundFault } from '../../domain/design-error.ts'
+import { toMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import { contradictions } from './plan-amplifier.ts'
 import { hasBranches } from './resolved-plan.ts'
 
 const closedOnly = ['qtc'] as const
 /** What only a box with a port can be asked for. */
-export const ventedOnly = ['tuningHz', 'portShape', 'portFace', 'portAreaM2', 'airSpeedMPerS'] as const
+export const ventedOnly = ['tuningHz', 'portShape', 'portFace', 'portAreaM2', 'portFlareM', 'airSpeedMPerS'] as const
 
 function given<Field extends keyof PlanEnclosure>(
   enclosure: PlanEnclosure,
@@ -70,6 +71,15 @@ function slotFaults({ enclosure: { portShape, portFace } = {}, car }: PlanReques
 const isFourWalled = ({ footprint, diameterM }: PlanRequest['car']['space']) =>
   footprint === undefined && diameterM === undefined
 
+/** A slot is rounded no further than its board is thick; tubes have flares of their own. */
+function flareFaults({ enclosure: { portFlareM = 0, portShape } = {}, board }: PlanRequest): readonly FoundFault[] {
+  if (portShape === 'round' || portFlareM <= board.thicknessM + 1e-9) return []
+  return unusable(
+    ['portFlareM'],
+    say('refused.a-board-is-rounded-no-further', { maximumMm: toMm(board.thicknessM, 1) })
+  )
+}
+
 /** A shape and what describes it come together. */
 function spaceFaults({ car: { space }, board }: PlanRequest): readonly FoundFault[] {
   const { shape, footprint, diameterM } = space
@@ -102,6 +112,7 @@ export function requireUsable(request: PlanRequest): void {
     ...goalFaults(request.enclosure ?? {}),
     ...enclosureFaults(request.enclosure ?? {}),
     ...slotFaults(request),
+    ...flareFaults(request),
     ...spaceFaults(request),
     ...supplyFaults(request),
     ...converterFaults(request)

@@ -72,7 +72,7 @@ export const billSentences = {
   'bill.or-instead-of-straps-bolt-m8':
     'or, instead of straps: bolt M8 with washer, self-locking nut and load plate of 50 × 50 mm',
   'bill.panel': 'panel: {name}, {size}',
-  'bill.port-tube-inside-long': 'port tube, {inside} inside{fits}, {length} long',
+  'bill.port-tube-inside-long': 'port tube, {inside} inside{fits}, {length} long{flares}',
   'bill.primer-in-a-small-tin-and': 'primer in a small tin, and contact grease',
   'bill.round-on-a-circle-of-ends': 'round {count} {more} on a circle of {middle}, ends overlapping {overlap}',
   'bill.rubber-foot-with-screw': 'rubber foot with screw',
@@ -99,5 +99,6 @@ export const billSentences = {
   'bill.white-wood-glue-en-204-d2': 'white wood glue (EN 204 D2 or D3)',
   'bill.wood-filler': 'wood filler',
   'bill.wrap-with-overlap-and-turned-in':
-    'wrap with {overlap} overlap and {turnIn} turned in, two ends with {endMargin} margin: {areaM2} m², {seams}, pile one way'
+    'wrap with {overlap} overlap and {turnIn} turned in, two ends with {endMargin} margin: {areaM2} m², {seams}, pile one way',
+  'bill.with-two-flares': ', with a flare of {radius} at both mouths'
 } as const
