@@ -36,7 +36,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'shell',
     'shell-panels'
   ],
-  'domain/box/slot': ['built-port', 'port-layout', 'slot-plane', 'slot-port', 'tube'],
+  'domain/box/slot': ['built-port', 'port-layout', 'slot-panels', 'slot-plane', 'slot-port', 'tube'],
   'domain/box/solids': [
     'bodies',
     'body-pairs',

@@ -1,9 +1,8 @@
 /** What a hand reaches in a closed box: by Pythagoras, and with things put in its way. */
 import { describe, expect, it } from 'vitest'
 import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
-import { armIn, reachCautions } from '../../../src/domain/box/assembly/arm-reach.ts'
+import { reachCautions } from '../../../src/domain/box/assembly/arm-reach.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import { vector } from '../../../src/numeric/geometry/convex-distance.ts'
 
 const driver = {
   cutOutDiameterM: 0.282,
@@ -22,25 +21,36 @@ const box: BoxRequest = {
 }
 const reachOf = (request: BoxRequest) => layOutBox(request).result.assembly.reach
 
-describe('an arm through a hole', () => {
-  const front = {
-    inwards: { x: 0, y: 1, z: 0 },
-    thicknessM: 0.018
-  } as const
-  const entry = { face: front as never, at: { xM: 0, yM: 0, zM: 0 }, radiusM: 0.07 }
-  const aslant = (degrees: number) => {
-    const angle = (degrees * Math.PI) / 180
-    return vector(0.3 * Math.sin(angle), 0.009 + 0.3 * Math.cos(angle), 0)
+describe('an arm through a hole of 140 mm (armIn)', () => {
+  const small = {
+    cutOutDiameterM: 0.14,
+    flangeDiameterM: 0.17,
+    mountingDepthM: 0.08,
+    magnetDiameterM: 0.09,
+    magnetHeightM: 0.03,
+    centres: [{ uM: 0.2, vM: 0.182 }]
+  }
+  /** From the middle of the hole to 30 mm before the rear of the cup, straight in. */
+  const straightM = (depthM: number) => depthM - 0.018 - 1e-4 / ((Math.PI / 4) * 0.08 ** 2) - 0.03 - 0.009
+  /** A cup that lies so far aslant behind the hole; the back is seen from behind. */
+  const aslant = (degrees: number, depthM = 0.42): BoxRequest => {
+    const offM = straightM(depthM) * Math.tan((degrees * Math.PI) / 180)
+    const terminal = { ...cup, centre: { uM: 0.9 - 0.2 - offM, vM: 0.182 } }
+    return { ...box, outer: { widthM: 0.9, heightM: 0.4, depthM }, drivers: [small], fittings: { terminal } }
   }
 
-  it('of 140 mm goes in up to 43.1° aslant, armIn says how far, and no further than 600 mm', () => {
-    expect(armIn(entry, aslant(43), [])).toBeCloseTo(0.3, 12)
-    expect(armIn(entry, aslant(43.1), [])).toBeUndefined()
-    expect(armIn(entry, aslant(-43), [])).toBeCloseTo(0.3, 12)
-    expect(armIn(entry, vector(0, 0.6, 0), [])).toBeCloseTo(0.591, 12)
-    expect(armIn(entry, vector(0, 0.62, 0), [])).toBeUndefined()
-    expect(armIn(entry, vector(0, -0.2, 0), [])).toBeUndefined()
-    expect(armIn({ ...entry, radiusM: 0.045 }, aslant(1), [])).toBeUndefined()
+  it('goes in up to 43.1° aslant', () => {
+    const lengthM = straightM(0.42) / Math.cos((43 * Math.PI) / 180)
+    expect(reachOf(aslant(43))).toEqual([
+      { part: 'terminal cup', through: 'driver', lengthM: expect.closeTo(lengthM, 9) }
+    ])
+    expect(reachOf(aslant(43.1))).toEqual([{ part: 'terminal cup' }])
+  })
+
+  it('goes in no further than 600 mm', () => {
+    const longest = 0.42 + 0.6 - straightM(0.42)
+    expect(reachOf(aslant(0, longest - 1e-6))[0]?.through).toBe('driver')
+    expect(reachOf(aslant(0, longest + 1e-6))[0]?.through).toBeUndefined()
   })
 })
 

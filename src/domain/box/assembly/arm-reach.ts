@@ -95,7 +95,7 @@ function targetsOf({ mounted }: FittedBox, bodies: readonly Body[]): readonly Ta
  * @source derived: a cylinder aslant through a hole of radius R in a board of thickness t
  * @check  R 70 mm, r 45 mm, t 18 mm: up to 43.1° it passes, no further
  */
-export function armIn(entry: Pick<Entry, 'face' | 'at' | 'radiusM'>, point: Vector3, inTheWay: readonly Body[]) {
+function armIn(entry: Pick<Entry, 'face' | 'at' | 'radiusM'>, point: Vector3, inTheWay: readonly Body[]) {
   const { face, at, radiusM } = entry
   const inwards = toDirection(face.inwards)
   const hole = toVector(moved(at, face.inwards, face.thicknessM / 2))
