@@ -86,6 +86,16 @@ describe('a slot whose mouths are rounded', () => {
     ])
   })
 
+  it('is refused where its last plate is shorter than the rounding', () => {
+    // 432 mm of depth to the back, half the height short on the way there; up from there the height and the plate below come first.
+    const withPlate = (plateM: number) => ({ ...slot, lengthM: 0.432 - 0.02 + (0.04 + 0.018 - 0.02) + plateM })
+    const second = laid(withPlate(0.01)).panels.find(({ name }) => name === 'port plate, second leg')
+    expect(second?.widthM).toBeCloseTo(0.01, 9)
+    const fault = faultOf(boxWith({ ...withPlate(0.01), flareRadiusM: R }))
+    expect(fault).toMatchObject({ field: 'port.flareRadiusM', maximum: expect.closeTo(0.01, 9) })
+    expect(faultOf(boxWith({ ...withPlate(0.012), flareRadiusM: R }))).toBeUndefined()
+  })
+
   it('is refused beyond the thickness of its boards', () => {
     expect(faultOf(boxWith({ ...slot, flareRadiusM: 0.02 }))).toMatchObject({
       field: 'port.flareRadiusM',

@@ -8,7 +8,7 @@ import { say } from '../../say.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
-import { type BuiltSlot, buildSlot, slotSpace, slotTakes } from './slot-port.ts'
+import { type BuiltSlot, buildSlot, lastPlateM, slotSpace, slotTakes } from './slot-port.ts'
 import { tubeInside, tubePanel, tubeVolume } from './tube.ts'
 
 interface BuiltTube {
@@ -31,22 +31,9 @@ interface PortContext {
   readonly lenient: boolean
 }
 
-/** @throws DesignError `out-of-range` where two flares are longer than their tube */
-function holdsFlares({ flareRadiusM = 0 }: RoundPort, lengthM: number): void {
-  if (2 * flareRadiusM <= lengthM + 1e-9) return
-  throw new DesignError('out-of-range', {
-    field: 'port.flareRadiusM',
-    value: flareRadiusM,
-    maximum: lengthM / 2,
-    unit: 'm',
-    detail: say('refused.two-flares-are-longer-than-their', { lengthMm: toMm(lengthM, 1) })
-  })
-}
-
 function buildTube(resolved: BoxTask, port: RoundPort, lengthM: number | undefined): BuiltTube {
   const panelM = tubePanel(resolved, port)
   const insideM = lengthM === undefined ? tubeInside(port, panelM) : Math.max(0, lengthM - panelM)
-  holdsFlares(port, lengthM ?? insideM + panelM)
   const takenM3 = tubeVolume(port, insideM, panelM)
   return { kind: 'round', port, lengthM: lengthM ?? insideM + panelM, insideM, takenM3, fits: true }
 }
@@ -172,12 +159,30 @@ export function portTakenM3(context: PortContext): number {
   return way.takes(lengthOf({ ...context, lenient: true }, port, way)).takenM3
 }
 
+/** @throws DesignError `no-solution` where a tube is shorter than its flares, or the end of a plate than its rounding */
+function holdsFlares(built: BuiltPort): void {
+  const flareM = built.kind === 'slot' ? built.space.flareM : (built.port.flareRadiusM ?? 0)
+  const maximum = Math.max(0, built.kind === 'slot' ? lastPlateM(built) : built.lengthM / 2)
+  if (flareM <= maximum + 1e-9) return
+  const detail =
+    built.kind === 'slot'
+      ? say('refused.the-last-plate-of-the-slot', { flareMm: toMm(flareM, 1), plateMm: toMm(maximum, 1) })
+      : say('refused.two-flares-are-longer-than-their', { lengthMm: toMm(built.lengthM, 1) })
+  throw new DesignError('no-solution', { field: 'port.flareRadiusM', value: flareM, maximum, unit: 'm', detail })
+}
+
 /** @throws DesignError `missing-input`, `conflicting-input`, `no-solution`, `out-of-range` */
 export function buildPort(context: PortContext): BuiltPort | undefined {
-  const { resolved, lenient } = context
-  const { port } = resolved.request
+  const { port } = context.resolved.request
   if (port === undefined) return undefined
   oneLength(port)
+  const built = portOf(context, port)
+  if (!context.lenient) holdsFlares(built)
+  return built
+}
+
+function portOf(context: PortContext, port: BoxPort): BuiltPort {
+  const { resolved, lenient } = context
   if (port.kind === 'round' && port.tuningHz === undefined) return buildTube(resolved, port, port.lengthM)
   const way = wayOf(context, port)
   const found = way.build(lengthOf(context, port, way), lenient || port.tuningHz !== undefined)

@@ -138,6 +138,9 @@ function refusal(lengthM: number, bands: ReturnType<typeof bandsOf>): DesignErro
   })
 }
 
+/** Length of the plate beside the last leg: beyond a bend it starts behind the one before it [m]. */
+export const lastPlateM = ({ run, space }: BuiltSlot): number => run.lastLegM - (run.legs > 1 ? space.wallM : 0)
+
 const takenWidth = ({ widthM, hasCheek, wallM }: SlotSpace) => widthM + (hasCheek ? wallM : 0)
 
 /** What a slot of a length takes of the air, and what the air cuts off at its bends; as near as it goes where it finds no place. */

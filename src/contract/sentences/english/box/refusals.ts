@@ -79,6 +79,8 @@ export const refusalsBoxSentences = {
     'The footprint must be a polygon of at least three corners whose edges neither cross nor touch.',
   'refused.the-front-is-high-inside-where':
     'The front is {roomMm} mm high inside where the slot runs; with its plate of {wallMm} mm the slot can be {maximumMm} mm high at most.',
+  'refused.the-last-plate-of-the-slot':
+    'The last plate of the slot is {plateMm} mm long, too short for a rounding of {flareMm} mm.',
   'refused.the-panels-need-kinds-of-board':
     'The panels need {kinds} kinds of board; at most {maximum} are planned at once.',
   'refused.the-port-would-fill-the-box': 'The port would fill the box.',

@@ -86,6 +86,8 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
     'Der Grundriss muss ein Vieleck mit mindestens drei Ecken sein, dessen Kanten sich weder kreuzen noch berühren.',
   'refused.the-front-is-high-inside-where':
     'Die Front ist innen {roomMm} mm hoch, wo der Schlitz läuft; mit seinem Brett von {wallMm} mm kann er höchstens {maximumMm} mm hoch sein.',
+  'refused.the-last-plate-of-the-slot':
+    'Die letzte Platte des Schlitzes ist {plateMm} mm lang, zu kurz für eine Rundung von {flareMm} mm.',
   'refused.the-panels-need-kinds-of-board':
     'Die Platten brauchen {kinds} Arten von Tafeln; höchstens {maximum} werden zugleich geplant.',
   'refused.the-port-would-fill-the-box': 'Der Kanal würde das Gehäuse füllen.',
