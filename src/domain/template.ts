@@ -64,7 +64,9 @@ const read = new Map<string, readonly Part[]>()
 
 /** Templates are few and ours, so the memory stays small. */
 function known(template: string): readonly Part[] {
-  const found = read.get(template) ?? partsOf(template, false)
+  const before = read.get(template)
+  if (before !== undefined) return before
+  const found = partsOf(template, false)
   read.set(template, found)
   return found
 }
@@ -73,10 +75,12 @@ const figure = (value: Printable, { decimalMark }: Writing): string =>
   String(value).replace(/(\d)\.(?=\d)/g, `$1${decimalMark}`)
 
 /** `2.5`, `2.5 mm`, `12.5 × 8 mm`: figures with their unit; names and sentences are none. */
-const isFigure = (value: Printable): boolean =>
+export const isFigure = (value: Printable): boolean =>
   typeof value === 'number' || /^[-−]?\d+(\.\d+)?( [×/] \d+(\.\d+)?)*( \S{1,5})?$/.test(value)
 
-const word = (value: Printable, writing: Writing): string => (isFigure(value) ? figure(value, writing) : String(value))
+/** Where figures are written with a point there is nothing to tell apart. */
+const word = (value: Printable, writing: Writing): string =>
+  writing.decimalMark !== '.' && isFigure(value) ? figure(value, writing) : String(value)
 
 function branchOf(
   branches: ReadonlyMap<string, readonly Part[]>,

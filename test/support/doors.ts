@@ -14,7 +14,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'domain/box/assembly': ['arm-reach', 'assembly-units', 'board-marks', 'joint-screws', 'take-apart'],
   'domain/box/boot': ['axes', 'boot-ranges', 'box-fit', 'size-limits'],
-  'domain/box/layout': ['displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
+  'domain/box/layout': ['box-cautions', 'displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
   'domain/box/request': [
     'boards-of-face',
     'box-request',
@@ -68,6 +68,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'domain/circuit/cable': [
     'ampacity',
     'ampacity-33-cfr-183-425',
+    'ampacity-bs-7671',
     'defaults',
     'cable-size',
     'conductor-materials',
@@ -155,6 +156,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'closed-box',
     'passive-radiator',
     'power-law-fits',
+    'radiator-sheet',
     'rational-response',
     'vented-box',
     'vented-families'
@@ -213,7 +215,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'domain/port/sizing': ['defaults', 'port-sizing', 'size-port'],
   'domain/sheet': ['formulas', 'nest-panels', 'quick-count'],
-  'domain/signal': ['commissioning', 'formulas', 'set-up-signal', 'terminals-din-72552', 'turn-on'],
+  'domain/signal': ['commissioning', 'defaults', 'formulas', 'set-up-signal', 'terminals-din-72552', 'turn-on'],
   plan: ['formulas', 'plan-system'],
   'plan/answer': ['plan-cautions', 'plan-cover', 'plan-parts', 'plan-promises', 'plan-summary', 'step-cautions'],
   'plan/bill': ['plan-build'],
@@ -229,7 +231,16 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'search-weights'
   ],
   'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if'],
-  'plan/designer/evaluate': ['box-response', 'crossing', 'design-grid', 'driver-tables', 'held-level', 'listening'],
+  'plan/designer/evaluate': [
+    'box-response',
+    'crossing',
+    'design-grid',
+    'driver-tables',
+    'held-level',
+    'listening',
+    'loaded-response',
+    'radiator-load'
+  ],
   'plan/designer/region': ['driver-region'],
   'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
@@ -246,6 +257,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-voltage',
     'plan-wires',
     'second-battery',
+    'turn-on-way',
     'wiring-practice'
   ],
   'plan/electric/graph': ['circuit-figures', 'plan-graph'],
@@ -263,11 +275,13 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'wished-attempts'
   ],
   'plan/enclosure/parts': [
+    'fitted-radiators',
     'plan-box',
     'plan-candidates',
     'plan-drivers',
     'plan-high-pass',
     'plan-port',
+    'plan-radiators',
     'plan-response',
     'plan-sheets',
     'plan-shell',

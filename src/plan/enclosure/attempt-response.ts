@@ -1,7 +1,7 @@
 /** An attempt that fits, braced and in sizes that save a sheet where some do, and then its response: both alter the air. */
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import { present } from '../../domain/present.ts'
-import { type BoxPart, bracedBox, clears } from './parts/plan-box.ts'
+import { type BoxPart, bracedBox, clears, wholeBox } from './parts/plan-box.ts'
 import { planResponse, pressureIn, type ResponsePart } from './parts/plan-response.ts'
 import type { Setting } from './parts/setting.ts'
 import { type Attempt, enclosureOf } from './plan-attempts.ts'
@@ -14,12 +14,13 @@ export interface AttemptResponse {
 }
 
 /** The box of the attempt with its braces; one that braces would crowd stays as it was, with its caution. */
-function finishedBox(setting: Setting, { candidate, port, box, leakQ }: Attempt): BoxPart {
-  const pressurePa = box.done ? pressureIn(setting, enclosureOf(candidate, box, port, leakQ)) : undefined
-  if (!box.done || pressurePa === undefined) return box
+function finishedBox(setting: Setting, made: Attempt): BoxPart {
+  const { box } = made
+  const pressurePa = box.done ? pressureIn(setting, enclosureOf(setting.brief, made, box)) : undefined
+  if (!box.done || pressurePa === undefined) return wholeBox(box)
   const braced = bracedBox(setting.brief, box, pressurePa)
   const isAsked = setting.brief.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? braced : box
+  return isAsked || clears(braced) ? braced : wholeBox(box)
 }
 
 export function attemptResponse(
@@ -28,7 +29,6 @@ export function attemptResponse(
   frequenciesHz?: NonNullable<ResponseRequest['frequenciesHz']>
 ): AttemptResponse {
   const { box, saving } = onFewerSheets(setting.brief, finishedBox(setting, made))
-  const { candidate, port, leakQ } = made
-  const response = planResponse(setting, enclosureOf(candidate, box, port, leakQ), frequenciesHz)
+  const response = planResponse(setting, enclosureOf(setting.brief, made, box), frequenciesHz)
   return { box, response, ...present({ saving }) }
 }

@@ -1,7 +1,7 @@
 /** One box around one volume and port: a hair smaller where only that is missing, and in other proportions where it is tight. */
 import { strategies } from '../../contract/boxes/words.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
-import { type BoxPart, type BoxWish, clears, planBox } from './parts/plan-box.ts'
+import { type BoxWish, clears, planBox, type TriedBoxPart } from './parts/plan-box.ts'
 import { missOf } from './plan-miss.ts'
 
 /** A volume that lacks no more than this is built smaller; the ear does not tell 3 %. Ours. */
@@ -10,14 +10,14 @@ const SPARED_SHARE = 0.03
 const UNDER_LARGEST = 0.999
 
 /** The largest volume allowed, where it lacks little of the one wanted. */
-function sparedVolume(part: BoxPart, netVolumeM3: number): number | undefined {
+function sparedVolume(part: TriedBoxPart, netVolumeM3: number): number | undefined {
   const fault = part.done ? undefined : part.refusal.faults.find(({ field }) => field === 'netVolumeM3')
   const most = fault?.maximum
   return most !== undefined && most >= netVolumeM3 * (1 - SPARED_SHARE) ? most * UNDER_LARGEST : undefined
 }
 
 /** Grown as the caller wants, else balanced. */
-export function laidOut(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): BoxPart {
+export function laidOut(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): TriedBoxPart {
   const { strategy } = brief.space
   const first = planBox(brief, { ...wish, strategy })
   const spared = sparedVolume(first, wish.netVolumeM3)
@@ -29,9 +29,9 @@ export function laidOut(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): BoxPa
 const otherWays = strategies.filter(strategy => strategy !== 'balanced')
 
 /** @returns the first other way of growing in which everything clears, else the one that comes nearest to it; none where the caller wants one */
-export function regrown(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): BoxPart | undefined {
+export function regrown(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): TriedBoxPart | undefined {
   if (brief.space.strategy !== undefined) return undefined
-  let nearest: BoxPart | undefined
+  let nearest: TriedBoxPart | undefined
   for (const strategy of otherWays) {
     const next = planBox(brief, { ...wish, strategy })
     if (nearest === undefined || missOf({ box: next }) < missOf({ box: nearest })) nearest = next

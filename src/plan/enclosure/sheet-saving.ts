@@ -8,7 +8,7 @@ import type { BoxBrief } from '../request/box-brief.ts'
 import { runPart } from '../request/part.ts'
 import { onSawStep } from '../request/plan-imperial.ts'
 import { type BoxPart, clears } from './parts/plan-box.ts'
-import { planSheets, sheetRequest } from './parts/plan-sheets.ts'
+import { sheetRequest } from './parts/plan-sheets.ts'
 
 type Done = BoxPart & { readonly done: true }
 
@@ -78,6 +78,9 @@ function fitsSpace({ space: asked }: Pick<BoxBrief, 'space'>, { outer }: BoxLayo
   })
 }
 
+/** Where only the count matters. */
+const GLANCE = { work: 'glance', evenly: false } as const
+
 /** Moves after which the panels, as far as can be told without laying the box out, come from fewer sheets. */
 function* likelyMoves(brief: SheetBrief, layout: BoxLayout, sheetCount: number): Generator<Move> {
   const rings = brief.space.strategy === undefined ? RINGS_M : NARROW_RINGS_M
@@ -86,7 +89,7 @@ function* likelyMoves(brief: SheetBrief, layout: BoxLayout, sheetCount: number):
       const move = moveOf(layout, across * ringM, up * ringM)
       if (!fitsSpace(brief, layout, move)) continue
       const panels = layout.panels.map(panel => movedPanel(panel, move))
-      if (quickSheetCount(sheetRequest(brief, panels)).sheetCount < sheetCount) yield move
+      if (quickSheetCount(sheetRequest(brief, panels), GLANCE).sheetCount < sheetCount) yield move
     }
   }
 }
@@ -117,10 +120,8 @@ interface BoxOnSheets {
   readonly saving?: SheetSaving
 }
 
-const sheetsOf = (brief: SheetBrief, { outcome }: Done): number | undefined => {
-  const cut = planSheets(brief, outcome.result)
-  return cut.done ? cut.outcome.result.total.sheetCount : undefined
-}
+const sheetsOf = (brief: SheetBrief, { outcome }: Done): number =>
+  quickSheetCount(sheetRequest(brief, outcome.result.panels), { work: 'look', evenly: false }).sheetCount
 
 /** Further the way of a move after which something touched, it touches too. */
 const isBeyond = (move: Move, blocked: Move) =>
@@ -133,7 +134,7 @@ const isBeyond = (move: Move, blocked: Move) =>
 export function onFewerSheets(brief: SheetBrief, box: BoxPart): BoxOnSheets {
   if (!box.done) return { box }
   const layout = box.outcome.result
-  const quick = quickSheetCount(sheetRequest(brief, layout.panels))
+  const quick = quickSheetCount(sheetRequest(brief, layout.panels), { work: 'glance', evenly: true })
   if (!worthTrying(quick)) return { box }
   const blocked: Move[] = []
   let laidOut = 0
@@ -144,8 +145,8 @@ export function onFewerSheets(brief: SheetBrief, box: BoxPart): BoxOnSheets {
     if (other.done && !clears(other)) blocked.push(move)
     if (!other.done || !isNoWorse(other, box) || !isLess(brief, other, quick)) continue
     const [sheets, sheetsInstead] = [sheetsOf(brief, other), sheetsOf(brief, box)]
-    // What a short search could not lay on fewer sheets the long one may: then nothing is to be saved.
-    if (sheets === undefined || sheetsInstead === undefined || sheets >= sheetsInstead) return { box }
+    // What a short search could not lay on fewer sheets a longer one may: then nothing is to be saved.
+    if (sheets >= sheetsInstead) return { box }
     return { box: other, saving: { instead: layout.outer, sheets, sheetsInstead } }
   }
   return { box }
@@ -153,4 +154,4 @@ export function onFewerSheets(brief: SheetBrief, box: BoxPart): BoxOnSheets {
 
 /** Counted on its own panels: a move only foretold them. */
 const isLess = (brief: SheetBrief, { outcome }: Done, { sheetCount }: QuickCount) =>
-  quickSheetCount(sheetRequest(brief, outcome.result.panels)).sheetCount < sheetCount
+  quickSheetCount(sheetRequest(brief, outcome.result.panels), { work: 'glance', evenly: true }).sheetCount < sheetCount

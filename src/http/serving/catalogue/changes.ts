@@ -124,6 +124,16 @@ export const changes: readonly VersionChanges[] = [
         text: 'the box of a plan is laid out in the air the request names, as its response is heard; at 5 °C it told 35.3 Hz for a port heard at 34.4 Hz'
       },
       {
+        operationId: 'planSystem',
+        figures: ['/circuit/turnOnRelay/wireM', '/billOfMaterials'],
+        text: 'the relay of the turn-on wire stands beside the amplifiers, its feed and switched lead half a metre each, as thick as its fuse asks; the feed was as long as the power cable'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/parts/signal/request/turnOn'],
+        text: 'a plan with several amplifiers counts 50 mA for the turn-on input of each, one before'
+      },
+      {
         operationId: 'layOutBox',
         figures: ['/vibration/movedSharePercent', '/volume/displaced/bracesL', '/panels'],
         text: 'braces also hold the air that all faces move together under 2 % of what the cones move, where pressure and travel are known; only each face was looked at before (the estate’s box: 1.8 %, 5 % before, with 3 L of braces)'

@@ -27,7 +27,7 @@ export const itemWords = {
   'item.abrasive': 'abrasive',
   'item.inside-wire': 'inside wire',
   'item.receptacle': 'receptacle',
-  'item.speaker-wire': 'speaker wire',
+  'item.speaker-wire': 'loudspeaker wire',
   'item.turn-on-wire': 'turn on wire',
   'item.signal-lead': 'signal lead',
   'item.splice': 'splice',
@@ -61,5 +61,7 @@ export const itemWords = {
   'item.port-walls': 'port walls',
   'item.shell': 'shell',
   'item.closed-box': 'closed box',
-  'item.finished-box': 'finished box'
+  'item.finished-box': 'finished box',
+  'item.passive-radiator': 'passive radiator',
+  'item.radiator-weight': 'weight of a passive radiator'
 } as const

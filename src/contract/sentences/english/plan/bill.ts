@@ -100,5 +100,10 @@ export const billSentences = {
   'bill.wood-filler': 'wood filler',
   'bill.wrap-with-overlap-and-turned-in':
     'wrap with {overlap} overlap and {turnIn} turned in, two ends with {endMargin} margin: {areaM2} m², {seams}, pile one way',
-  'bill.with-two-flares': ', with a flare of {radius} at both mouths'
+  'bill.with-two-flares': ', with a flare of {radius} at both mouths',
+  'bill.passive-radiator': 'passive radiator',
+  'bill.passive-radiator-named': 'passive radiator {name}',
+  'bill.radiator-weight':
+    'weight of {addedG} g for a passive radiator: that of its maker, or washers on its middle bolt',
+  'bill.one-for-each-radiator': 'one for each radiator; it tunes the box'
 } as const

@@ -105,5 +105,10 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.wood-filler': 'Holzspachtel',
   'bill.wrap-with-overlap-and-turned-in':
     'Mantel mit {overlap} Überlappung und {turnIn} Einschlag, zwei Enden mit {endMargin} Zugabe: {areaM2} m², {seams}, Flor in einer Richtung',
-  'bill.with-two-flares': ', mit einem Trichter von {radius} an beiden Mündungen'
+  'bill.with-two-flares': ', mit einem Trichter von {radius} an beiden Mündungen',
+  'bill.passive-radiator': 'Passivmembran',
+  'bill.passive-radiator-named': 'Passivmembran {name}',
+  'bill.radiator-weight':
+    'Gewicht von {addedG} g für eine Passivmembran: das des Herstellers, oder Scheiben auf ihrer Mittelschraube',
+  'bill.one-for-each-radiator': 'eines je Passivmembran; es stimmt das Gehäuse ab'
 })
