@@ -1,11 +1,13 @@
 /** Which braces a box needs, so that its worst face falls least short and all of them move little air. */
+import { bounds } from '../../../numeric/geometry/polygon.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { driven } from '../request/driven.ts'
 import type { Body } from '../solids/bodies.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { standingIn } from '../solids/fitting-places.ts'
-import { placeBattens, type SpanBattens } from './batten-places.ts'
-import { type BracePlan, bodiesOf, noBraces, placeFrames, placesOf, woodOf } from './brace-plan.ts'
+import { BATTEN_HEIGHT_M, battenLengthM, placeBattens, type SpanBattens } from './batten-places.ts'
+import { type BracePlan, bodiesOf, noBraces, placeFrames, placesOf } from './brace-plan.ts'
+import type { Frame } from './brace-windows.ts'
 import { bracingDefaults } from './defaults.ts'
 import { bracedFrequency, faceBending } from './face-strength.ts'
 import { type FreeFace, freeFaces } from './free-face.ts'
@@ -48,9 +50,11 @@ function judged(face: FreeFace, spans: readonly SpanBattens[], { built, resolved
 
 interface Attempt {
   readonly plan: BracePlan
-  /** What each face lacks, and all of them together of moving no air, the worst first, in steps of half a per cent. */
+  /** What each face lacks, the worst first, in steps of half a per cent; and all together of holding the air, in whole tenths. */
   readonly lacks: readonly number[]
-  readonly volumeM3: number
+  readonly airTenths: number
+  /** Blanks: the wood of a window is bought too. */
+  readonly boardM2: number
   readonly parts: number
 }
 
@@ -72,14 +76,14 @@ function withFrames(built: FittedBox, resolved: BoxTask, count: number, others: 
     }
   })
   const { tries, lack } = stiller(choices, bracingDefaults.volumeShare.value * conesM3(resolved))
-  const wood = woodOf({ frames, faces: tries }, built, resolved)
   return {
     plan: {
       frames: count,
       battens: Object.fromEntries(tries.flatMap(({ face, battens: n }) => (n > 0 ? [[face.name, n]] : [])))
     },
-    lacks: [...tries.map(each => steps(each.lack)), steps(lack)].toSorted((a, b) => b - a),
-    volumeM3: wood.rearM3 + wood.frontM3,
+    lacks: tries.map(each => steps(each.lack)).toSorted((a, b) => b - a),
+    airTenths: Math.floor(10 * lack),
+    boardM2: boardOf(frames, tries),
     parts: frames.length + tries.reduce((sum, { spans }) => sum + spans.reduce((n, s) => n + s.battens.length, 0), 0)
   }
 }
@@ -91,6 +95,12 @@ interface BattenTry {
   readonly lack: number
   /** At the pressure of the box; 0 where that is not known. */
   readonly movedM3: number
+}
+
+function boardOf(frames: readonly Frame[], tries: readonly BattenTry[]): number {
+  const blanks = frames.map(({ outline }) => bounds(outline).width * bounds(outline).height)
+  const battens = tries.flatMap(({ spans }) => spans.flatMap(each => each.battens))
+  return [...blanks, ...battens.map(each => battenLengthM(each) * BATTEN_HEIGHT_M)].reduce((sum, each) => sum + each, 0)
 }
 
 /** A face with so many battens in each span; none where they find no place. */
@@ -141,17 +151,18 @@ function stiller(choices: readonly Choice[], mostM3: number) {
 /** Rounded before they are compared: comparing within a tolerance would depend on the order of the tries. */
 const steps = (lack: number) => Math.ceil(lack * STEPS - 1e-9)
 
-/** Whether b is better than a: its worst face lacks less, then the next; then less wood, then fewer parts. */
+/** Whether b is better than a: its worst face lacks less, then the next; then it moves less air, takes less board, has fewer parts. */
 function isBetter(b: Attempt, a: Attempt): boolean {
   const at = a.lacks.findIndex((lack, i) => lack !== b.lacks[i])
   if (at >= 0) return (b.lacks[at] ?? 0) < (a.lacks[at] ?? 0)
-  const more = b.volumeM3 - a.volumeM3
+  if (b.airTenths !== a.airTenths) return b.airTenths < a.airTenths
+  const more = b.boardM2 - a.boardM2
   return more < -1e-9 || (more < 1e-9 && b.parts < a.parts)
 }
 
 /**
- * No face is given up to save air, and asking for more never gives less: the plan whose worst shortfall is least, of a face or of
- * all of them together in the air they move.
+ * No face is given up to save air, and asking for more never gives less: the plan whose worst face lacks least; of those the one
+ * whose faces together keep to the air they may move, within a tenth; of those the one of least board.
  *
  * @source derived: lexicographic minimum of the shortfalls, each rounded up to half a per cent
  */

@@ -94,7 +94,7 @@ export function placeBraces(
 const battenVolume = (batten: Batten, thicknessM: number) => battenLengthM(batten) * thicknessM * BATTEN_HEIGHT_M
 
 /** Wood of placed braces in each chamber; battens stand in the rear one, or on the front, which is in the front one. */
-export function woodOf({ frames, faces }: PlacedBraces, built: FittedBox, { fixed }: BoxTask): BraceAir {
+function woodOf({ frames, faces }: PlacedBraces, built: FittedBox, { fixed }: BoxTask): BraceAir {
   const ahead = (face: FreeFace) => built.divider !== undefined && face.name === 'front'
   const frameM3 = (name: Frame['chamber']) =>
     frames.reduce((sum, { chamber, volumeM3 }) => sum + (chamber === name ? volumeM3 : 0), 0)
