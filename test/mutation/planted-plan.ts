@@ -41,15 +41,15 @@ export const planFaults: readonly Fault[] = [
   [
     'cabin not heard',
     'plan/request/box-brief',
-    'gainPowerW: signal.gainPowerW, cabin, air',
-    'gainPowerW: signal.gainPowerW, air',
+    'gainPowerW: signal.gainPowerW,\n      cabin,\n',
+    'gainPowerW: signal.gainPowerW,\n',
     joins
   ],
   [
     'air of another day',
     'plan/request/box-brief',
-    'gainPowerW: signal.gainPowerW, cabin, air',
-    'gainPowerW: signal.gainPowerW, cabin',
+    '      cabin,\n      air\n',
+    '      cabin\n',
     joins
   ],
   [

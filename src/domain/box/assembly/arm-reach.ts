@@ -93,7 +93,7 @@ function targetsOf({ mounted }: FittedBox, bodies: readonly Body[]): readonly Ta
  *   the arm passes where  (t/2)·tan θ + r/cos θ ≤ R
  *
  * @source derived: a cylinder aslant through a hole of radius R in a board of thickness t
- * @check  R 70 mm, r 45 mm, t 18 mm: up to 43.1° it passes, no further
+ * @check  R 70 mm, r 45 mm, t 18 mm → up to 43.1°
  */
 function armIn(entry: Pick<Entry, 'face' | 'at' | 'radiusM'>, point: Vector3, inTheWay: readonly Body[]) {
   const { face, at, radiusM } = entry
