@@ -1,8 +1,10 @@
 /** GET /v1/problems, /v1/cautions, /v1/changes and the reference tables: fixed for a version, so anybody may keep them. */
+
 import type { FastifyInstance, FastifySchema } from 'fastify'
 import Type, { type TSchema } from 'typebox'
 import { ref } from '../../../contract/field/component.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
+import { say } from '../../../domain/say.ts'
 import { referenceTables } from '../../reference/reference-tables.ts'
 import { Refusal } from '../../wire/problem/refusal.ts'
 import { refusals } from '../operations/operation-routes.ts'
@@ -69,7 +71,7 @@ function read(app: FastifyInstance, reading: Reading): void {
       const { code } = request.params
       const language = reading.spoken === true ? speaking('application/json', request, reply) : 'en'
       const text = reading.text(code, language)
-      if (text === undefined) throw new Refusal('not-found', 'The catalogue has no such entry.')
+      if (text === undefined) throw new Refusal('not-found', say('service.no-entry'))
       return sendFixed(request, reply, text, { shared: true })
     }
   )
