@@ -67,6 +67,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'domain/circuit/cable': [
     'ampacity',
     'ampacity-33-cfr-183-425',
+    'ampacity-bs-7671',
     'defaults',
     'cable-size',
     'conductor-materials',
@@ -212,7 +213,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'domain/port/sizing': ['defaults', 'port-sizing', 'size-port'],
   'domain/sheet': ['formulas', 'nest-panels', 'quick-count'],
-  'domain/signal': ['commissioning', 'formulas', 'set-up-signal', 'terminals-din-72552', 'turn-on'],
+  'domain/signal': ['commissioning', 'defaults', 'formulas', 'set-up-signal', 'terminals-din-72552', 'turn-on'],
   plan: ['formulas', 'plan-system'],
   'plan/answer': ['plan-cautions', 'plan-cover', 'plan-parts', 'plan-promises', 'plan-summary', 'step-cautions'],
   'plan/bill': ['plan-build'],
@@ -245,6 +246,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-voltage',
     'plan-wires',
     'second-battery',
+    'turn-on-way',
     'wiring-practice'
   ],
   'plan/electric/graph': ['circuit-figures', 'plan-graph'],

@@ -1,10 +1,11 @@
 /** How stiff a built box is, face by face, and what still falls short. */
 import { type Caution, caution } from '../../caution.ts'
-import { precise } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
-import { say } from '../../say.ts'
+import { listed, say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { driven } from '../request/driven.ts'
+import { panelSaid } from '../shell/panel-words.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { boxPressure, type PlacedBraces, wantedFrequency } from './brace-plan.ts'
 import { bracingDefaults } from './defaults.ts'
@@ -95,7 +96,11 @@ export function vibrationCautions(
           caution(
             'panel-in-band',
             say('panel-in-band', {
-              faces: low.map(({ face, builtHz }) => `${face} ${Math.round(builtHz)} Hz`).join(', '),
+              faces: listed(
+                low.map(({ face, builtHz }) =>
+                  say('panel-in-band.face', { face: panelSaid(face), faceHz: Math.round(builtHz) })
+                )
+              ),
               wantedHz: Math.round(wantedHz),
               remedy: wasBraced ? say('panel-in-band.braced') : say('panel-in-band.plain')
             }),
@@ -108,8 +113,8 @@ export function vibrationCautions(
           caution(
             'panels-move-air',
             say('panels-move-air', {
-              movedSharePercent: precise(movedSharePercent, 2),
-              lossDb: precise(lossDb(movedSharePercent / 100), 2),
+              movedSharePercent: toDigits(movedSharePercent, 2),
+              lossDb: toDigits(lossDb(movedSharePercent / 100), 2),
               sharePercent: share
             }),
             { ...(movedSharePercent > FELT_PERCENT ? { level: 'care' as const } : {}), figures: { movedSharePercent } }

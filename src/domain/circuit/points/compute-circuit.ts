@@ -1,12 +1,15 @@
 /** A whole circuit: solved at every level, and judged. */
+import type { SourceId } from '../../../contract/sources/source.ts'
 import type { Circuit, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import { assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { ampacitySource } from '../cable/ampacity.ts'
 import { capacitorGuards } from './capacitor-guards.ts'
 import { circuitCautions } from './circuit-cautions.ts'
 import { bareBatteries, cableGuards, farFaults, fuseGuards, fuseSeries } from './circuit-guards.ts'
 import { circuitParts } from './circuit-parts.ts'
+import { requirePolarity } from './circuit-polarity.ts'
 import { requireCircuit } from './circuit-refusals.ts'
 import { circuitStates, marginAtFullSine, withoutGuesses } from './circuit-states.ts'
 import { failingStates } from './circuit-voltages.ts'
@@ -17,6 +20,7 @@ export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
   const assumed = assumptions()
   const parts = circuitParts(request, assumed)
   const reference = request.batteries[0]?.minus ?? ''
+  requirePolarity(parts, reference)
   const states = circuitStates(parts, reference)
   const capacitors = capacitorGuards(parts, states, reference, assumed)
   const result: Circuit = {
@@ -39,7 +43,13 @@ export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
       certain === undefined ? undefined : circuitStates(certain, reference, failing)
     ),
     assumed: assumed.list,
-    sources: ['kirchhoff-networks', '33-cfr-183-425', '33-cfr-183-455', 'class-efficiency', 'cold-cranking'],
+    sources: [
+      'kirchhoff-networks',
+      ...new Set<SourceId>(['33-cfr-183-425', ...parts.cables.map(({ size }) => ampacitySource(size.areaM2))]),
+      '33-cfr-183-455',
+      'class-efficiency',
+      'cold-cranking'
+    ],
     basis: []
   }
 }
