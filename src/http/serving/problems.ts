@@ -51,7 +51,7 @@ function missingHeaders(reply: FastifyReply, headers: Readonly<Record<string, st
   return Object.fromEntries(Object.entries(headers).filter(([name]) => !reply.hasHeader(name)))
 }
 
-export function sendProblem(request: FastifyRequest, reply: FastifyReply, body: Problem): FastifyReply {
+function sendProblem(request: FastifyRequest, reply: FastifyReply, body: Problem): FastifyReply {
   return reply
     .code(body.status)
     .headers(missingHeaders(reply, headersByCode[body.code] ?? {}))

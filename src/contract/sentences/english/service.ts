@@ -22,7 +22,7 @@ export const serviceSentences = {
   'service.list-too-long': 'A list is longer than any that the contract has.',
   'service.media-types': 'This resource has {types}.',
   'service.methods': 'This path takes {methods}.',
-  'service.no-entry': 'The catalogue has no such entry.',
+  'service.no-entry': 'There is no such entry.',
   'service.no-operation': 'There is no such operation.',
   'service.no-part': 'There is no such part. {meant}',
   'service.no-path': 'No resource at this path.',

@@ -24,7 +24,7 @@ export const germanService = translation<typeof serviceSentences>()({
   'service.list-too-long': 'Eine Liste ist länger als jede, die der Vertrag hat.',
   'service.media-types': 'Diese Adresse gibt es als {types}.',
   'service.methods': 'Dieser Pfad nimmt {methods}.',
-  'service.no-entry': 'Das Verzeichnis hat keinen solchen Eintrag.',
+  'service.no-entry': 'Einen solchen Eintrag gibt es nicht.',
   'service.no-operation': 'Eine solche Rechnung gibt es nicht.',
   'service.no-part': 'Einen solchen Teil gibt es nicht. {meant}',
   'service.no-path': 'Unter diesem Pfad gibt es nichts.',
