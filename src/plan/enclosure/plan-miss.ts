@@ -9,7 +9,7 @@ interface Attempted {
 }
 
 /** What cannot be measured misses by more than anything that can. */
-const UNMEASURED = 10
+export const UNMEASURED = 10
 
 function faultShare({ value, minimum, maximum }: Fault): number {
   if (typeof value !== 'number' || value <= 0) return UNMEASURED

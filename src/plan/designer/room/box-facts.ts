@@ -15,7 +15,7 @@ import type { Walls } from './box-sides.ts'
 
 export interface BoxFacts extends Walls {
   readonly task: BoxTask
-  /** Drivers and terminal. */
+  /** Drivers, passive radiators and terminal. */
   readonly takenM3: number
   /** Outer face of the front to what stands behind the motor, at least; 0 where the drivers are on another face. */
   readonly motorDepthM: number
@@ -29,10 +29,11 @@ export interface BoxFacts extends Walls {
 export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFacts {
   const task = boxTask(box, assumptions())
   const { thicknessM, frontLayers, recessM } = task.fixed
-  const [driver] = task.request.drivers ?? []
-  const { count = 1, mountingDepthM = 0, rebateDepthM = 0, ventDiameterM = 0, magnetDiameterM = 0 } = driver ?? {}
+  const all = task.request.drivers ?? []
+  const [driver] = all
+  const { mountingDepthM = 0, rebateDepthM = 0, ventDiameterM = 0, magnetDiameterM = 0 } = driver ?? {}
   const isOnFront = (driver?.face ?? 'front') === 'front'
-  const one = driver === undefined ? undefined : oneDriver(driver, boardsOf(driver, task.fixed))
+  const volumes = all.map(each => (each.count ?? 1) * (oneDriver(each, boardsOf(each, task.fixed))?.volumeM3 ?? 0))
   const most = Math.max(1, Math.min(frontDiameters(task.request).length, 4))
   return {
     task,
@@ -40,7 +41,7 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
     recessM,
     frontM: frontLayers * thicknessM,
     leanRad: task.slopeRad ?? 0,
-    takenM3: count * (one?.volumeM3 ?? 0) + USUAL_CUP_M3,
+    takenM3: volumes.reduce((sum, each) => sum + each, USUAL_CUP_M3),
     motorDepthM: isOnFront
       ? mountingDepthM + rebateDepthM + Math.max(clearanceRules.behindMotor.needM, ventDiameterM / 4)
       : 0,

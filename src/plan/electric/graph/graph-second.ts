@@ -3,7 +3,7 @@ import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { type PowerRun, RELAY_PIECE_M } from '../plan-run.ts'
 import type { PowerRuns } from '../plan-supply.ts'
-import { CHARGER_OVER_NOMINAL } from '../second-battery.ts'
+import { CHARGER_OVER_NOMINAL, chargerInputA } from '../second-battery.ts'
 import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'
 
 /** A closed contact with its two lugs [Ω]. Common practice, no source. */
@@ -79,6 +79,8 @@ export function secondSources({ supply, second }: SupplyBrief, { link, secondLea
     outMinus: points.chargerMinus,
     setV: supply.systemVoltageV * CHARGER_OVER_NOMINAL,
     ratedA: link.ratedA,
+    // what its way from the first battery is sized for
+    highestInputA: chargerInputA(link.ratedA),
     onlyWithEngine: true
   }
   return { batteries: [battery], converters: [charger] }

@@ -9,6 +9,7 @@ import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { CROSSOVER_ORDER } from '../../request/plan-crossover.ts'
 import { usual } from '../../request/plan-usual.ts'
+import { acousticRadiators, type WeightedRadiators } from './plan-radiators.ts'
 import type { Setting } from './setting.ts'
 
 export type ResponsePart = Part<ResponseRequest, Response>
@@ -17,6 +18,7 @@ export interface BuiltEnclosure {
   readonly kind: PlannedKind
   readonly netVolumeM3: number
   readonly port?: PortRequest
+  readonly radiators?: WeightedRadiators
   /** K of ends, walls and bends. */
   readonly portLossFactor?: number
   readonly leakQ?: number
@@ -27,7 +29,7 @@ const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
 
 function responseRequest(
   { brief, driver, drivers, joined }: Setting,
-  { kind, netVolumeM3, port, portLossFactor, leakQ }: BuiltEnclosure,
+  { kind, netVolumeM3, port, portLossFactor, leakQ, radiators }: BuiltEnclosure,
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
 ): ResponseRequest {
   const { cabin, air, airSpeedMPerS } = brief
@@ -38,7 +40,7 @@ function responseRequest(
       kind,
       rear: {
         netVolumeM3,
-        ...present({ leakQ, port })
+        ...present({ leakQ, port, passiveRadiators: radiators && acousticRadiators(radiators) })
       }
     },
     source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
@@ -46,7 +48,11 @@ function responseRequest(
     limits: {
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
-      ...present({ airSpeedMPerS: port === undefined ? undefined : airSpeedMPerS, portLossFactor })
+      ...present({
+        airSpeedMPerS: port === undefined ? undefined : airSpeedMPerS,
+        portLossFactor,
+        passiveRadiatorXmaxM: radiators?.of.unit.travelM
+      })
     },
     frequenciesHz,
     ...present({ cabin, air })
@@ -99,16 +105,15 @@ const PROTECTIVE_ORDER = 2
  * spring holds the cone of a closed box at all frequencies: it needs none where the music itself does not pass Xmax.
  */
 export function protectiveCornerHz(
-  { limits }: Partial<ConeNeeds>,
+  { limits, radiatorCornerHz: radiatorHz = 0 }: Partial<ConeNeeds>,
   { enclosure, filters }: ResponseRequest
 ): number | undefined {
   const set = filters?.find(filter => filter.kind === 'high-pass')
   if (set !== undefined && 'cornerHz' in set) return set.cornerHz
-  const protection = limits?.protection
-  if (limits === undefined || protection === undefined || !protection.needed) return undefined
-  if (enclosure.kind === 'closed' && (limits.atDrive.coneExcursionOfXmax ?? 1) <= 1) return undefined
-  const found = protection.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
-  return found === undefined ? undefined : Math.max(usual.lowestCornerHz.value, Math.ceil(found.cornerHz))
+  const isHeld = enclosure.kind === 'closed' && (limits?.atDrive.coneExcursionOfXmax ?? 1) <= 1
+  const found = isHeld ? undefined : limits?.protection?.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
+  const cornerHz = Math.max(found?.cornerHz ?? 0, radiatorHz)
+  return cornerHz === 0 ? undefined : Math.max(usual.lowestCornerHz.value, Math.ceil(cornerHz))
 }
 
 const lowPass = ({ crossoverHz }: BoxBrief) =>
