@@ -1,7 +1,7 @@
 /** The costly half of a design: the box searched for the goal, sized, ported, laid out, braced and heard as a plan would do it. */
 import type { DesignFigures } from '../../../contract/systems/design-system.ts'
 import type { PlanEnclosure } from '../../../contract/systems/plan-enclosure.ts'
-import type { SearchedKind } from '../../../contract/systems/words.ts'
+import type { PlannedKind } from '../../../contract/systems/words.ts'
 import type { Caution } from '../../../domain/caution.ts'
 import { present } from '../../../domain/present.ts'
 import { inEnglish } from '../../../domain/say.ts'
@@ -17,7 +17,7 @@ import { wishedAttempts } from '../../enclosure/wished-attempts.ts'
 import { loadAtGain } from '../../load/plan-load.ts'
 import { withEnclosure } from '../../request/box-brief.ts'
 import type { PlacedBox } from '../room/box-room.ts'
-import type { FoundDesign, Room } from '../search/design-problem.ts'
+import type { DesignProblem, FoundDesign, Room } from '../search/design-problem.ts'
 import { goalFor, goals } from '../search/goals.ts'
 import { searchBoxes } from '../search/search-boxes.ts'
 import type { Electrics, Weighed } from '../search-electrics.ts'
@@ -88,20 +88,26 @@ const SLACK = 1.05
 const NEIGHBOURHOOD = 1.5
 
 /** Boxes near a volume that was found good, no larger than the caller allows. */
-function near(room: Room<PlacedBox>, netVolumeM3: number, mostOuterM3: number): Room<PlacedBox> {
+function near(
+  { room, radiators }: Pick<DesignProblem<PlacedBox>, 'room' | 'radiators'>,
+  netVolumeM3: number,
+  mostOuterM3: number
+) {
   const small = (placed: PlacedBox | undefined) =>
     placed !== undefined && placed.outerM3 <= mostOuterM3 * SLACK ? placed : undefined
-  return {
+  const ways = radiators?.map(way => ({ ...way, stands: (netM3: number) => small(way.stands(netM3)) }))
+  const near: Room<PlacedBox> = {
     fromM3: Math.max(room.fromM3, netVolumeM3 / NEIGHBOURHOOD),
     toM3: Math.min(room.toM3, netVolumeM3 * NEIGHBOURHOOD),
     closed: netM3 => small(room.closed(netM3)),
     ported: (netM3, tuningHz, areaM2) => small(room.ported(netM3, tuningHz, areaM2))
   }
+  return { room: near, ...present({ radiators: ways }) }
 }
 
 function designsNear(
   { setting }: Electrics,
-  kind: SearchedKind,
+  kind: PlannedKind,
   { goal: name, limits }: Question,
   roomM3: number,
   netVolumeM3: number
@@ -111,8 +117,8 @@ function designsNear(
   const loudest = () => searchBoxes({ ...problem, goal: goalNamed('loud') })[0]?.held.levelDb
   const goal = goalNamed(name)
   const referenceDb = goal.withinDb === undefined ? undefined : loudest()
-  const room = near(problem.room, netVolumeM3, limits.outerVolumeM3 ?? Infinity)
-  return searchBoxes({ ...problem, room, goal, ...present({ referenceDb }) })
+  const stands = near(problem, netVolumeM3, limits.outerVolumeM3 ?? Infinity)
+  return searchBoxes({ ...problem, ...stands, goal, ...present({ referenceDb }) })
 }
 
 /** Designs laid out for one system, and ports tried for one design, before it is given up; there are others. */
@@ -147,7 +153,7 @@ function made(electrics: Electrics, question: Question, design: FoundDesign<Plac
  */
 export function builtDesign(
   electrics: Electrics,
-  kind: SearchedKind,
+  kind: PlannedKind,
   question: Question,
   netVolumeM3: number
 ): Weighed<BuiltDesign> {

@@ -1,5 +1,5 @@
 /** Boxes for drivers wired in one way, weighed in closed form for one amplifier after the other. */
-import type { DesignGoal, SearchedKind } from '../../../contract/systems/words.ts'
+import type { DesignGoal, PlannedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { FoundDesign, Room } from '../search/design-problem.ts'
@@ -35,7 +35,7 @@ interface NearestBox extends ForeseenBox {
 }
 
 /** The best box that keeps every limit, or the one that comes nearest to it; none where no box stands at all. */
-export type WiredBoxes = (kind: SearchedKind, goal: DesignGoal, driveV: number) => NearestBox | undefined
+export type WiredBoxes = (kind: PlannedKind, goal: DesignGoal, driveV: number) => NearestBox | undefined
 
 /** The walk over gains goes in steps, so a looser limit may come out this much lower [dB]. */
 const STEP_SLACK_DB = 0.3
@@ -50,7 +50,7 @@ function inSteps(room: Room<PlacedBox>): Room<PlacedBox> {
   return { ...room, ported: (netM3, tuningHz, areaM2) => room.ported(netM3, tuningHz, above(areaM2)) }
 }
 
-function nodesFor(problem: BoxProblem, kind: SearchedKind, goalName: DesignGoal, ear: BoxHearing): readonly Node[] {
+function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, ear: BoxHearing): readonly Node[] {
   const goal = goalFor(goals[goalName], problem.tables.qts)
   const most = mostOf({ ...problem, goal, kind })
   return grid({ ...problem, goal, kind })
@@ -58,7 +58,7 @@ function nodesFor(problem: BoxProblem, kind: SearchedKind, goalName: DesignGoal,
       const netVolumeM3 = Math.exp(spot.volume)
       const tuning = kind === 'closed' ? {} : { tuningHz: Math.exp(spot.tuning) }
       const bound = most(netVolumeM3, tuning.tuningHz)
-      const told = bound === undefined ? undefined : ear.node({ netVolumeM3, ...tuning })
+      const told = bound === undefined ? undefined : ear.node({ netVolumeM3, ...tuning }, kind)
       return bound === undefined || told === undefined ? [] : [{ netVolumeM3, ...tuning, ...bound, ...told }]
     })
     .toSorted((a, b) => b.most - a.most || a.netVolumeM3 - b.netVolumeM3 || (a.tuningHz ?? 0) - (b.tuningHz ?? 0))
@@ -108,11 +108,11 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
   const ear = hearing(problem, plateau2, levelHz)
   const room = inSteps(problem.room)
   const { amplifierV: _, ...limits } = problem.limits
-  const nodesOf = remembered((kind: SearchedKind, goal: DesignGoal, highestV: number) =>
+  const nodesOf = remembered((kind: PlannedKind, goal: DesignGoal, highestV: number) =>
     nodesFor({ ...problem, highestV }, kind, goal, ear)
   )
   const bestWithin = (
-    kind: SearchedKind,
+    kind: PlannedKind,
     goalName: DesignGoal,
     highestV: number,
     overshoot: Overshoot
@@ -122,7 +122,8 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
     const referenceDb = goal.withinDb === undefined ? undefined : loudest()
     const scale = designScale({ ...problem, room, limits, highestV, goal, kind, ...present({ referenceDb }) })
     const weigh = ({ netVolumeM3, tuningHz }: Node, above: number): ForeseenBox | undefined => {
-      const design = tuningHz === undefined ? scale.closed(netVolumeM3) : scale.vented(netVolumeM3, tuningHz)
+      const tuned = kind === 'passive-radiator' ? scale[kind] : scale.vented
+      const design = tuningHz === undefined ? scale.closed(netVolumeM3) : tuned(netVolumeM3, tuningHz)
       return design && design.score > above ? { design, heard: ear.box(design, limits, highestV) } : undefined
     }
     const nodes = nodesOf(kind, goalName, nextVoltage(highestV))
@@ -131,7 +132,7 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
   return remembered((kind, goal, driveV) => bestWithin(kind, goal, driveV, overshoot))
 }
 
-function remembered<Answer>(ask: (kind: SearchedKind, goal: DesignGoal, volts: number) => Answer): typeof ask {
+function remembered<Answer>(ask: (kind: PlannedKind, goal: DesignGoal, volts: number) => Answer): typeof ask {
   const known = new Map<string, { readonly answer: Answer }>()
   return (kind, goal, volts) => {
     const key = `${kind} ${goal} ${volts}`

@@ -9,7 +9,7 @@ import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { CROSSOVER_ORDER } from '../../request/plan-crossover.ts'
 import { usual } from '../../request/plan-usual.ts'
-import { acousticRadiators, type WeightedRadiators } from './plan-radiators.ts'
+import { acousticRadiators, radiatorTravelM, type WeightedRadiators } from './plan-radiators.ts'
 import type { Setting } from './setting.ts'
 
 export type ResponsePart = Part<ResponseRequest, Response>
@@ -51,7 +51,7 @@ function responseRequest(
       ...present({
         airSpeedMPerS: port === undefined ? undefined : airSpeedMPerS,
         portLossFactor,
-        passiveRadiatorXmaxM: radiators?.of.unit.travelM
+        passiveRadiatorXmaxM: radiators && radiatorTravelM(radiators)
       })
     },
     frequenciesHz,
