@@ -73,7 +73,12 @@ export function fitCautions({ spare, opening, clearOfKeepOuts }: BoxFit): readon
     ...over.map(({ axis, sizeM, limitM, spareM }) =>
       caution(
         'box-over-limit',
-        say('box-over-limit', { axis, sizeMm: toMm(sizeM), limitMm: toMm(limitM), spareMm: toMm(-spareM) }),
+        say('box-over-limit', {
+          axis: say(`axis.${axis}`),
+          sizeMm: toMm(sizeM),
+          limitMm: toMm(limitM),
+          spareMm: toMm(-spareM)
+        }),
         {
           at: `limits.${axis}M`,
           figures: { sizeMm: sizeM * 1e3, limitMm: limitM * 1e3 }

@@ -99,7 +99,7 @@ export const billSentences = {
   'bill.white-wood-glue-en-204-d2': 'white wood glue (EN 204 D2 or D3)',
   'bill.wood-filler': 'wood filler',
   'bill.wrap-with-overlap-and-turned-in':
-    'wrap with {overlap} overlap and {turnIn} turned in, two ends with {endMargin} margin: {areaM2} m², {seams}, pile one way',
+    'wrap with {overlap} overlap and {turnIn} turned in, two ends with {endMargin} margin: {areaM2} m², {seams}, with the pile lying one way',
   'bill.with-two-flares': ', with a flare of {radius} at both mouths',
   'bill.passive-radiator': 'passive radiator',
   'bill.passive-radiator-named': 'passive radiator {name}',

@@ -16,7 +16,7 @@ export const germanBox = translation<typeof boxSentences>()({
   'cone-needs-room.feet':
     'Membranen unter dem Gehäuse brauchen ringsum {gapMm} mm freien Raum: auf so hohe Füße stellen und sie vom Platz abziehen.',
   'driver-hits-box': '{between}: {availableMm} mm zu wenig Platz, selbst zum Berühren.',
-  'driver-volume-estimated': 'Der Lautsprecher nimmt etwa {volumeL} l ein, auf etwa 30 % genau.',
+  'driver-volume-estimated': 'Der Lautsprecher nimmt etwa {volumeL} L ein, auf etwa 30 % genau.',
   'driver-volume-missing': 'Nichts sagt, wie viel Luft dieser Lautsprecher verdrängt; er zählt als nichts.',
   'heavy-box': 'Das Gehäuse wiegt {massKg} kg: {people} über die Ladekante, auf einem Brett geschoben.',
   'heavy-box.empty':

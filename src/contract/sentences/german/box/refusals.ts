@@ -38,7 +38,7 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
   'refused.blocks-in-the-boot-need-its': 'Blöcke im Kofferraum brauchen dessen freie Breite und Tiefe.',
   'refused.caps-meet': 'Boden und Deckel treffen sich',
   'refused.do-not-fit-the-largest-box':
-    '{targetL} l passen nicht: das größte erlaubte Gehäuse, {sizes} mm, fasst netto {netL} l, {lessL} l zu wenig. Im Weg: {inTheWay}. Dieses Volumen, eine andere Abstimmung oder eine dünnere Platte verlangen.',
+    '{targetL} L passen nicht: das größte erlaubte Gehäuse, {sizes} mm, fasst netto {netL} L, {lessL} L zu wenig. Im Weg: {inTheWay}. Dieses Volumen, eine andere Abstimmung oder eine dünnere Platte verlangen.',
   'refused.from-to': '{fromMm} bis {toMm} mm',
   'refused.give-either-the-clear-depth-or':
     'Entweder die lichte Tiefe oder das Nettovolumen der vorderen Kammer angeben.',
@@ -55,11 +55,11 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
   'refused.inset.no-corner':
     'zwei Nachbarwände liegen in einer Linie, sind aber verschieden dick; sie verbinden oder gleich dick machen',
   'refused.is-too-little-for-this-box':
-    '{targetL} l sind zu wenig für dieses Gehäuse: das kleinste, das Platten, Lautsprecher und Kanal fasst, {sizes} mm, hat netto {netL} l, {moreL} l zu viel. Im Weg: {inTheWay}. Dieses Volumen verlangen, kleinere Maße angeben oder einen kleineren Lautsprecher nehmen.',
+    '{targetL} L sind zu wenig für dieses Gehäuse: das kleinste, das Platten, Lautsprecher und Kanal fasst, {sizes} mm, hat netto {netL} L, {moreL} L zu viel. Im Weg: {inTheWay}. Dieses Volumen verlangen, kleinere Maße angeben oder einen kleineren Lautsprecher nehmen.',
   'refused.least-axis': '{axis} mindestens {leastMm} mm',
   'refused.longest-board': 'die längste Platte',
   'refused.no-air-is-left-what-stands':
-    'Es bleibt keine Luft: was in den {grossL} l innen steht, nimmt alles ein und {overL} l mehr.',
+    'Es bleibt keine Luft: was in den {grossL} L innen steht, nimmt alles ein und {overL} L mehr.',
   'refused.no-box-of-this-volume-stands':
     'Kein Gehäuse dieses Volumens steht frei von den {keepOuts} Blöcken im Kofferraum; weniger Volumen verlangen, oder die Maße eines Gehäuses angeben, das vor oder zwischen ihnen steht.',
   'refused.no-inside': '{wall}: {why}',
