@@ -40,6 +40,7 @@ import { germanReading } from './german/plan/reading.ts'
 import { germanRefusalsPlan } from './german/plan/refusals.ts'
 import { germanRegion } from './german/plan/region.ts'
 import { germanWayOut } from './german/plan/way-out.ts'
+import { germanService } from './german/service.ts'
 import { germanAssembly } from './german/work/assembly.ts'
 import { germanBoard } from './german/work/board.ts'
 import { germanDanger } from './german/work/danger.ts'
@@ -95,6 +96,7 @@ export const german = {
   ...germanCircuit,
   ...germanCoils,
   ...germanContract,
+  ...germanService,
   ...germanDriver,
   ...germanEnclosure,
   ...germanPlan,

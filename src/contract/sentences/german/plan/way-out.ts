@@ -3,7 +3,7 @@ import type { wayOutSentences } from '../../english/plan/way-out.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanWayOut = translation<typeof wayOutSentences>()({
-  'way-out.built': '{kind}, {netVolumeL} l{tuned}: {outerVolumeL} l Platzbedarf{level}{air}{price}',
+  'way-out.built': '{kind}, {netVolumeL} L{tuned}: {outerVolumeL} L Platzbedarf{level}{air}{price}',
   'way-out.change-and-box': '{change} {builds}.',
   'way-out.closed': 'Geschlossen',
   'way-out.driver-count': '{driverCount, plural, one {Einen Lautsprecher} other {# Lautsprecher}} nehmen.',
