@@ -86,7 +86,7 @@ const FacePatch = component('PlanFacePatch', 'Of the drivers only the face they 
       face: Type.Unsafe<'top' | null>({
         type: ['string', 'null'],
         enum: ['top', null],
-        description: 'The lid; or takes out the face asked for'
+        description: 'The top; or takes out the face asked for'
       })
     })
   )

@@ -26,13 +26,13 @@ export function frontwards(from: Change): readonly Change[] {
   return [{ texts, request: { ...request, driver: { ...driver, mounting } }, patch }]
 }
 
-/** Onto the lid, where a room is too low to stand drivers up: under a seat, over a wheel well. */
+/** Onto the top, where a room is too low to stand drivers up: under a seat, over a wheel well. */
 export function upwards(from: Change): readonly Change[] {
   if (!isOnFront(from)) return []
   const { driver } = from.request
   const patch = { ...from.patch, driver: { mounting: { face: 'top' as const } } }
   const request = { ...from.request, driver: { ...driver, mounting: { ...driver.mounting, face: 'top' as const } } }
-  return [{ texts: after(from, say('way-out.lid')), request, patch }]
+  return [{ texts: after(from, say('way-out.top')), request, patch }]
 }
 
 /** A box that a leaflet gives is for the drivers that it is given for. */

@@ -6,7 +6,7 @@ export const wayOutSentences = {
   'way-out.driver-count': 'Take {driverCount, plural, one {one driver} other {# drivers}}.',
   'way-out.front': 'Set the drivers into the front.',
   'way-out.level': ', {levelDb} dB {heard} from 25 to 63 Hz',
-  'way-out.lid': 'Set the drivers into the lid, facing up.',
+  'way-out.top': 'Set the drivers into the top, facing up.',
   'way-out.open': 'Leave open what the box shall be.',
   'way-out.price': ', {price} for what has a price of drivers, amplifier and boards',
   'way-out.room': 'Make the room {by}.',

@@ -9,7 +9,7 @@ export const germanWayOut = translation<typeof wayOutSentences>()({
   'way-out.driver-count': '{driverCount, plural, one {Einen Lautsprecher} other {# Lautsprecher}} nehmen.',
   'way-out.front': 'Die Lautsprecher in die Front setzen.',
   'way-out.level': ', {levelDb} dB {heard} von 25 bis 63 Hz',
-  'way-out.lid': 'Die Lautsprecher in den Deckel setzen, nach oben.',
+  'way-out.top': 'Die Lautsprecher in den Deckel setzen, nach oben.',
   'way-out.open': 'Offen lassen, was für ein Gehäuse es sein soll.',
   'way-out.price': ', {price} für das, was von Lautsprechern, Verstärker und Platten einen Preis hat',
   'way-out.room': 'Den Platz vergrößern: {by}.',
