@@ -38,7 +38,9 @@ import { cableBillSentences } from './english/plan/cable-bill.ts'
 import { planSentences } from './english/plan/plan.ts'
 import { readingSentences } from './english/plan/reading.ts'
 import { refusalsPlanSentences } from './english/plan/refusals.ts'
+import { regionSentences } from './english/plan/region.ts'
 import { wayOutSentences } from './english/plan/way-out.ts'
+import { serviceSentences } from './english/service.ts'
 import { assemblySentences } from './english/work/assembly.ts'
 import { boardSentences } from './english/work/board.ts'
 import { dangerSentences } from './english/work/danger.ts'
@@ -66,6 +68,7 @@ export const english = {
   ...panelSentences,
   ...clearanceSentences,
   ...vehicleSentences,
+  ...regionSentences,
   ...wayOutSentences,
   ...startSentences,
   ...readySentences,
@@ -81,6 +84,7 @@ export const english = {
   ...circuitSentences,
   ...coilsSentences,
   ...contractSentences,
+  ...serviceSentences,
   ...driverSentences,
   ...enclosureSentences,
   ...planSentences,

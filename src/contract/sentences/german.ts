@@ -38,7 +38,9 @@ import { germanCableBill } from './german/plan/cable-bill.ts'
 import { germanPlan } from './german/plan/plan.ts'
 import { germanReading } from './german/plan/reading.ts'
 import { germanRefusalsPlan } from './german/plan/refusals.ts'
+import { germanRegion } from './german/plan/region.ts'
 import { germanWayOut } from './german/plan/way-out.ts'
+import { germanService } from './german/service.ts'
 import { germanAssembly } from './german/work/assembly.ts'
 import { germanBoard } from './german/work/board.ts'
 import { germanDanger } from './german/work/danger.ts'
@@ -78,6 +80,7 @@ export const german = {
   ...germanPanel,
   ...germanClearance,
   ...germanVehicle,
+  ...germanRegion,
   ...germanWayOut,
   ...germanStart,
   ...germanReady,
@@ -93,6 +96,7 @@ export const german = {
   ...germanCircuit,
   ...germanCoils,
   ...germanContract,
+  ...germanService,
   ...germanDriver,
   ...germanEnclosure,
   ...germanPlan,

@@ -8,7 +8,7 @@ import { DesignError } from '../../domain/design-error.ts'
 import { inLanguage } from '../../domain/in-language.ts'
 import { languages } from '../../domain/languages.ts'
 import { present } from '../../domain/present.ts'
-import { told } from '../../domain/say.ts'
+import { say, told } from '../../domain/say.ts'
 import { planSystem } from '../operations/systems/plans.ts'
 import type { AnswerCall } from '../serving/operations/operation-routes.ts'
 import { pagePolicy } from '../serving/operations/page-policy.ts'
@@ -91,7 +91,7 @@ function wrong(reply: FastifyReply, { form, typed, spoken }: Asked, faults: read
     code: 'invalid-field',
     detail: text
   }))
-  throw new Refusal('invalid-request', told(languages[spoken.code], 'front.fault.count', { count: errors.length }), {
+  throw new Refusal('invalid-request', say('front.fault.count', { count: errors.length }), {
     errors
   })
 }
