@@ -61,7 +61,7 @@ describe('a plan for North America', () => {
   ].join('\n')
 
   it('tells no millimetre, metre, litre, kilogram or newton but travel and the one metre of a level', () => {
-    const metric = /[^\n]{0,30}\d (mm|m|L|kg|N|°C)(?![\w²³/])[^\n]{0,20}/g
+    const metric = /[^\n]{0,30}\d (mm|m|L|kg|N|°C)(?![\p{L}\d²³/])[^\n]{0,20}/gu
     const left = [...told.matchAll(metric)].map(([text]) => text)
     expect(left.filter(text => !/cone|at 1 m|Xmax/.test(text))).toEqual([])
     expect(told).toMatch(/\d 1\/2 in|\d ft/)

@@ -134,7 +134,7 @@ describe('the front door', () => {
     expect(body).toContain('value="29,5 Hz"')
     expect(body).toContain('<a href="#f-fs" autofocus>Resonance</a>: Write a bare number in Hz, such as 29.5.')
     const missing = await plan({ cable: '' })
-    expect(missing.body).toContain('<a href="#f-cable">')
+    expect(missing.body).toContain('<a href="#f-cable"')
   })
 
   it('escapes what was typed, and refuses names it does not have', async () => {
