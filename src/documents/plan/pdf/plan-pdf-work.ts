@@ -76,7 +76,11 @@ function panelCell(panel: Panel, index: number, paper: Reader, twin: Panel | und
 export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
   const { box, cutPlan, language } = plan
   if (box === undefined) return []
-  const notes = chapterCautions(plan, 'cut')
+  const plainPanels = panelsToDraw(box).length < box.panels.length
+  const notes = [
+    ...chapterCautions(plan, 'cut'),
+    ...(plainPanels ? [{ text: told(language, 'draw.plain-panels'), fontSize: 8 }] : [])
+  ]
   // Beside the cuts of the first sheet there is room below its picture.
   const sheets = (cutPlan?.layouts ?? []).flatMap((layout, index) => [
     {
@@ -115,8 +119,7 @@ export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
     ...inRows(
       apart.map((each, index) => panelCell(each, index, paper, twinOf(each, index))),
       3
-    ),
-    ...(shown.length < box.panels.length ? [{ text: told(language, 'draw.plain-panels'), fontSize: 8 }] : [])
+    )
   ]
 }
 
