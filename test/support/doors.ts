@@ -12,7 +12,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'power-rating',
     'touch-voltage'
   ],
-  'domain/box/assembly': ['assembly-units', 'board-marks', 'joint-screws', 'take-apart'],
+  'domain/box/assembly': ['arm-reach', 'assembly-units', 'board-marks', 'joint-screws', 'take-apart'],
   'domain/box/boot': ['axes', 'boot-ranges', 'box-fit', 'size-limits'],
   'domain/box/layout': ['box-cautions', 'displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
   'domain/box/request': [
@@ -36,7 +36,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'shell',
     'shell-panels'
   ],
-  'domain/box/slot': ['built-port', 'port-layout', 'slot-plane', 'slot-port', 'tube'],
+  'domain/box/slot': ['built-port', 'port-layout', 'slot-panels', 'slot-plane', 'slot-port', 'tube'],
   'domain/box/solids': [
     'bodies',
     'body-pairs',
@@ -57,6 +57,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'domain/box/stiffness': [
     'box-vibration',
     'brace-parts',
+    'brace-choice',
     'brace-plan',
     'defaults',
     'formulas',

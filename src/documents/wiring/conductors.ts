@@ -1,7 +1,7 @@
 /** The conductors of a plan, each once with its number, as table and picture show them. */
 
 import { told } from '../../domain/say.ts'
-import { type PowerRun, RELAY_PIECE_M, sizeOfRun } from '../../plan/electric/plan-run.ts'
+import { type PowerRun, RELAY_PIECE_M, relayPieceSize, sizeOfRun } from '../../plan/electric/plan-run.ts'
 import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { type Reader, runText, sizeText } from '../draw/number-text.ts'
@@ -45,9 +45,9 @@ function relayPiece(
   paper: Reader
 ): readonly Conductor[] {
   if (secondBattery?.link !== 'relay' || trunk === undefined) return []
-  const { designation } = trunk
   const what = told(paper.language, 'wire.what.relay-to-block')
-  return [{ key: 'relay piece', what, size: designation, run: length(RELAY_PIECE_M, paper), fuse: '' }]
+  const size = relayPieceSize(trunk, secondBattery.lead)
+  return [{ key: 'relay piece', what, size, run: length(RELAY_PIECE_M, paper), fuse: '' }]
 }
 
 function powerConductors({ trunk, branches, secondBattery, converter, capacitor }: Circuit, paper: Reader) {

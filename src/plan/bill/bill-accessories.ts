@@ -4,7 +4,7 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { saidOf, say } from '../../domain/say.ts'
-import { type PowerRun, RELAY_PIECE_M } from '../electric/plan-run.ts'
+import { type PowerRun, RELAY_PIECE_M, relayPieceSize } from '../electric/plan-run.ts'
 import { TURN_ON_SIZE } from '../electric/wiring-practice.ts'
 import { fuseRow, sleeveRows } from './bill-power.ts'
 import { thinFuseRows, turnOnRows } from './bill-turn-on.ts'
@@ -90,8 +90,9 @@ function relayRows(relayA: number, designation: string): readonly BillRow[] {
   ]
 }
 
-function linkRows({ link, relayA, charger }: Second, trunk: PowerRun | undefined): readonly BillRow[] {
-  if (link === 'relay' && relayA !== undefined) return relayRows(relayA, trunk?.designation ?? '')
+function linkRows({ link, relayA, charger, lead: ofSecond }: Second, trunk: PowerRun | undefined): readonly BillRow[] {
+  if (link === 'relay' && relayA !== undefined)
+    return relayRows(relayA, trunk === undefined ? '' : relayPieceSize(trunk, ofSecond))
   if (charger === undefined) return []
   const { ratedA, inputA, lead } = charger
   return [

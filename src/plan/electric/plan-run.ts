@@ -27,6 +27,10 @@ export const sizeOfRun = ({ runs, designation }: Pick<PowerRun, 'runs' | 'design
 /** From an isolating relay to the block beside it [m]. Common practice, no source. */
 export const RELAY_PIECE_M = 0.2
 
+/** Of that piece: the size of the trunk, and where that is several cables the one of the second battery's lead, which carries all of it. */
+export const relayPieceSize = (trunk: PowerRun, lead: PowerRun | undefined): string =>
+  trunk.runs > 1 && lead !== undefined ? lead.designation : trunk.designation
+
 export interface BranchRun extends PowerRun {
   /** Name of the amplifier it feeds. */
   readonly amplifier: string

@@ -115,8 +115,8 @@ export function trunkRun(
     returnBy,
     returnLengthM: path.kind === 'cable' ? path.lengthM : leadM,
     ...present({ fuse }),
-    // the far end is fed by the second battery: a source as well
-    ...(link === undefined || link.kind === 'charger' ? {} : present({ endFuse: fuse }))
+    // the far end is fed by the second battery, and of three cables by the two others: a source as well
+    ...((link === undefined || link.kind === 'charger') && size.runs < 3 ? {} : present({ endFuse: fuse }))
   }
 }
 

@@ -10,9 +10,16 @@ const WEDGE_FROM_DEG = 10
 
 type Shape = NonNullable<Space['shape']>
 
-function usualShape({ seatSlopeDeg = 0, footprint, diameterM }: Space): readonly [Shape, string] {
+function usualShape({
+  seatSlopeDeg = 0,
+  acrossSlopeDeg,
+  lidSlopeDeg,
+  footprint,
+  diameterM
+}: Space): readonly [Shape, string] {
   if (diameterM !== undefined) return ['round', 'the room is a round well']
   if (footprint !== undefined) return ['prism', 'the room has a footprint of its own']
+  if (acrossSlopeDeg !== undefined || lidSlopeDeg !== undefined) return ['wedge', 'the room slopes']
   return seatSlopeDeg >= WEDGE_FROM_DEG
     ? ['wedge', 'a wedge fills the room under a leaning seat back']
     : ['rectangular', 'the simplest to saw']

@@ -3,7 +3,7 @@ import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
 import { effectiveLengthM } from '../../port/port-length.ts'
-import { say } from '../../say.ts'
+import { phrased, say, worded } from '../../say.ts'
 import { type BandPass4, bandPass4, bandPass4ForEdges } from '../alignment/band-pass-4.ts'
 import type { Unsuited } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
@@ -86,7 +86,7 @@ function candidateOf(
   return {
     kind: 'band-pass-4',
     alignment,
-    name: `Band-pass, ${shape}`,
+    ...worded({ name: phrased(`Band-pass, ${shape}`) }),
     reasons,
     goodAt: `filters itself: ${inDigits(box.lowHz)} to ${inDigits(box.highHz)} Hz, cone well held; all sound by the port, errors of volume hardly forgiven`,
     netVolumeM3: rearVolumeM3,

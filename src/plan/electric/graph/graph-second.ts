@@ -1,7 +1,7 @@
 /** The second battery in the circuit of a plan: its fuse, lead and ground, and the relay or charger before it. */
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
-import { type PowerRun, RELAY_PIECE_M } from '../plan-run.ts'
+import { type PowerRun, RELAY_PIECE_M, relayPieceSize } from '../plan-run.ts'
 import type { PowerRuns } from '../plan-supply.ts'
 import { CHARGER_OVER_NOMINAL, chargerInputA } from '../second-battery.ts'
 import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'
@@ -32,8 +32,8 @@ function leadPieces({ inTheBoot }: SupplyBrief, lead: PowerRun): Partial<Pieces>
 }
 
 /** A closed contact, and the short cable from it to the block. */
-function relayPieces({ inTheBoot }: SupplyBrief, trunk: PowerRun): Partial<Pieces> {
-  const [out, laid] = ['isolating relay out', { designation: trunk.designation, ...inTheBoot }]
+function relayPieces({ inTheBoot }: SupplyBrief, trunk: PowerRun, lead: PowerRun): Partial<Pieces> {
+  const [out, laid] = ['isolating relay out', { designation: relayPieceSize(trunk, lead), ...inTheBoot }]
   const relay = { id: 'isolating relay', from: points.relay, to: out, resistanceOhm: RELAY_OHM }
   return {
     cables: [cable('relay piece', [out, points.block], RELAY_PIECE_M, laid)],
@@ -59,7 +59,7 @@ function chargerPieces({ inTheBoot }: SupplyBrief, { charger }: PowerRuns): Part
 export function secondPieces(brief: SupplyBrief, runs: PowerRuns): Partial<Pieces> {
   const { link, trunk, secondLead } = runs
   if (link === undefined || trunk === undefined || secondLead === undefined) return {}
-  const tied = link.kind === 'relay' ? relayPieces(brief, trunk) : chargerPieces(brief, runs)
+  const tied = link.kind === 'relay' ? relayPieces(brief, trunk, secondLead) : chargerPieces(brief, runs)
   return together([leadPieces(brief, secondLead), tied])
 }
 

@@ -3,6 +3,8 @@ import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { portSpeeds } from '../../../domain/port/air-speed.ts'
+import { plainEndsM, slotMouth } from '../../../domain/port/flare.ts'
+import { equivalentRadiusM } from '../../../domain/port/port-length.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
 import type { PortDesign } from '../../../domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../../domain/port/sizing/size-port.ts'
@@ -22,6 +24,9 @@ export type PortPart = Part<PortSizingRequest, PortSizing>
  */
 const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * portSpeeds.highest] as const
 
+/** With flares the air is heard only from the second. */
+const FLARED_SPEEDS_TRIED = AIR_SPEEDS_TRIED.slice(1)
+
 /** Tubes first, then slots along the floor of half the box's width and of the whole, or a third where that would be flat, and one up a side. */
 const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
 /** Of an area that is given, the slots no wider than they have to be. */
@@ -29,8 +34,10 @@ const portsOfAreaTried = ['round', 'floor-slot', 'wall-slot'] as const
 type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[number]
 
 /** One speed where the caller states it. */
-export const airSpeedsTried = ({ enclosure }: BoxBrief): readonly number[] =>
-  enclosure.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
+export const airSpeedsTried = ({ enclosure: { airSpeedMPerS, portFlareM } }: BoxBrief): readonly number[] => {
+  if (airSpeedMPerS !== undefined) return [airSpeedMPerS]
+  return portFlareM === undefined ? AIR_SPEEDS_TRIED : FLARED_SPEEDS_TRIED
+}
 
 export interface PortWish {
   readonly airSpeedMPerS: number
@@ -38,10 +45,11 @@ export interface PortWish {
 }
 
 /** Quiet before loud, tubes before slots; of an area that is given each form once, as fast as the air may be. */
-export function portsTried({ enclosure, portShapes }: BoxBrief): readonly PortWish[] {
+export function portsTried(brief: BoxBrief): readonly PortWish[] {
+  const { enclosure, portShapes } = brief
   const { airSpeedMPerS: given, portAreaM2 } = enclosure
   const loudest = AIR_SPEEDS_TRIED[AIR_SPEEDS_TRIED.length - 1] as number
-  const usual = portAreaM2 === undefined ? AIR_SPEEDS_TRIED : [loudest]
+  const usual = portAreaM2 === undefined ? airSpeedsTried(brief) : [loudest]
   const forms: readonly PortForm[] = portAreaM2 === undefined ? portFormsTried : portsOfAreaTried
   const speeds = given === undefined ? usual : [given]
   return speeds.flatMap(airSpeedMPerS =>
@@ -65,7 +73,7 @@ const MOUTH_ROOM_M = 0.1
 /** Height that a slot of ordinary area has. Ours. */
 const USUAL_SLOT_M = 0.05
 
-type Wish = Pick<PortSizingRequest, 'port' | 'endModel' | 'space'>
+type Wish = Pick<PortSizingRequest, 'port' | 'mouth' | 'endModel' | 'space'>
 
 const isSideways = (form: PortForm) => form === 'side-slot' || form === 'wall-slot'
 
@@ -124,6 +132,12 @@ function wish(brief: BoxBrief, form: PortForm): Wish {
   }
 }
 
+/** The same with mouths that open. */
+function flared({ enclosure: { portFlareM } }: BoxBrief, { port, ...wish }: Wish): Wish {
+  if (portFlareM === undefined || port === undefined) return { ...wish, ...present({ port }) }
+  return { ...wish, mouth: 'flared', port: { ...port, flareRadiusM: portFlareM } }
+}
+
 export function planPort(
   { brief, driver, drivers, joined }: Setting,
   { airSpeedMPerS, form, highPassHz, ...question }: PortQuestion
@@ -137,7 +151,7 @@ export function planPort(
       source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
       filters: planFilters(brief, highPassHz),
       airSpeedLimitMPerS: airSpeedMPerS,
-      ...wish(brief, form),
+      ...flared(brief, wish(brief, form)),
       ...present({ air })
     },
     sizePort
@@ -157,7 +171,7 @@ export function sweptPort(
       tuningHz,
       lowPassHz,
       airSpeedLimitMPerS: airSpeedMPerS,
-      ...wish(brief, form),
+      ...flared(brief, wish(brief, form)),
       ...present({ sweptVolumeM3, air })
     },
     sizePort
@@ -169,14 +183,19 @@ const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
 
 /** A slot is given by its tuning, so that the layout finds the centre line of its bends. */
 export function boxPort(brief: BoxBrief, design: PortDesign, form: PortForm): BoxPort | undefined {
-  const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz, endFactor } = design
+  const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz } = design
+  const { portFlareM: flareM } = brief.enclosure
+  const mouths = present({ flareRadiusM: flareM })
   if (kind === 'round' && diameterM !== undefined) {
     const { portFace: face } = brief
     const onFace = face === 'front' ? {} : { face }
-    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(brief, lengthM), ...onFace }
+    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(brief, lengthM), ...mouths, ...onFace }
   }
   if (widthM === undefined || heightM === undefined) return undefined
-  const slot = { kind: 'slot', heightM: onSawStep(brief, heightM), tuningHz, endFactor } as const
+  // The layout adds the flares to the plain ends by itself.
+  const radiusM = equivalentRadiusM(design.areaM2)
+  const endFactor = plainEndsM(design.endFactor * radiusM, slotMouth(widthM, heightM), flareM ?? 0) / radiusM
+  const slot = { kind: 'slot', heightM: onSawStep(brief, heightM), tuningHz, endFactor, ...mouths } as const
   const across = { widthM: brief.sawStepM === undefined ? widthM : onSawStep(brief, widthM) }
   if (form === 'side-slot') return { ...slot, along: 'right' }
   return form === 'wall-slot' ? { ...slot, ...across, along: 'right' } : { ...slot, ...across }
