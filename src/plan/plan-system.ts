@@ -38,12 +38,12 @@ import { planWork } from './plan-work.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
 import { type BoxBrief, boxBrief } from './request/box-brief.ts'
+import { planDefaults } from './request/defaults.ts'
 import { type Part, rememberingParts } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { leafletCautions } from './request/plan-leaflet.ts'
 import { ratingCautions } from './request/plan-ratings.ts'
 import { travelCautions } from './request/plan-travel.ts'
-import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
 import { supplyBrief } from './request/supply-brief.ts'
 import type { WorkOrder } from './steps/work-order.ts'
@@ -79,7 +79,7 @@ const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
 
 /** Defaults that only show once the parts are there: the air of a port, and the corner no dial goes below. */
 function inParts(brief: BoxBrief, { response, port }: PlanParts): readonly Assumption[] {
-  const { lowestCornerHz, airSpeedMPerS } = usual
+  const { lowestCornerHz, airSpeedMPerS } = planDefaults
   const aired = response.done && response.request.limits?.airSpeedMPerS !== undefined
   const atLeast =
     response.done &&

@@ -225,13 +225,14 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'search-rejection',
     'search-request',
     'search-score',
-    'search-weights'
+    'search-weights',
+    'defaults'
   ],
-  'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if'],
+  'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if', 'defaults'],
   'plan/designer/evaluate': ['box-response', 'crossing', 'design-grid', 'driver-tables', 'held-level', 'listening'],
   'plan/designer/region': ['driver-region'],
   'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
-  'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
+  'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design', 'defaults'],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
   'plan/electric': [
     'accessories',
@@ -244,8 +245,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-trunk',
     'plan-voltage',
     'plan-wires',
-    'second-battery',
-    'wiring-practice'
+    'defaults'
   ],
   'plan/electric/graph': ['circuit-figures', 'plan-graph'],
   'plan/enclosure': [
@@ -281,17 +281,14 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'part',
     'plan-amplifier',
     'plan-conflicts',
-    'plan-crossover',
-    'plan-finish',
     'plan-imperial',
     'plan-leaflet',
     'plan-piston',
     'plan-ratings',
     'plan-travel',
-    'plan-usual',
-    'plan-workshop',
     'resolved-plan',
-    'supply-brief'
+    'supply-brief',
+    'defaults'
   ],
   'plan/safety': ['safety-case'],
   'plan/steps': ['vehicle-facts', 'work-nodes', 'work-order'],
@@ -304,9 +301,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'build-step',
     'commissioning',
     'first-start',
-    'hand-over',
     'restraint',
-    'workshop-practice'
+    'defaults'
   ],
-  'plan/ways-out': ['largest-driver', 'plan-ways-out']
+  'plan/ways-out': ['defaults', 'largest-driver', 'plan-ways-out']
 }

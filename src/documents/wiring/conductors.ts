@@ -1,8 +1,8 @@
 /** The conductors of a plan, each once with its number, as table and picture show them. */
 
 import { told } from '../../domain/say.ts'
-import { type PowerRun, RELAY_PIECE_M, sizeOfRun } from '../../plan/electric/plan-run.ts'
-import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
+import { wiringDefaults } from '../../plan/electric/defaults.ts'
+import { type PowerRun, sizeOfRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { type Reader, runText, sizeText } from '../draw/number-text.ts'
 import type { WiringLine } from './system-wiring-record.ts'
@@ -47,7 +47,9 @@ function relayPiece(
   if (secondBattery?.link !== 'relay' || trunk === undefined) return []
   const { designation } = trunk
   const what = told(paper.language, 'wire.what.relay-to-block')
-  return [{ key: 'relay piece', what, size: designation, run: length(RELAY_PIECE_M, paper), fuse: '' }]
+  return [
+    { key: 'relay piece', what, size: designation, run: length(wiringDefaults.relayPieceM.value, paper), fuse: '' }
+  ]
 }
 
 function powerConductors({ trunk, branches, secondBattery, converter, capacitor }: Circuit, paper: Reader) {
@@ -106,7 +108,15 @@ function signalConductors({ signalLead, speakerWire, insideWire }: Circuit, pape
       fuse: ''
     },
     ...(turnOnLengthM > 0
-      ? [{ key: 'turn-on', what: turnOn, size: TURN_ON_SIZE, run: length(turnOnLengthM, paper), fuse: '' }]
+      ? [
+          {
+            key: 'turn-on',
+            what: turnOn,
+            size: wiringDefaults.turnOnSize.value,
+            run: length(turnOnLengthM, paper),
+            fuse: ''
+          }
+        ]
       : []),
     ...twoCore('loudspeaker', told(language, 'wire.what.loudspeaker'), speakerWire),
     ...twoCore('inside', told(language, 'wire.what.inside'), insideWire)

@@ -5,8 +5,8 @@ import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
 import { present } from '../../domain/present.ts'
 import { spoken, told } from '../../domain/say.ts'
+import { wiringDefaults } from '../../plan/electric/defaults.ts'
 import type { PowerRun } from '../../plan/electric/plan-run.ts'
-import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, opened, type Reader, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
@@ -24,7 +24,7 @@ const turnOnIds = {
 function turnOnText(method: string, { language }: Reader): string | undefined {
   if (method === 'accessory-relay') return told(language, 'wire.accessory-relay')
   return method === 'remote-line' || method === 'relay'
-    ? told(language, turnOnIds[method], { size: TURN_ON_SIZE })
+    ? told(language, turnOnIds[method], { size: wiringDefaults.turnOnSize.value })
     : undefined
 }
 

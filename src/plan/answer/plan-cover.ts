@@ -13,13 +13,11 @@ import { say, worded } from '../../domain/say.ts'
 import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
+import { answerDefaults } from './defaults.ts'
 import { pageOne } from './page-one.ts'
 import { builtTuningHz } from './plan-figures.ts'
 import type { PlanParts } from './plan-parts.ts'
 import { isKept } from './plan-promises.ts'
-
-/** Below the loudest: half as loud to the ear, roughly, and what a band of use is usually taken to. Ours. */
-const BAND_DROP_DB = 6
 
 interface Outcomes {
   readonly joined: JoinedDrivers | undefined
@@ -82,7 +80,7 @@ export function bandOf({ curves, cabin }: Pick<Response, 'curves' | 'cabin'>): N
   const db = seatLevelDb ?? levelDb
   const top = db.reduce((best, level, at) => (level > (db[best] as number) ? at : best), 0)
   const loudestDb = db[top] as number
-  const { fromHz, toHz } = stretch(frequencyHz, db, top, loudestDb - BAND_DROP_DB)
+  const { fromHz, toHz } = stretch(frequencyHz, db, top, loudestDb - answerDefaults.bandDropDb.value)
   const where = place === 'seat' ? say('answer.at-the-seat') : say('answer.in-half-space')
   return {
     ...worded({

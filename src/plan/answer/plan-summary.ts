@@ -12,6 +12,7 @@ import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { SheetSaving } from '../enclosure/sheet-saving.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { Part } from '../request/part.ts'
+import { answerDefaults } from './defaults.ts'
 import { builtTuningHz, planFigures } from './plan-figures.ts'
 import type { PlanParts } from './plan-parts.ts'
 import { supplyLine } from './supply-lines.ts'
@@ -155,7 +156,10 @@ function savingLine({ box, sheets }: PlanParts, saving: SheetSaving | undefined)
     say('answer.saving', {
       sheetCount: used,
       size: sizesOf(instead),
-      within: inDigits(Math.max(0.1, Math.abs(box.outcome.result.volume.errorPercent ?? 0)), 1),
+      within: inDigits(
+        Math.max(answerDefaults.leastMissPercent.value, Math.abs(box.outcome.result.volume.errorPercent ?? 0)),
+        1
+      ),
       savedCount: saved
     })
   ]

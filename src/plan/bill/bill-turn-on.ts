@@ -3,9 +3,10 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
-import { TURN_ON_SIZE } from '../electric/wiring-practice.ts'
+import { wiringDefaults } from '../electric/defaults.ts'
 import { billRow } from './bill-row.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
+import { billDefaults } from './defaults.ts'
 
 export function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[] {
   if (relay === undefined) return []
@@ -30,13 +31,13 @@ export function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[
       item: say('cable-bill.blade-fuse-a-feed-of-the', { fuseA }),
       need: 1,
       unit: 'piece',
-      sparePercent: 100,
+      sparePercent: billDefaults.fuseSparePercent.value,
       basis: say('cable-bill.within-175-mm-of-where-its')
     }),
     ...wiringPieces('turn-on-fuse', say('cable-bill.fuse-holder-blade-in-line-feed'), 1, say('cable-bill.terminal-30')),
     ...offTheReel(
       'turn-on-wire',
-      say('cable-bill.feed-of-the-turn-on-relay', { turnOnSize: TURN_ON_SIZE }),
+      say('cable-bill.feed-of-the-turn-on-relay', { turnOnSize: wiringDefaults.turnOnSize.value }),
       wireM,
       metres(wireM)
     ),
@@ -48,7 +49,7 @@ export function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[
     ),
     ...wiringPieces(
       'turn-on-relay',
-      say('cable-bill.ring-lug-m6', { turnOnSize: TURN_ON_SIZE }),
+      say('cable-bill.ring-lug-m6', { turnOnSize: wiringDefaults.turnOnSize.value }),
       2,
       say('cable-bill.coil-to-the-body-feed-at')
     )

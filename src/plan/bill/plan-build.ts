@@ -11,8 +11,8 @@ import { blockInputs, fuseTailM, hasBlock, type PowerRun } from '../electric/pla
 import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/parts/plan-box.ts'
 import { planSheets, type SheetsPart } from '../enclosure/parts/plan-sheets.ts'
+import { planDefaults } from '../request/defaults.ts'
 import { waitingFor } from '../request/part.ts'
-import { LINING } from '../request/plan-finish.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import { type BuildFacts, boardsOfFront, buildFacts } from '../work/build-facts.ts'
 import { restraint } from '../work/restraint.ts'
@@ -79,7 +79,7 @@ function billed(request: ResolvedPlan, box: BoxLayout, sheets: SheetsPart, circu
     },
     restraint: held,
     ...present({
-      lining: finish.lined ? { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } : undefined,
+      lining: finish.lined ? { thicknessM: planDefaults.liningM.value, areaM2: liningAreaM2(box) } : undefined,
       carpet: finish.covered ? {} : undefined,
       cable: trunk === undefined ? undefined : billedTrunk(trunk, circuit)
     }),

@@ -3,7 +3,7 @@
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
-import { usual } from '../request/plan-usual.ts'
+import { planDefaults } from '../request/defaults.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import type { SignalPart } from './plan-signal.ts'
 import type { PowerRuns } from './plan-supply.ts'
@@ -36,7 +36,7 @@ export function capacitorOf({ supply }: SupplyBrief, { trunk, branches }: PowerR
   if (capacitor === undefined || designation === undefined) return undefined
   const { capacitanceF } = capacitor
   return {
-    ...{ capacitanceF, designation, lengthM: usual.capacitorLeadM.value },
+    ...{ capacitanceF, designation, lengthM: planDefaults.capacitorLeadM.value },
     ...worded({ at: say('part.beside.amplifier') })
   }
 }

@@ -10,6 +10,7 @@ import {
   strongestSource
 } from '../../domain/circuit/fuse/battery-source.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
+import { wiringDefaults } from './defaults.ts'
 import type { PowerRun } from './plan-run.ts'
 
 /** Cold, and nothing counted of its way back: the side that lets most through. */
@@ -18,7 +19,7 @@ function trunkOhm({ onTheWay }: SupplyBrief, { designation, runs, positiveLength
   const ohmPerM = conductorOhmPerM(
     cableSize(designation, undefined, 'designation'),
     conductorLaw(onTheWay, assumptions()),
-    20
+    wiringDefaults.coldC.value
   )
   return (positiveLengthM * ohmPerM + (fuse === undefined ? 0 : coldFuseOhm(fuse.ratingA))) / runs
 }

@@ -24,9 +24,6 @@ export interface PowerRun {
 export const sizeOfRun = ({ runs, designation }: Pick<PowerRun, 'runs' | 'designation'>): string =>
   runs === 1 ? designation : `${runs} × ${designation}`
 
-/** From an isolating relay to the block beside it [m]. Common practice, no source. */
-export const RELAY_PIECE_M = 0.2
-
 export interface BranchRun extends PowerRun {
   /** Name of the amplifier it feeds. */
   readonly amplifier: string

@@ -5,7 +5,7 @@ import { chooseSpeakerCable } from '../../domain/coils/speaker-cable.ts'
 import { fixed } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import type { PlannedLoad } from '../load/plan-load.ts'
-import { wiringRule } from './wiring-practice.ts'
+import { wiringDefaults } from './defaults.ts'
 
 /** Two-core wire of one size. */
 export interface SpeakerWire {
@@ -42,7 +42,7 @@ function insideWire({ matching, wiring, joined }: PlannedLoad): Pick<SpeakerWire
   if (best?.outputPowerW === undefined || joined === undefined || !wiring.done) return { cautions: [] }
   const { driversPerOutput, outputs, loadOhm, outputPowerW } = best
   const share = driverShare(loadOhm, outputPowerW, driversPerOutput, joined.driversInSeries)
-  const lengthM = wiringRule.wireInsideM
+  const lengthM = wiringDefaults.wireInsideM.value
   // its defaults are those of the wire to the box, which the wiring part records
   const { cable } = chooseSpeakerCable({ lengthM }, share.loadOhm, share.powerW, assumptions())
   if (cable === undefined) {

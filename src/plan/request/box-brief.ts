@@ -7,10 +7,10 @@ import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanCar, PlanRequest } from '../../contract/systems/plan-request.ts'
 import { portShapes } from '../../contract/systems/words.ts'
 import { present } from '../../domain/present.ts'
+import { planDefaults } from './defaults.ts'
 import { sawStep } from './plan-imperial.ts'
 import { type GivenBox, leafletBox } from './plan-leaflet.ts'
 import { driverFace } from './plan-space.ts'
-import { usual } from './plan-usual.ts'
 import type { ResolvedPlan } from './resolved-plan.ts'
 
 type Face = (typeof shellFaces)[number]
@@ -58,7 +58,7 @@ function askedBox(
     enclosure,
     portFace,
     portShapes: enclosure.portShape === undefined ? usualShapes : [enclosure.portShape],
-    airSpeedMPerS: enclosure.airSpeedMPerS ?? usual.airSpeedMPerS.value
+    airSpeedMPerS: enclosure.airSpeedMPerS ?? planDefaults.airSpeedMPerS.value
   }
 }
 
@@ -71,7 +71,7 @@ export const withEnclosure = (brief: BoxBrief, enclosure: PlanEnclosure): BoxBri
 function boxDrivers({ driver, driverCount }: ResolvedPlan, face: Face): BoxBrief['drivers'] {
   const { sdM2, xmaxM } = driver.sheet
   return {
-    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
+    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, planDefaults.labelLetters.value) }),
     count: driverCount,
     ...driver.mounting,
     ...present({ face: face === 'front' ? undefined : face, sdM2, xmaxM })

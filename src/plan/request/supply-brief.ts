@@ -9,8 +9,8 @@ import type { SurroundingsRequest } from '../../domain/circuit/fuse/protected-ca
 import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
 import { supplyDefaults } from '../../domain/circuit/source/defaults.ts'
 import { present } from '../../domain/present.ts'
+import { planDefaults } from './defaults.ts'
 import { type DrawSheet, drawSheet } from './plan-amplifier.ts'
-import { usual } from './plan-usual.ts'
 
 type Laid = SurroundingsRequest & Pick<CableChoiceRequest, 'conductor'>
 
@@ -68,7 +68,7 @@ export function supplyBrief({
   const { name } = amplifier
   const amplifierV = amplifierVoltage(systemVoltageV, converter)
   const onTheWay = conductorOf(supply)
-  const branchM = supply.branchLengthM ?? usual.branchM.value
+  const branchM = supply.branchLengthM ?? planDefaults.branchM.value
   return {
     supply,
     drive: car.drive,
@@ -78,7 +78,7 @@ export function supplyBrief({
     onTheWay,
     inTheBoot: bootOf(onTheWay),
     branchM,
-    branchReturnM: path.kind === 'chassis' ? (path.leadLengthM ?? usual.groundLeadM.value) : branchM,
+    branchReturnM: path.kind === 'chassis' ? (path.leadLengthM ?? planDefaults.groundLeadM.value) : branchM,
     returnBy: path.kind === 'chassis' ? 'body' : 'cable',
     starter: starterOf(supply),
     second: strength(secondBattery)

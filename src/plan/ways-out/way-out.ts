@@ -6,7 +6,7 @@ import { assumptions } from '../../domain/assume.ts'
 import { inDigits, toDigits } from '../../domain/digits.ts'
 import { say, worded } from '../../domain/say.ts'
 import { mean } from '../../numeric/mean.ts'
-import { goals } from '../designer/search/goals.ts'
+import { goals } from '../designer/search/defaults.ts'
 import { firstBuilt } from '../enclosure/alternatives.ts'
 import { wishDesigner } from '../enclosure/goal-designs.ts'
 import { roomForAir } from '../enclosure/parts/plan-box.ts'
@@ -16,8 +16,9 @@ import { systemFigures } from '../enclosure/parts/system-figures.ts'
 import { planEnclosure, toldBox } from '../enclosure/plan-enclosure.ts'
 import { planLoad } from '../load/plan-load.ts'
 import { boxBrief } from '../request/box-brief.ts'
-import { usual } from '../request/plan-usual.ts'
+import { planDefaults } from '../request/defaults.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
+import { wayOutDefaults } from './defaults.ts'
 
 export interface Change {
   /** What to do, a sentence each. */
@@ -26,9 +27,6 @@ export interface Change {
   readonly request: PlanRequest
   readonly patch: PlanChange['patch']
 }
-
-/** Attempts to build a box for a wish before a change is not offered. */
-const MOST_ATTEMPTS = 12
 
 /** The box for the wish, or as it is given; the textbook's others are not looked at. */
 function plannedFigures(request: PlanRequest): SystemFigures | undefined {
@@ -42,7 +40,7 @@ function plannedFigures(request: PlanRequest): SystemFigures | undefined {
   if (goal !== undefined) {
     const setting = settingOf(brief, drivers, joined)
     const designs = wishDesigner(setting, roomM3)
-    return firstBuilt({ setting, goal, designs, roomM3 }, goal, MOST_ATTEMPTS)?.figures
+    return firstBuilt({ setting, goal, designs, roomM3 }, goal, wayOutDefaults.mostAttempts.value)?.figures
   }
   const { netVolumeM3 } = brief.enclosure
   const found =
@@ -67,7 +65,7 @@ function inWords({ kind, netVolumeM3, tuningHz, levelDb, heardAt, outerVolumeM3,
 
 /** Decibels less what the wish takes for room: the scale on which the search weighs boxes too. */
 function worthDb({ enclosure = {} }: PlanRequest, { levelDb, outerVolumeM3 }: SystemFigures): number {
-  const { doublingDb } = goals[enclosure.goal ?? usual.goal.value]
+  const { doublingDb } = goals[enclosure.goal ?? planDefaults.goal.value].value
   return mean(levelDb) - doublingDb * Math.log2(outerVolumeM3)
 }
 

@@ -12,6 +12,7 @@ import { USUAL_CUP_M3 } from '../../../domain/box/request/usual-cup.ts'
 import { clearanceRules } from '../../../domain/box/solids/clearances.ts'
 import { present } from '../../../domain/present.ts'
 import type { Walls } from './box-sides.ts'
+import { roomDefaults } from './defaults.ts'
 
 export interface BoxFacts extends Walls {
   readonly task: BoxTask
@@ -33,7 +34,7 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
   const { count = 1, mountingDepthM = 0, rebateDepthM = 0, ventDiameterM = 0, magnetDiameterM = 0 } = driver ?? {}
   const isOnFront = (driver?.face ?? 'front') === 'front'
   const one = driver === undefined ? undefined : oneDriver(driver, boardsOf(driver, task.fixed))
-  const most = Math.max(1, Math.min(frontDiameters(task.request).length, 4))
+  const most = Math.max(1, Math.min(frontDiameters(task.request).length, roomDefaults.mostRows.value))
   return {
     task,
     boardM: thicknessM,
@@ -56,7 +57,7 @@ export function rangesWith(facts: BoxFacts, port?: BoxTask['request']['port']): 
   const leanOf = ({ depth }: Ranges) =>
     Math.max(0, depth.min - recessM - boardM - Math.max(motorDepthM, frontM + LEAST_INSIDE_M))
   const asked = port === undefined ? task : { ...task, request: { ...task.request, port } }
-  const most = Math.min(4, rows.length + (port?.kind === 'round' ? (port.count ?? 1) : 0))
+  const most = Math.min(roomDefaults.mostRows.value, rows.length + (port?.kind === 'round' ? (port.count ?? 1) : 0))
   return Array.from({ length: most }, (_, index) => index + 1).flatMap(count =>
     places(asked, sizeRanges(asked, count)).map(ranges => ({
       rows: count,

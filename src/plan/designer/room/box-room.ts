@@ -8,6 +8,7 @@ import type { Place, Room } from '../search/design-problem.ts'
 import { remembered } from '../search/remembered.ts'
 import { type BoxFacts, type RowRanges, rangesWith } from './box-facts.ts'
 import { outerM3, type Sides, sidesFor } from './box-sides.ts'
+import { roomDefaults } from './defaults.ts'
 import { slotEndsM, slotOfArea, tubesOfArea } from './ports-of-area.ts'
 import { type SlotSide, slotSides, slotTakesM3, standsBeside, standsSlot, withSlot } from './slot-room.ts'
 
@@ -15,9 +16,6 @@ export interface PlacedBox extends Place {
   /** Absent: closed. */
   readonly portShape?: 'round' | 'slot'
 }
-
-/** Wall of a tube, as the layout counts it. */
-const TUBE_WALL_M = 3e-3
 
 interface Wanted {
   readonly facts: BoxFacts
@@ -71,7 +69,7 @@ function tubeRoom(facts: BoxFacts, face: FaceName, longestM: number): PortRoom {
     const endsM = portDefaults.endFactor.value * equivalentRadiusM(one)
     const lengthM = lengthOf(facts, netM3, tuningHz, count * one, endsM)
     if (!isPort(lengthM, endsM, one, longestM)) return undefined
-    const outerM = diameterM + 2 * TUBE_WALL_M
+    const outerM = diameterM + 2 * roomDefaults.tubeWallM.value
     const takenM3 = (count * Math.PI * outerM ** 2 * Math.max(0, lengthM - facts.frontM)) / 4
     const choices = rangesOf(count, diameterM).map(choice =>
       roomier(choice, face, facts.recessM + facts.boardM + lengthM + diameterM)

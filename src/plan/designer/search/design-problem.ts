@@ -3,7 +3,7 @@ import type { PlannedKind } from '../../../contract/systems/words.ts'
 import type { DriveLimits } from '../evaluate/box-response.ts'
 import type { DriverTables } from '../evaluate/driver-tables.ts'
 import type { Held, Programme } from '../evaluate/held-level.ts'
-import type { Goal } from './goals.ts'
+import type { Goal } from './defaults.ts'
 
 /** How a volume, with or without a port, stands in the space. */
 export interface Place {

@@ -7,6 +7,7 @@ import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
 
 export type BoxPart = Part<BoxRequest, BoxLayout>
@@ -17,10 +18,6 @@ export interface BoxWish {
   readonly strategy: Strategy | undefined
 }
 
-/** Over a footprint a box of the least height may hold too much: it is drawn in no further than it must. Turns of halving. */
-const MOST_TURNS = 8
-const FARTHEST_IN_M = 0.4
-
 export function planBox(brief: BoxBrief, { netVolumeM3, port, strategy }: BoxWish): BoxPart {
   const drawnIn = (furtherM: number) => {
     const shell = shellRequest(brief, furtherM)
@@ -28,9 +25,9 @@ export function planBox(brief: BoxBrief, { netVolumeM3, port, strategy }: BoxWis
   }
   const whole = drawnIn(0)
   if (!isOverFootprint(brief) || !holdsTooMuch(whole)) return whole
-  let [low, high] = [0, FARTHEST_IN_M]
+  let [low, high]: [number, number] = [0, boxPlanDefaults.farthestInM.value]
   let nearest: BoxPart = whole
-  for (let turn = 0; turn < MOST_TURNS; turn++) {
+  for (let turn = 0; turn < boxPlanDefaults.mostTurns.value; turn++) {
     const furtherM = (low + high) / 2
     const box = isLeft(brief, furtherM) ? drawnIn(Math.round(furtherM * 1e3) / 1e3) : undefined
     if (box?.done) nearest = box

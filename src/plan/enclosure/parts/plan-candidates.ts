@@ -6,6 +6,7 @@ import { sizeEnclosure } from '../../../domain/enclosure/sizing/size-enclosure.t
 import type { EnclosureCandidate } from '../../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../../domain/present.ts'
 import { type Part, runPart } from '../../request/part.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import type { Setting } from './setting.ts'
 
 export type SizingPart = Part<SizingRequest, EnclosureSizing>
@@ -54,6 +55,9 @@ const isPlanned = (candidate: EnclosureCandidate): candidate is PlannedCandidate
  */
 export function inPlanOrder(candidates: readonly EnclosureCandidate[]): readonly PlannedCandidate[] {
   const rank = ({ alignment, suits, preferred, kind }: EnclosureCandidate) =>
-    (alignment === 'as-asked' ? 0 : 8) + (suits ? 0 : 4) + (kind === 'vented' ? 0 : 2) + (preferred ? 0 : 1)
+    (alignment === 'as-asked' ? 0 : boxPlanDefaults.asAskedPoints.value) +
+    (suits ? 0 : boxPlanDefaults.suitedPoints.value) +
+    (kind === 'vented' ? 0 : boxPlanDefaults.ventedPoints.value) +
+    (preferred ? 0 : 1)
   return candidates.filter(isPlanned).sort((a, b) => rank(a) - rank(b))
 }

@@ -2,7 +2,6 @@
 import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
-import { portSpeeds } from '../../../domain/port/air-speed.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
 import type { PortDesign } from '../../../domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../../domain/port/sizing/size-port.ts'
@@ -11,16 +10,11 @@ import { slotOfArea, tubesOfArea } from '../../designer/room/ports-of-area.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { onSawStep } from '../../request/plan-imperial.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import { planFilters } from './plan-response.ts'
 import type { Setting } from './setting.ts'
 
 export type PortPart = Part<PortSizingRequest, PortSizing>
-
-/**
- * Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows, less
- * what the finished box may differ from the one asked for.
- */
-const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * portSpeeds.highest] as const
 
 /** Tubes first, then slots along the floor of half the box's width and of the whole, or a third where that would be flat, and one up a side. */
 const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
@@ -30,7 +24,7 @@ type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[numb
 
 /** One speed where the caller states it. */
 export const airSpeedsTried = ({ enclosure }: BoxBrief): readonly number[] =>
-  enclosure.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
+  enclosure.airSpeedMPerS === undefined ? boxPlanDefaults.airSpeedsTriedMPerS.value : [enclosure.airSpeedMPerS]
 
 export interface PortWish {
   readonly airSpeedMPerS: number
@@ -40,8 +34,8 @@ export interface PortWish {
 /** Quiet before loud, tubes before slots; of an area that is given each form once, as fast as the air may be. */
 export function portsTried({ enclosure, portShapes }: BoxBrief): readonly PortWish[] {
   const { airSpeedMPerS: given, portAreaM2 } = enclosure
-  const loudest = AIR_SPEEDS_TRIED[AIR_SPEEDS_TRIED.length - 1] as number
-  const usual = portAreaM2 === undefined ? AIR_SPEEDS_TRIED : [loudest]
+  const all = boxPlanDefaults.airSpeedsTriedMPerS.value
+  const usual = portAreaM2 === undefined ? all : all.slice(-1)
   const forms: readonly PortForm[] = portAreaM2 === undefined ? portFormsTried : portsOfAreaTried
   const speeds = given === undefined ? usual : [given]
   return speeds.flatMap(airSpeedMPerS =>
@@ -58,12 +52,6 @@ interface PortQuestion {
   /** Corner of the protective high-pass, once it is known. */
   readonly highPassHz?: number
 }
-
-/** Left free behind an inner mouth, and for the bend of a folded slot; the layout of the box then measures it. Ours. */
-const MOUTH_ROOM_M = 0.1
-
-/** Height that a slot of ordinary area has. Ours. */
-const USUAL_SLOT_M = 0.05
 
 type Wish = Pick<PortSizingRequest, 'port' | 'endModel' | 'space'>
 
@@ -106,16 +94,16 @@ function wish(brief: BoxBrief, form: PortForm): Wish {
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
   const [widthM, heightM] = [inside(space.widthM), inside(space.heightM)]
   const behindM = inside(form === 'round' ? roomBehindPort(brief) : space.depthM)
-  const straightM = behindM === undefined ? undefined : behindM - board.thicknessM - MOUTH_ROOM_M
+  const straightM = behindM === undefined ? undefined : behindM - board.thicknessM - boxPlanDefaults.mouthRoomM.value
   if (form === 'round' || widthM === undefined || heightM === undefined) {
     return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
   }
   const [clearWidthM, clearHeightM] = [widthM - 2 * board.thicknessM, heightM - 2 * board.thicknessM]
-  const foldedM = (isSideways(form) ? clearWidthM : clearHeightM) - MOUTH_ROOM_M
+  const foldedM = (isSideways(form) ? clearWidthM : clearHeightM) - boxPlanDefaults.mouthRoomM.value
   const shared = (widthM: number) => ({ widthM, walls: 'one-shared' }) as const
   const whole = (widthM: number) => ({ widthM, walls: 'full-width' }) as const
-  const third = clearWidthM > portSizingDefaults.flattestSlot.value * USUAL_SLOT_M
-  const slot = third ? shared(clearWidthM / 3) : whole(clearWidthM)
+  const third = clearWidthM > portSizingDefaults.flattestSlot.value * boxPlanDefaults.usualSlotM.value
+  const slot = third ? shared(clearWidthM * boxPlanDefaults.flatSlotShare.value) : whole(clearWidthM)
   const half = form === 'half-slot' ? shared(clearWidthM / 2) : slot
   return {
     port: { kind: 'slot', count: 1, ...(isSideways(form) ? whole(clearHeightM) : half) },
@@ -164,7 +152,7 @@ export function sweptPort(
   )
 }
 
-/** A saw or a tube is cut to the millimetre. */
+/** As a saw or a tube is cut. */
 const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
 
 /** A slot is given by its tuning, so that the layout finds the centre line of its bends. */

@@ -6,9 +6,9 @@ import { type ConeNeeds, coneNeeds, highestChamberPressurePa } from '../../../do
 import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
+import { planDefaults } from '../../request/defaults.ts'
 import { type Part, runPart } from '../../request/part.ts'
-import { CROSSOVER_ORDER } from '../../request/plan-crossover.ts'
-import { usual } from '../../request/plan-usual.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import type { Setting } from './setting.ts'
 
 export type ResponsePart = Part<ResponseRequest, Response>
@@ -21,9 +21,6 @@ export interface BuiltEnclosure {
   readonly portLossFactor?: number
   readonly leakQ?: number
 }
-
-/** The frequencies of a bass system, close enough for a smooth chart. */
-const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
 
 function responseRequest(
   { brief, driver, drivers, joined }: Setting,
@@ -57,7 +54,7 @@ function responseRequest(
 export function planResponse(
   setting: Setting,
   built: BuiltEnclosure,
-  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = SHOWN
+  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = boxPlanDefaults.chart.value
 ): ResponsePart {
   const bare = responseRequest(setting, built, frequenciesHz)
   return runPart(withProtection(setting.brief, bare, neededCornerHz(bare)), computeResponse)
@@ -83,16 +80,13 @@ export function protectionFor(setting: Setting, built: BuiltEnclosure): number |
 
 /** The highest pressure in such a box over the band of a chart, protected as the plan says; none where there is no response. */
 export function pressureIn(setting: Setting, built: BuiltEnclosure): number | undefined {
-  const bare = responseRequest(setting, built, SHOWN)
+  const bare = responseRequest(setting, built, boxPlanDefaults.chart.value)
   const needs = needsOf(bare)
   if (!needs.done) return undefined
   const { limits: _, ...linear } = withProtection(setting.brief, bare, protectiveCornerHz(needs.outcome.result, bare))
   const pressure = runPart(linear, highestChamberPressurePa)
   return pressure.done ? pressure.outcome.result : undefined
 }
-
-/** Second order is what amplifiers have built in. */
-const PROTECTIVE_ORDER = 2
 
 /**
  * Rounded up to what a dial can be set to, so that the cone stays within its excursion; the one in the way already, if any. An air
@@ -107,15 +101,20 @@ export function protectiveCornerHz(
   const protection = limits?.protection
   if (limits === undefined || protection === undefined || !protection.needed) return undefined
   if (enclosure.kind === 'closed' && (limits.atDrive.coneExcursionOfXmax ?? 1) <= 1) return undefined
-  const found = protection.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
-  return found === undefined ? undefined : Math.max(usual.lowestCornerHz.value, Math.ceil(found.cornerHz))
+  const found = protection.highPass.find(({ order }) => order === boxPlanDefaults.protectiveOrder.value)
+  return found === undefined ? undefined : Math.max(planDefaults.lowestCornerHz.value, Math.ceil(found.cornerHz))
 }
 
 const lowPass = ({ crossoverHz }: BoxBrief) =>
-  ({ kind: 'low-pass', family: 'butterworth', order: CROSSOVER_ORDER, cornerHz: crossoverHz }) as const
+  ({
+    kind: 'low-pass',
+    family: 'butterworth',
+    order: planDefaults.crossoverOrder.value,
+    cornerHz: crossoverHz
+  }) as const
 
 const protectiveHighPass = (cornerHz: number) =>
-  ({ kind: 'high-pass', family: 'butterworth', order: PROTECTIVE_ORDER, cornerHz }) as const
+  ({ kind: 'high-pass', family: 'butterworth', order: boxPlanDefaults.protectiveOrder.value, cornerHz }) as const
 
 /** What the plan sets before the amplifier; port and response are computed with the same. */
 export const planFilters = (brief: BoxBrief, highPassHz?: number) => [

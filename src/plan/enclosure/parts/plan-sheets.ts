@@ -3,15 +3,14 @@ import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../../contract/boxes/panel.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
+import type { WorkWay } from '../../../contract/systems/words.ts'
 import { inMm } from '../../../domain/digits.ts'
 import { boards } from '../../../domain/material/boards.ts'
 import { present } from '../../../domain/present.ts'
 import { nestPanels } from '../../../domain/sheet/nest-panels.ts'
+import { type Accuracy, accuracyOf } from '../../request/defaults.ts'
 import { type Part, runPart } from '../../request/part.ts'
-import { accuracyOf } from '../../request/plan-workshop.ts'
-
-/** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
-const USUAL_SHEET_MM = [2440, 1220] as const
+import { boxPlanDefaults } from './defaults.ts'
 
 export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
 
@@ -27,17 +26,22 @@ const sheetPanel = ({ name, quantity, lengthM, widthM, thicknessM, material, gra
 
 type Cut = Pick<PlanRequest, 'board' | 'workshop'>
 
+/** What a way of working cuts away between two parts; that of a cut plan where it has none of its own. */
+function kerfOf(way: WorkWay | undefined): number | undefined {
+  const accuracy: Accuracy | undefined = way && accuracyOf[way].value
+  return accuracy?.kerfM
+}
+
 /** One kind of sheet for each board the panels are of: the caller's size, else the usual one of that board. */
 export function sheetRequest({ board, workshop }: Cut, panels: BoxLayout['panels']): SheetPlanRequest {
   const { way } = workshop ?? {}
-  const { kerfM = way && accuracyOf[way].kerfM, ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> =
-    board.sheet ?? {}
+  const { kerfM = kerfOf(way), ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> = board.sheet ?? {}
   const kinds = new Map(panels.map(panel => [`${panel.material} ${panel.thicknessM}`, panel]))
   return {
     panels: panels.map(sheetPanel),
     sheets: [...kinds.values()].map(({ material, thicknessM }) => {
       const { grained, sheetsMm } = boards[material]
-      const [lengthMm, widthMm] = sheetsMm[0] ?? USUAL_SHEET_MM
+      const [lengthMm, widthMm] = sheetsMm[0] ?? boxPlanDefaults.sheetMm.value
       return {
         name: `${inMm(thicknessM, 1)} ${material}`,
         material,
