@@ -211,7 +211,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'port-shape'
   ],
   'domain/port/sizing': ['defaults', 'port-sizing', 'size-port'],
-  'domain/sheet': ['formulas', 'nest-panels', 'quick-count'],
+  'domain/sheet': ['formulas', 'nest-panels', 'quick-count', 'usual-sheets'],
   'domain/signal': ['commissioning', 'formulas', 'set-up-signal', 'terminals-din-72552', 'turn-on'],
   plan: ['formulas', 'plan-system'],
   'plan/answer': ['plan-cautions', 'plan-cover', 'plan-parts', 'plan-promises', 'plan-summary', 'step-cautions'],

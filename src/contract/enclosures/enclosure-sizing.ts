@@ -5,7 +5,7 @@ import { DriverBody } from '../drivers/driver.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { sources } from '../sources/source.ts'
+import { sourceIds } from '../sources/source.ts'
 import { DriversBody } from './enclosure.ts'
 import { alignmentIds, liningAmounts, sizedKinds } from './words.ts'
 
@@ -75,7 +75,7 @@ const Candidate = component('EnclosureCandidate', 'One enclosure for the driver.
   passiveRadiators: Type.Optional(ref(Radiators)),
   secondOpinion: Type.Optional(ref(Opinion)),
   space: ref(SpaceCost),
-  source: choice('Source of the alignment', Object.keys(sources) as readonly (keyof typeof sources)[])
+  source: choice('Source of the alignment', sourceIds)
 })
 
 const Unsuited = component('UnsuitedAlignment', 'An alignment that has no member for the driver.', {

@@ -2,7 +2,7 @@
 
 import Type, { type Static } from 'typebox'
 import { gainTargetFields, meterFields } from '../amplifiers/gain.ts'
-import { cautionCatalogue } from '../cautions/catalogue.ts'
+import { cautionCodes } from '../cautions/catalogue.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
@@ -76,12 +76,9 @@ const CommissioningStepBody = component('SignalStep', 'One step of the first swi
   id: choice('Which step', signalStepIds),
   text: text('What to do'),
   passIf: text('What must be seen before the next step'),
-  cautions: Type.Array(
-    choice('Code of a caution', Object.keys(cautionCatalogue) as (keyof typeof cautionCatalogue)[]),
-    {
-      description: 'What to mind; /v1/cautions documents each'
-    }
-  )
+  cautions: Type.Array(choice('Code of a caution', cautionCodes), {
+    description: 'What to mind; /v1/cautions documents each'
+  })
 })
 export interface SignalStep extends Si<Static<typeof CommissioningStepBody>> {
   /** The sentences behind the texts, for another language. */

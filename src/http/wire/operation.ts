@@ -4,7 +4,6 @@
  */
 import type { Static, TObject, TSchema } from 'typebox'
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
-import type { JsonSchema } from '../../contract/field/component.ts'
 import { answerOf } from '../../contract/field/envelope.ts'
 import type { Si } from '../../contract/field/wire-units.ts'
 import type { LanguageCode } from '../../contract/sentences/words.ts'
@@ -155,14 +154,14 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
   const { present = result => result } = presented as { present?: (result: Domain) => unknown }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
-  const write = jsonWriter(answer as JsonSchema)
+  const write = jsonWriter(answer)
   const cited = (request: unknown) => calculationOf(answersFor.operationId, answersFor.request(request as Static<Body>))
   const text = (request: unknown, outcome: Outcome<Domain>, { digits, basis, parts: chosen }: AnswerOptions) =>
     write(
       wireOutcome(
         { ...outcome, result: chosenParts(present(outcome.result), chosen) },
-        answersFor.body as JsonSchema,
-        definition.result as JsonSchema,
+        answersFor.body,
+        definition.result,
         basis,
         cited(request)
       ),

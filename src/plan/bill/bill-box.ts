@@ -10,6 +10,7 @@ import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { billRow } from './bill-row.ts'
 import { boardSaid, sheetSaid } from './board-words.ts'
 import { billDefaults } from './defaults.ts'
@@ -140,9 +141,7 @@ function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
   const mostMm = (2 * front.thicknessM - billDefaults.pointKeepsM.value) * 1e3 + 1e-6
   const lengthMm = billDefaults.layerScrewLengthsMm.value.findLast(length => length <= mostMm)
   if (lengthMm === undefined) return []
-  const [longM, shortM] = ['lengthM', 'widthM'].map(side =>
-    Math.min(...fronts.map(panel => panel[side as 'lengthM' | 'widthM']))
-  ) as [number, number]
+  const [longM, shortM] = mapped(['lengthM', 'widthM'], side => Math.min(...fronts.map(panel => panel[side])))
   return billRow({
     group: 'joining',
     part: 'layer-screw',

@@ -3,6 +3,7 @@ import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { billRow } from './bill-row.ts'
 import { billDefaults } from './defaults.ts'
 import type { ShellOutline } from './joints.ts'
@@ -41,10 +42,7 @@ const boundingBox = (sidesM: readonly number[]): readonly [number, number] => {
 export function carpetNeed({ sidesM, spanM }: ShellOutline, rollWidthM: number): CarpetNeed {
   const round = sidesM.reduce((sum, side) => sum + side, 0) + billDefaults.carpetOverlapM.value
   const across = spanM + 2 * billDefaults.carpetTurnInM.value
-  const [endLength, endWidth] = boundingBox(sidesM).map(side => side + 2 * billDefaults.carpetEndMarginM.value) as [
-    number,
-    number
-  ]
+  const [endLength, endWidth] = mapped(boundingBox(sidesM), side => side + 2 * billDefaults.carpetEndMarginM.value)
   const lanes = Math.ceil(across / rollWidthM - 1e-9)
   const beside = rollWidthM - (across - (lanes - 1) * rollWidthM)
   const endsBeside = beside >= Math.min(endLength, endWidth) && round >= 2 * Math.max(endLength, endWidth)

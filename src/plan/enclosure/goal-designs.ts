@@ -16,6 +16,7 @@ import { boxRoom, type PlacedBox } from '../designer/room/box-room.ts'
 import { goals } from '../designer/search/defaults.ts'
 import type { DesignProblem, FoundDesign, Room } from '../designer/search/design-problem.ts'
 import { goalFor } from '../designer/search/goals.ts'
+import { remembered } from '../designer/search/remembered.ts'
 import { searchBoxes } from '../designer/search/search-boxes.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { planDefaults } from '../request/defaults.ts'
@@ -91,15 +92,10 @@ export function wishDesigner(
 ): (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[] {
   const problem = wishProblem(setting, largestM3)
   const { qts } = problem.tables
-  const known = new Map<DesignGoal, readonly FoundDesign<PlacedBox>[]>()
-  const found = (wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {
-    const before = known.get(wish)
-    if (before !== undefined) return before
+  const found = remembered((wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {
     const referenceDb = goals[wish].value.withinDb === undefined ? undefined : found('loud')[0]?.held.levelDb
-    const designs = searchBoxes({ ...problem, goal: goalFor(goals[wish].value, qts), ...present({ referenceDb }) })
-    known.set(wish, designs)
-    return designs
-  }
+    return searchBoxes({ ...problem, goal: goalFor(goals[wish].value, qts), ...present({ referenceDb }) })
+  })
   return wish => {
     const apart: FoundDesign<PlacedBox>[] = []
     for (const design of found(wish)) {

@@ -3,6 +3,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { INCH_M } from '../../domain/constants.ts'
 import { inDecimals } from '../../domain/digits.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { planDefaults } from './defaults.ts'
 
 const FOOT_M = 12 * INCH_M
@@ -37,7 +38,7 @@ export function resolvedBoard(
     const taken = `${inDecimals(board.thicknessM * 1e3, 1)} mm is taken as ${parts}/32 in`
     assumed.note('board.thicknessM', thicknessM, { ...inchesAddUp, why: `${taken}, ${inchesAddUp.why}` })
   }
-  const [lengthM, widthM] = sheetFt.value.map(feet => feet * FOOT_M) as [number, number]
+  const [lengthM, widthM] = mapped(sheetFt.value, feet => feet * FOOT_M)
   const sheet = board.sheet ?? { lengthM, widthM }
   if (board.sheet === undefined) assumed.note('board.sheet.lengthM', lengthM, sheetFt)
   return { ...board, thicknessM, sheet }

@@ -1,5 +1,6 @@
 /** A slot port in a box: chosen legs, the air it takes, its plates, and its mouth in the front. */
 import { edgeLine, leftOf, meeting, signedArea, vertex } from '../../../numeric/geometry/polygon.ts'
+import { mapped } from '../../../numeric/tuple.ts'
 import { DesignError } from '../../design-error.ts'
 import { toMm } from '../../digits.ts'
 import { listed, say } from '../../say.ts'
@@ -162,7 +163,7 @@ export function slotPanels({ space, run }: BuiltSlot): readonly BarePanel[] {
   const plates = run.plates
     .map((plate, k): BarePanel => {
       const line = wallLine(placed, plate.edge)
-      const [ns, ne, fe, fs] = plate.corners.map(corner => unmirrored(placed, corner)) as [P, P, P, P]
+      const [ns, ne, fe, fs] = mapped(plate.corners, corner => unmirrored(placed, corner))
       const corners = placed.isMirrored ? ([ne, ns, fs, fe] as const) : ([ns, ne, fe, fs] as const)
       const ends = sectionEnds(line, corners, wallM)
       return {
@@ -178,7 +179,6 @@ export function slotPanels({ space, run }: BuiltSlot): readonly BarePanel[] {
     .filter(({ volumeM3 }) => volumeM3 > 1e-9)
   return hasCheek ? [...plates, ...cheeks(placed, run, wallM, placed.start + widthM)] : plates
 }
-type P = { readonly x: number; readonly y: number }
 
 /** Side of the channel, leg by leg; laid as the side or the lid of the box is seen. */
 function cheeks(placed: PlacedPlane, run: SlotRun, wallM: number, from: number): readonly BarePanel[] {

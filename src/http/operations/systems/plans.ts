@@ -1,5 +1,3 @@
-/** POST /v1/plans */
-import type { JsonSchema } from '../../../contract/field/component.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { CompactPlanBody } from '../../../contract/systems/plan-compact.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
@@ -32,7 +30,7 @@ const billColumns = Object.keys(BillRowBody.properties).flatMap(name =>
   name === 'specification' ? billSpecificationFields : [name]
 )
 
-const bodyWriter = jsonWriter(PlanBody as JsonSchema)
+const bodyWriter = jsonWriter(PlanBody)
 
 /** How this plan is put on paper: units and imprint as asked, what it is cited by, the request itself to travel with it. */
 function paperOptions(

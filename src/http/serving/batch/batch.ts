@@ -1,5 +1,3 @@
-/** Runs the calls of a batch: bounded parallelism, order kept, one bad call spoils only itself. */
-import type { JsonSchema } from '../../../contract/field/component.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { DesignError } from '../../../domain/design-error.ts'
 import { languages } from '../../../domain/languages.ts'
@@ -35,7 +33,7 @@ function problemOf(
   report: BatchMeans['report'],
   language: LanguageCode | undefined
 ): Problem {
-  if (error instanceof DesignError) return designProblem(error, operation.body as JsonSchema, language)
+  if (error instanceof DesignError) return designProblem(error, operation.body, language)
   if (error instanceof Refusal) return problem(error.code, error.message, error.errors, language)
   if (hasLeft(error)) return problem('out-of-time', 'The client has gone.')
   report(error)

@@ -22,6 +22,7 @@ import { resolvedPlan } from '../../request/resolved-plan.ts'
 import { largestDriver } from '../../ways-out/largest-driver.ts'
 import { goals } from '../search/defaults.ts'
 import { goalFor } from '../search/goals.ts'
+import { remembered } from '../search/remembered.ts'
 import { grid } from '../search/search-boxes.ts'
 import { designScale } from '../search/weigh-design.ts'
 import { regionDefaults } from './defaults.ts'
@@ -102,14 +103,10 @@ function blockAt(field: Field, from: Node): Pick<Found, 'block' | 'toleranceDb'>
 
 /** Grown again without each corner for which nothing could be laid out. */
 function regionOf(shelf: Shelf): Found | undefined {
-  const known = new Map<string, number>()
   const trio = (node: Node) => trioAt(shelf.size.nominalM, node)
-  const worth = (node: Node) => {
-    const key = node.join()
-    const value = known.get(key) ?? worthOf(shelf, trio(node))
-    known.set(key, value)
-    return value
-  }
+  const worthAt = remembered((...node: Node) => worthOf(shelf, trio(node)))
+  const unsuited = new Set<string>()
+  const worth = (node: Node) => (unsuited.has(node.join()) ? -Infinity : worthAt(...node))
   for (let turn = 0; turn < regionDefaults.mostTurns.value; turn++) {
     const from = bestNode({ sizes: regionSizes, worth })
     if (worth(from) === -Infinity) return undefined
@@ -117,7 +114,7 @@ function regionOf(shelf: Shelf): Found | undefined {
     const tried = [from, ...cornersOf(block)].map(node => ({ node, suited: built(shelf, trio(node)) }))
     const [best, ...corners] = tried.flatMap(({ suited }) => suited ?? [])
     if (best !== undefined && corners.length + 1 === tried.length) return { block, toleranceDb, best, corners }
-    for (const { node, suited } of tried) if (suited === undefined) known.set(node.join(), -Infinity)
+    for (const { node, suited } of tried) if (suited === undefined) unsuited.add(node.join())
   }
   return undefined
 }

@@ -9,7 +9,7 @@ import { oneDriver } from '../../../domain/box/layout/displaced.ts'
 import { boardsOf } from '../../../domain/box/request/boards-of-face.ts'
 import { type BoxTask, boxTask } from '../../../domain/box/request/box-task.ts'
 import { USUAL_CUP_M3 } from '../../../domain/box/request/usual-cup.ts'
-import { clearanceRules } from '../../../domain/box/solids/clearances.ts'
+import { roomBehind } from '../../../domain/box/solids/clearances.ts'
 import { present } from '../../../domain/present.ts'
 import type { Walls } from './box-sides.ts'
 import { roomDefaults } from './defaults.ts'
@@ -31,8 +31,7 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
   const task = boxTask(box, assumptions())
   const { thicknessM, frontLayers, recessM } = task.fixed
   const [driver] = task.request.drivers ?? []
-  const { count = 1, mountingDepthM = 0, rebateDepthM = 0, ventDiameterM = 0, magnetDiameterM = 0 } = driver ?? {}
-  const isOnFront = (driver?.face ?? 'front') === 'front'
+  const { count = 1, mountingDepthM = 0, rebateDepthM = 0, magnetDiameterM = 0, face = 'front' } = driver ?? {}
   const one = driver === undefined ? undefined : oneDriver(driver, boardsOf(driver, task.fixed))
   const most = Math.max(1, Math.min(frontDiameters(task.request).length, roomDefaults.mostRows.value))
   return {
@@ -42,9 +41,8 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
     frontM: frontLayers * thicknessM,
     leanRad: task.slopeRad ?? 0,
     takenM3: count * (one?.volumeM3 ?? 0) + USUAL_CUP_M3,
-    motorDepthM: isOnFront
-      ? mountingDepthM + rebateDepthM + Math.max(clearanceRules.behindMotor.needM, ventDiameterM / 4)
-      : 0,
+    motorDepthM:
+      driver !== undefined && face === 'front' ? mountingDepthM + rebateDepthM + roomBehind(driver).needM : 0,
     motorRadiusM: magnetDiameterM / 2,
     rows: Array.from({ length: most }, (_, index) => index + 1),
     ...present({ strategy })

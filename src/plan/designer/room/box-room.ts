@@ -53,14 +53,9 @@ type PortRoom = (asked: Asked) => number | undefined
 
 /** Tubes beside the drivers; their ranges are the same for each size, but for the depth that their length takes. */
 function tubeRoom(facts: BoxFacts, face: FaceName, longestM: number): PortRoom {
-  const known = new Map<string, readonly RowRanges[]>()
-  const rangesOf = (count: number, innerDiameterM: number) => {
-    const key = `${count} ${innerDiameterM}`
-    const found =
-      known.get(key) ?? rangesWith(facts, { kind: 'round', face, count, innerDiameterM, lengthM: facts.frontM })
-    known.set(key, found)
-    return found
-  }
+  const rangesOf = remembered((count: number, innerDiameterM: number) =>
+    rangesWith(facts, { kind: 'round', face, count, innerDiameterM, lengthM: facts.frontM })
+  )
   return ({ netM3, tuningHz, areaM2 }) => {
     const tubes = tubesOfArea(areaM2)
     if (tubes === undefined) return undefined
@@ -91,7 +86,7 @@ function roomier(choice: RowRanges, face: FaceName, leastM: number): RowRanges {
 
 function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
   const closed = rangesWith(facts)
-  const endsOf = remembered((heightM = 0, widthM = 0) => slotEndsM({ heightM, widthM }))
+  const endsOf = remembered((heightM: number, widthM: number) => slotEndsM({ heightM, widthM }))
   return ({ netM3, tuningHz, areaM2 }) => {
     const size = slotOfArea(areaM2)
     if (size.widthM > portSizingDefaults.flattestSlot.value * size.heightM) return undefined
@@ -141,7 +136,7 @@ export function boxRoom(
   return {
     fromM3,
     toM3,
-    closed: remembered((netM3 = 0) => closed(netM3)),
-    ported: remembered((netM3 = 0, tuningHz = 0, areaM2 = 0) => ported(netM3, tuningHz, areaM2))
+    closed: remembered(closed),
+    ported: remembered(ported)
   }
 }

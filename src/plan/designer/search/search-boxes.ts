@@ -74,8 +74,8 @@ function byScore<Placed extends Place>(a: FoundDesign<Placed>, b: FoundDesign<Pl
 export function searchBoxes<Placed extends Place>(problem: DesignProblem<Placed>): readonly FoundDesign<Placed>[] {
   const scale = designScale(problem)
   const found: { readonly spot: Spot; readonly design: FoundDesign<Placed> }[] = []
-  const closed = remembered((volume = 0) => scale.closed(Math.exp(volume)))
-  const vented = remembered((volume = 0, tuning = 0) => scale.vented(Math.exp(volume), Math.exp(tuning)))
+  const closed = remembered((volume: number) => scale.closed(Math.exp(volume)))
+  const vented = remembered((volume: number, tuning: number) => scale.vented(Math.exp(volume), Math.exp(tuning)))
   const weigh = (spot: Spot): FoundDesign<Placed> | undefined => {
     const design = spot.kind === 'closed' ? closed(spot.volume) : vented(spot.volume, spot.tuning)
     if (design !== undefined) found.push({ spot, design })

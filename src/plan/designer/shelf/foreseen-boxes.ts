@@ -5,6 +5,7 @@ import type { PlacedBox } from '../room/box-room.ts'
 import { goals } from '../search/defaults.ts'
 import type { FoundDesign, Room } from '../search/design-problem.ts'
 import { goalFor } from '../search/goals.ts'
+import { remembered } from '../search/remembered.ts'
 import { grid } from '../search/search-boxes.ts'
 import { designScale } from '../search/weigh-design.ts'
 import { type BoxHearing, type BoxProblem, type Heard, hearing } from './box-hearing.ts'
@@ -130,14 +131,4 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
     return bestOf({ nodes, weigh, driveV: highestV, overshoot })
   }
   return remembered((kind, goal, driveV) => bestWithin(kind, goal, driveV, overshoot))
-}
-
-function remembered<Answer>(ask: (kind: PlannedKind, goal: DesignGoal, volts: number) => Answer): typeof ask {
-  const known = new Map<string, { readonly answer: Answer }>()
-  return (kind, goal, volts) => {
-    const key = `${kind} ${goal} ${volts}`
-    const found = known.get(key) ?? { answer: ask(kind, goal, volts) }
-    known.set(key, found)
-    return found.answer
-  }
 }

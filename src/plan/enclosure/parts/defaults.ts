@@ -42,12 +42,6 @@ export const boxPlanDefaults = {
     source: 'ours'
   },
   protectiveOrder: { value: 2, unit: '1', why: 'second order is what amplifiers have built in', source: 'practice' },
-  sheetMm: {
-    value: [2440, 1220],
-    unit: 'mm',
-    why: 'the sheet most dealers cut from, where the table of boards knows none',
-    source: 'practice'
-  },
   staves: {
     value: 12,
     unit: '1',

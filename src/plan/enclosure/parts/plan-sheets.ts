@@ -5,12 +5,11 @@ import type { Panel } from '../../../contract/boxes/panel.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import type { WorkWay } from '../../../contract/systems/words.ts'
 import { inMm } from '../../../domain/digits.ts'
-import { boards } from '../../../domain/material/boards.ts'
 import { present } from '../../../domain/present.ts'
 import { nestPanels } from '../../../domain/sheet/nest-panels.ts'
+import { usualSheets } from '../../../domain/sheet/usual-sheets.ts'
 import { type Accuracy, accuracyOf } from '../../request/defaults.ts'
 import { type Part, runPart } from '../../request/part.ts'
-import { boxPlanDefaults } from './defaults.ts'
 
 export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
 
@@ -36,22 +35,11 @@ function kerfOf(way: WorkWay | undefined): number | undefined {
 export function sheetRequest({ board, workshop }: Cut, panels: BoxLayout['panels']): SheetPlanRequest {
   const { way } = workshop ?? {}
   const { kerfM = kerfOf(way), ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> = board.sheet ?? {}
-  const kinds = new Map(panels.map(panel => [`${panel.material} ${panel.thicknessM}`, panel]))
+  const named = ({ material, thicknessM }: Pick<Panel, 'material' | 'thicknessM'>) =>
+    `${inMm(thicknessM, 1)} ${material}`
   return {
     panels: panels.map(sheetPanel),
-    sheets: [...kinds.values()].map(({ material, thicknessM }) => {
-      const { grained, sheetsMm } = boards[material]
-      const [lengthMm, widthMm] = sheetsMm[0] ?? boxPlanDefaults.sheetMm.value
-      return {
-        name: `${inMm(thicknessM, 1)} ${material}`,
-        material,
-        thicknessM,
-        grain: grained ? ('length' as const) : ('none' as const),
-        lengthM: lengthMm / 1000,
-        widthM: widthMm / 1000,
-        ...given
-      }
-    }),
+    sheets: usualSheets(panels, named).map(sheet => ({ ...sheet, ...given })),
     ...present({ kerfM })
   }
 }
