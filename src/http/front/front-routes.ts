@@ -86,7 +86,7 @@ function wrong(reply: FastifyReply, { form, typed, spoken }: Asked, faults: read
   if (form === HTML) return sendForm(reply, { status: 400, typed, spoken, faults })
   const errors = faults.map(({ field, text }) => ({
     pointer: field === undefined ? '' : `/${field.path.replaceAll('.', '/')}`,
-    ...(field === undefined ? {} : { parameter: field.name }),
+    ...present({ parameter: field?.name }),
     code: 'invalid-field',
     detail: text
   }))

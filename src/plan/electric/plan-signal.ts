@@ -30,7 +30,7 @@ export function planSignal(
     {
       ...signal,
       systemVoltageV: amplifierV,
-      ...(supply.converter === undefined ? {} : { vehicleVoltageV: supply.systemVoltageV }),
+      ...present({ vehicleVoltageV: supply.converter && supply.systemVoltageV }),
       amplifier: {
         powerW: joined.amplifierPowerW / joined.outputs,
         loadOhm: joined.loadOhm,

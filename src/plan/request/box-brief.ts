@@ -71,7 +71,7 @@ export const withEnclosure = (brief: BoxBrief, enclosure: PlanEnclosure): BoxBri
 function boxDrivers({ driver, driverCount }: ResolvedPlan, face: Face): BoxBrief['drivers'] {
   const { sdM2, xmaxM } = driver.sheet
   return {
-    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, planDefaults.labelLetters.value) }),
+    ...present({ label: driver.name?.slice(0, planDefaults.labelLetters.value) }),
     count: driverCount,
     ...driver.mounting,
     ...present({ face: face === 'front' ? undefined : face, sdM2, xmaxM })

@@ -52,7 +52,7 @@ function figuresOf(
     netVolumeM3: volume.netM3,
     outerVolumeM3: outer.widthM * outer.heightM * outer.depthM,
     massKg,
-    ...(tuningHz === undefined || candidate.kind === 'closed' ? {} : { tuningHz }),
+    ...present({ tuningHz: candidate.kind === 'closed' ? undefined : tuningHz }),
     f3Hz,
     levelDb: Math.min(playedDb, highestDb ?? playedDb),
     coneExcursionM,

@@ -15,7 +15,7 @@ export function planDrivers({ driver, air }: PlanRequest, joined: JoinedDrivers 
   const { ratedOhm: _, ...coils } = driver.coils
   const request = {
     driver: ratedSheet(driver),
-    coils: { ...coils, ...(joined === undefined ? {} : { wanted: joined.connection }) },
+    coils: { ...coils, ...present({ wanted: joined?.connection }) },
     ...present({ air })
   }
   return runPart(request, completeDriverParameters)

@@ -69,20 +69,24 @@ const sizeBehind = {
 
 const roomBehindPort = ({ space, portFace }: BoxBrief): number | undefined => space[sizeBehind[portFace]]
 
+/** Room for the length of a port, where the space is known. */
+const within = (straightM: number | undefined, foldedM = 0): Pick<Wish, 'space'> =>
+  straightM === undefined ? {} : { space: { straightM: straightM + foldedM } }
+
 /** A port of the area asked for; whether it finds its length in the box the layout tells. */
 function wishOfArea(brief: BoxBrief, form: PortForm, areaM2: number): Wish {
   const { widthM, heightM, depthM } = brief.space
   if (form === 'round') {
     const tubes = tubesOfArea(areaM2) ?? { count: 1, diameterM: Math.sqrt((4 * areaM2) / Math.PI) }
     const straightM = roomBehindPort(brief)
-    return { port: { kind: 'round', ...tubes }, ...(straightM === undefined ? {} : { space: { straightM } }) }
+    return { port: { kind: 'round', ...tubes }, ...within(straightM) }
   }
   const along = isSideways(form) ? widthM : heightM
   const straightM = depthM === undefined || along === undefined ? undefined : depthM + along - brief.board.thicknessM
   return {
     port: { kind: 'slot', count: 1, ...slotOfArea(areaM2), walls: 'one-shared' },
     endModel: 'by-shape',
-    ...(straightM === undefined ? {} : { space: { straightM } })
+    ...within(straightM)
   }
 }
 
@@ -96,7 +100,7 @@ function wish(brief: BoxBrief, form: PortForm): Wish {
   const behindM = inside(form === 'round' ? roomBehindPort(brief) : space.depthM)
   const straightM = behindM === undefined ? undefined : behindM - board.thicknessM - boxPlanDefaults.mouthRoomM.value
   if (form === 'round' || widthM === undefined || heightM === undefined) {
-    return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
+    return { port: { kind: 'round' }, ...within(straightM) }
   }
   const [clearWidthM, clearHeightM] = [widthM - 2 * board.thicknessM, heightM - 2 * board.thicknessM]
   const foldedM = (isSideways(form) ? clearWidthM : clearHeightM) - boxPlanDefaults.mouthRoomM.value
@@ -108,7 +112,7 @@ function wish(brief: BoxBrief, form: PortForm): Wish {
   return {
     port: { kind: 'slot', count: 1, ...(isSideways(form) ? whole(clearHeightM) : half) },
     endModel: 'by-shape',
-    ...(straightM === undefined ? {} : { space: { straightM: straightM + foldedM } })
+    ...within(straightM, foldedM)
   }
 }
 
