@@ -64,7 +64,9 @@ const read = new Map<string, readonly Part[]>()
 
 /** Templates are few and ours, so the memory stays small. */
 function known(template: string): readonly Part[] {
-  const found = read.get(template) ?? partsOf(template, false)
+  const before = read.get(template)
+  if (before !== undefined) return before
+  const found = partsOf(template, false)
   read.set(template, found)
   return found
 }
@@ -76,7 +78,9 @@ const figure = (value: Printable, { decimalMark }: Writing): string =>
 const isFigure = (value: Printable): boolean =>
   typeof value === 'number' || /^[-−]?\d+(\.\d+)?( [×/] \d+(\.\d+)?)*( \S{1,5})?$/.test(value)
 
-const word = (value: Printable, writing: Writing): string => (isFigure(value) ? figure(value, writing) : String(value))
+/** Where figures are written with a point there is nothing to tell apart. */
+const word = (value: Printable, writing: Writing): string =>
+  writing.decimalMark !== '.' && isFigure(value) ? figure(value, writing) : String(value)
 
 function branchOf(
   branches: ReadonlyMap<string, readonly Part[]>,

@@ -88,7 +88,7 @@ describe('a short count of sheets', () => {
         thicknessM: 0.018
       }))
       const request: SheetPlanRequest = { panels, sheets: [sheet], kerfM: 0.003, trimM: 0.01 }
-      const { sheetCount: count, leastUsedShare } = quickSheetCount(request)
+      const { sheetCount: count, leastUsedShare } = quickSheetCount(request, { work: 'glance', evenly: true })
       const area = panels.reduce((sum, { lengthM, widthM }) => sum + lengthM * widthM, 0)
       expect(count).toBeGreaterThanOrEqual(Math.ceil(area / (2.42 * 1.2)))
       expect(leastUsedShare).toBeLessThanOrEqual(area / (count * 2.42 * 1.2) + 1e-9)

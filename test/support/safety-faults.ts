@@ -6,6 +6,7 @@ type Answer = any
 /** How a step says what no caution says, read beside the register. */
 const stepWords: Readonly<Record<string, RegExp>> = {
   'single-cell': /1\.5 V cell/,
+  'forbidden-ground-bolt': /never a bolt of a seat, a belt or an airbag/,
   'seat-back': /seat back is locked/,
   'boot-access': /must stay within reach/,
   'seat-plug': /not under a seat whose plug/,

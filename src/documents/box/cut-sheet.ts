@@ -1,82 +1,21 @@
 /** The drawing of one sheet: panels where they lie, numbered cuts, offcuts hatched, and the cuts as a list. */
-import type { LaidPiece, Offcut, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
+import type { Offcut, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
 import { told } from '../../domain/say.ts'
+import { type Drawn, drawnDisc, type Spot } from '../draw/clear-texts.ts'
 import { columnWidth, cutList, type ListPlace, rowHeight } from '../draw/cut-list-text.ts'
 import { dimension, dimensionUnit, figure, lengthText, type Reader } from '../draw/number-text.ts'
-import { panelName, sheetName } from '../draw/panel-name.ts'
+import { sheetName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
 import { type Drawing, materialTitle, type PaperSize, scaleFor } from '../panels/panel-drawing.ts'
-
-interface Frame {
-  readonly x: number
-  readonly y: number
-  readonly perM: number
-  readonly paper: Reader
-}
+import { drawnWords, fitted, pieceFigure, type SheetFrame } from './sheet-pieces.ts'
 
 const margin = 8
 /** Title block and the line above the sheet. */
 const foot = 22
 
-/** The largest size at which a text fits a width; undefined when it would be unreadable. */
-function fitted(text: string, width: number, largest: number): number | undefined {
-  const size = Math.min(largest, (width - 1.5) / (0.62 * [...text].length))
-  return size >= 1.7 ? size : undefined
-}
-
-function pieceLabel({ panel, copy, lengthM, widthM }: LaidPiece, frame: Frame): string {
-  const [w, h] = [lengthM * frame.perM, widthM * frame.perM]
-  const name = `${panelName(panel, frame.paper)} ${copy}`
-  const size = `${dimension(lengthM, frame.paper)} × ${dimension(widthM, frame.paper)}`
-  const upright = h > w * 1.4
-  const [along, across] = upright ? [h, w] : [w, h]
-  const nameSize = fitted(name, along, 3.6)
-  const sizeSize = fitted(size, along, 2.8)
-  const two = across > 8.5 && nameSize !== undefined && sizeSize !== undefined
-  const lines = two
-    ? [[name, nameSize, true] as const, [size, sizeSize, false] as const]
-    : nameSize !== undefined && across > 3
-      ? [[name, Math.min(nameSize, across * 0.6), true] as const]
-      : []
-  return lines
-    .map(([text, fontSize, bold], index) => {
-      const offset = two ? (index === 0 ? -0.8 : 3.4) : fontSize * 0.35
-      return textAt(upright ? offset : 0, upright ? 0 : offset, text, {
-        size: fontSize,
-        anchor: 'middle',
-        bold,
-        ...(upright ? { turn: -90 } : {})
-      })
-    })
-    .join('')
-}
-
-function pieceFigure(piece: LaidPiece, frame: Frame): string {
-  const [w, h] = [piece.lengthM * frame.perM, piece.widthM * frame.perM]
-  const [x, y] = [frame.x + piece.xM * frame.perM, frame.y + piece.yM * frame.perM]
-  const rect = element('rect', {
-    x,
-    y,
-    width: w,
-    height: h,
-    fill: ink.wood,
-    class: 'wood',
-    stroke: ink.text,
-    'stroke-width': 0.35
-  })
-  return (
-    rect +
-    element(
-      'g',
-      { transform: `translate(${(x + w / 2).toFixed(2)} ${(y + h / 2).toFixed(2)})` },
-      pieceLabel(piece, frame)
-    )
-  )
-}
-
 /** Offcuts carry slanted lines, so that they are told from panels without colour. */
-function offcutFigure({ xM, yM, lengthM, widthM, reusable }: Offcut, frame: Frame): string {
+function offcutFigure({ xM, yM, lengthM, widthM, reusable }: Offcut, frame: SheetFrame): string {
   const [w, h] = [lengthM * frame.perM, widthM * frame.perM]
   const [x, y] = [frame.x + xM * frame.perM, frame.y + yM * frame.perM]
   const lines: string[] = []
@@ -101,18 +40,26 @@ function offcutFigure({ xM, yM, lengthM, widthM, reusable }: Offcut, frame: Fram
   return lines.join('') + plate
 }
 
-function cutFigure({ step, along, atM, fromM, toM }: SheetCut, frame: Frame): string {
+/** A cut with its number, which stands on it where it covers neither words nor another number: at its start if it can. */
+function cutFigure({ step, along, atM, fromM, toM }: SheetCut, frame: SheetFrame, drawn: Drawn[]): string {
   const at = atM * frame.perM
   const [from, to] = [fromM * frame.perM, toM * frame.perM]
-  const [x1, y1, x2, y2] =
-    along === 'length'
-      ? [frame.x + from, frame.y + at, frame.x + to, frame.y + at]
-      : [frame.x + at, frame.y + from, frame.x + at, frame.y + to]
+  const onCut = (share: number): Spot => {
+    const way = from + share * (to - from)
+    return along === 'length' ? { x: frame.x + way, y: frame.y + at } : { x: frame.x + at, y: frame.y + way }
+  }
+  const radius = to - from < 12 ? 1.6 : 2.1
+  const covered = (spot: Spot) => drawn.filter(isNear => isNear(spot, radius)).length
+  const spots = numberShares.map(onCut)
+  const number = spots.find(spot => covered(spot) === 0) ?? spots.reduce((a, b) => (covered(b) < covered(a) ? b : a))
+  drawn.push(drawnDisc(number, radius))
+  const [start, end] = [onCut(0), onCut(1)]
+  const ends = { x1: start.x, y1: start.y, x2: end.x, y2: end.y }
   return (
-    element('line', { x1, y1, x2, y2, stroke: ink.cut, class: 'cut', 'stroke-width': 0.45 }) +
-    element('circle', { cx: x1, cy: y1, r: 2.1, fill: ink.cut, class: 'bubble' }) +
-    textAt(x1, y1 + 0.8, String(step), {
-      size: step > 99 ? 1.7 : 2.2,
+    element('line', { ...ends, stroke: ink.cut, class: 'cut', 'stroke-width': 0.45 }) +
+    element('circle', { cx: number.x, cy: number.y, r: radius, fill: ink.cut, class: 'bubble' }) +
+    textAt(number.x, number.y + 0.37 * radius, String(step), {
+      size: step > 99 ? 1.7 : 1.05 * radius,
       anchor: 'middle',
       colour: ink.paper,
       className: 'bubble-text',
@@ -120,6 +67,9 @@ function cutFigure({ step, along, atM, fromM, toM }: SheetCut, frame: Frame): st
     })
   )
 }
+
+/** Shares of a cut at which its number is tried. */
+const numberShares = [0, 1, 0.12, 0.88, 0.25, 0.75, 0.4, 0.6, 0.5]
 
 function sheetFoot(layout: SheetLayout, paper: Reader, scale: number, size: PaperSize): string {
   const y = size.height - 15
@@ -196,7 +146,8 @@ function arrangementOf({ lengthM, widthM, cuts }: SheetLayout, size: PaperSize):
 export function cutSheet(layout: SheetLayout, id: string, paper: Reader, size: PaperSize): Drawing {
   const { scale, list } = arrangementOf(layout, size)
   const perM = 1000 / scale
-  const frame: Frame = { x: margin, y: margin + 6, perM, paper }
+  const frame: SheetFrame = { x: margin, y: margin + 6, perM, paper }
+  const drawn = layout.pieces.flatMap(piece => [...drawnWords(piece, frame)])
   const svg = svgDocument(
     {
       id,
@@ -219,7 +170,7 @@ export function cutSheet(layout: SheetLayout, id: string, paper: Reader, size: P
       'stroke-width': 0.2,
       'stroke-dasharray': '2 1.2'
     }),
-    ...layout.cuts.map(cut => cutFigure(cut, frame)),
+    ...layout.cuts.map(cut => cutFigure(cut, frame, drawn)),
     cutList(layout.cuts, list, paper),
     sheetFoot(layout, paper, scale, size)
   )
@@ -233,7 +184,7 @@ export function cutSheet(layout: SheetLayout, id: string, paper: Reader, size: P
 }
 
 function rectangle(
-  { x, y, perM }: Frame,
+  { x, y, perM }: SheetFrame,
   insetM: number,
   { lengthM, widthM }: SheetLayout,
   look: Readonly<Record<string, string | number>>

@@ -35,7 +35,7 @@ export function element(
 export const placedBelow = (svg: string, y: number): string =>
   svg.replace('<svg xmlns="http://www.w3.org/2000/svg"', `<svg y="${coordinate(y)}"`)
 
-interface TextStyle {
+export interface SvgTextStyle {
   readonly size: number
   readonly anchor?: 'start' | 'middle' | 'end'
   readonly colour?: string
@@ -50,7 +50,7 @@ export function textAt(
   x: number,
   y: number,
   content: string,
-  { size, anchor = 'start', colour = ink.text, className = 'ink', bold = false, turn }: TextStyle
+  { size, anchor = 'start', colour = ink.text, className = 'ink', bold = false, turn }: SvgTextStyle
 ): string {
   return element(
     'text',

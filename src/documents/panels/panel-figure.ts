@@ -2,12 +2,13 @@
 import type { PanelPoint } from '../../contract/boxes/box-hardware.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import { told } from '../../domain/say.ts'
+import { clearTexts, type PlacedText, type Spot, type TextPlace } from '../draw/clear-texts.ts'
 import { dimension, figure } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
 import { alongU, alongV, line, type PanelExtent, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
-import { centreMark, holeLabel, holeShape, screwHoles } from './panel-holes.ts'
-import { edgeStripM, panelMarks } from './panel-marks.ts'
+import { centreMark, drawnHoles, holeLabel, holeShape, sameCentre, screwHoles } from './panel-holes.ts'
+import { drawnMarks, edgeStripM, markNames, panelMarks, uprightTurn } from './panel-marks.ts'
 
 /** Space round a panel for its dimensions [mm of paper]. */
 export const margin = { left: 16, right: 12, top: 12, bottom: 16 } as const
@@ -73,31 +74,33 @@ function outlineDimensions(panel: Panel, frame: PanelFrame, extent: PanelExtent)
 /** Notes along an edge stand clear of the strip of what stands on it. */
 const noteDepth = (panel: Panel, { perM }: PanelFrame) => Math.max(3, edgeStripM(panel) * perM + 2.4)
 
-/** Lengths of slanted edges, written inside along them. */
-function slantedEdges(panel: Panel, frame: PanelFrame): string {
-  const { outline } = panel
-  return outline
-    .map((from, index) => {
-      const to = outline[(index + 1) % outline.length] as PanelPoint
-      const [du, dv] = [to.uM - from.uM, to.vM - from.vM]
-      if (Math.abs(du) < 5e-4 || Math.abs(dv) < 5e-4) return ''
-      const { x, y, turn } = insideEdge(from, to, frame, noteDepth(panel, frame) + 4)
-      return textAt(x, y, dimension(Math.hypot(du, dv), frame.paper), { size: line.text, anchor: 'middle', turn })
-    })
-    .join('')
+/** Shares of an edge at which a note is tried. */
+const tryShares = [0.5, 0.3, 0.7, 0.15, 0.85]
+
+/** Inside an edge, as near to it as `by` first. */
+function besideEdge(from: PanelPoint, to: PanelPoint, frame: PanelFrame, by: number): readonly TextPlace[] {
+  const [a, b] = [from, to].map(({ uM, vM }) => ({ x: toX(uM, frame), y: toY(vM, frame) })) as [Spot, Spot]
+  const length = Math.hypot(b.x - a.x, b.y - a.y)
+  const turn = uprightTurn(a, b)
+  return [by, by + line.text + 1].flatMap(depth =>
+    tryShares.map(share => ({
+      x: a.x + share * (b.x - a.x) + (depth * (b.y - a.y)) / length,
+      y: a.y + share * (b.y - a.y) - (depth * (b.x - a.x)) / length,
+      turn
+    }))
+  )
 }
 
-/** A point inside the middle of an edge and the angle at which a text along it can be read. */
-function insideEdge(from: PanelPoint, to: PanelPoint, frame: PanelFrame, by: number) {
-  const [ax, ay, bx, by_] = [toX(from.uM, frame), toY(from.vM, frame), toX(to.uM, frame), toY(to.vM, frame)]
-  const angle = (Math.atan2(by_ - ay, bx - ax) * 180) / Math.PI
-  const length = Math.hypot(bx - ax, by_ - ay)
-  const turn = angle > 90 || angle <= -90 ? angle + 180 : angle
-  return {
-    x: (ax + bx) / 2 + (by * (by_ - ay)) / length,
-    y: (ay + by_) / 2 - (by * (bx - ax)) / length + 0.8,
-    turn
-  }
+/** Lengths of slanted edges, written inside along them. */
+function slantedEdges(panel: Panel, frame: PanelFrame): readonly PlacedText[] {
+  const { outline } = panel
+  return outline.flatMap((from, index) => {
+    const to = outline[(index + 1) % outline.length] as PanelPoint
+    const [du, dv] = [to.uM - from.uM, to.vM - from.vM]
+    if (Math.abs(du) < 5e-4 || Math.abs(dv) < 5e-4) return []
+    const places = besideEdge(from, to, frame, noteDepth(panel, frame) + 4)
+    return [{ text: dimension(Math.hypot(du, dv), frame.paper), places, style: { size: line.text } }]
+  })
 }
 
 /** Space that the centre dimensions of a panel need above and beside it. */
@@ -112,7 +115,7 @@ export function cornerSpace(panel: Panel): { readonly below: number; readonly le
   return { below: step * Math.max(0, below.length - 1), left: step * Math.max(0, beside.length - 1) }
 }
 
-function edgeNotes(panel: Panel, frame: PanelFrame): string {
+function edgeNotes(panel: Panel, frame: PanelFrame): readonly PlacedText[] {
   const { outline, edges } = panel
   const { language } = frame.paper
   return edges
@@ -120,7 +123,6 @@ function edgeNotes(panel: Panel, frame: PanelFrame): string {
     .map(({ edge, tiltDeg, longFace, roundingRadiusM }) => {
       const from = outline[edge] as PanelPoint
       const to = outline[(edge + 1) % outline.length] as PanelPoint
-      const { x, y, turn } = insideEdge(from, to, frame, noteDepth(panel, frame))
       const notes = [
         ...(Math.abs(tiltDeg) > 0.05
           ? [told(language, `draw.saw-${longFace}-long`, { angle: figure(Math.abs(tiltDeg), 1, frame.paper) })]
@@ -129,15 +131,9 @@ function edgeNotes(panel: Panel, frame: PanelFrame): string {
           ? []
           : [told(language, 'draw.round', { radius: dimension(roundingRadiusM, frame.paper) })])
       ]
-      return textAt(x, y, notes.join(', '), {
-        size: line.small,
-        anchor: 'middle',
-        colour: ink.limit,
-        className: 'limit-text',
-        turn
-      })
+      const style = { size: line.small, colour: ink.limit, className: 'limit-text' }
+      return { text: notes.join(', '), places: besideEdge(from, to, frame, noteDepth(panel, frame)), style }
     })
-    .join('')
 }
 
 /** Grain as an arrow in the lower right of the panel. */
@@ -167,12 +163,6 @@ function grainArrow({ grain, lengthAlong }: Panel, frame: PanelFrame, extent: Pa
   )
 }
 
-/** How many of the holes before one have its centre: their numbers stand side by side. */
-const sameCentre = (cutOuts: Panel['cutOuts'], index: number) =>
-  cutOuts
-    .slice(0, index)
-    .filter(({ uM, vM }) => Math.hypot(uM - (cutOuts[index]?.uM ?? 0), vM - (cutOuts[index]?.vM ?? 0)) < 1e-3).length
-
 export function panelFigure(panel: Panel, frame: PanelFrame): string {
   const extent = extentOf(panel)
   return [
@@ -183,8 +173,10 @@ export function panelFigure(panel: Panel, frame: PanelFrame): string {
     ...panel.cutOuts.map((cutOut, index) => holeLabel(cutOut, index + 1, frame, sameCentre(panel.cutOuts, index))),
     outlineDimensions(panel, frame, extent),
     centreDimensions(panel, frame, extent),
-    slantedEdges(panel, frame),
-    edgeNotes(panel, frame),
+    clearTexts(
+      [...slantedEdges(panel, frame), ...edgeNotes(panel, frame), ...markNames(panel, frame, extent)],
+      [...drawnMarks(panel, frame, extent), ...drawnHoles(panel, frame)]
+    ),
     grainArrow(panel, frame, extent)
   ].join('')
 }

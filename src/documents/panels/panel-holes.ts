@@ -1,6 +1,7 @@
 /** Holes and rebates of a panel: their shapes, screw circles, centre marks, numbers and words. Millimetres of paper. */
-import type { CutOut } from '../../contract/boxes/panel.ts'
+import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { saidOf, told } from '../../domain/say.ts'
+import { type Drawn, drawnBlock, drawnDisc } from '../draw/clear-texts.ts'
 import { dimension, figure, openingText, pilotText, type Reader } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
@@ -97,12 +98,20 @@ export function cutOutText(
   return [size + depth, ...screws]
 }
 
+const NUMBER_RADIUS = 2.3
+
+/** Beside the centre mark, past the numbers that stand at this centre already. */
+const numberPlace = ({ uM, vM }: CutOut, frame: PanelFrame, beside: number) => ({
+  x: toX(uM, frame) + 5 * beside + 3.4,
+  y: toY(vM, frame) - 3.4
+})
+
 /** @param beside  numbers that stand at this centre already */
 export function holeLabel(cutOut: CutOut, number: number, frame: PanelFrame, beside: number): string {
-  const [x, y] = [toX(cutOut.uM, frame) + 5 * beside, toY(cutOut.vM, frame)]
+  const { x, y } = numberPlace(cutOut, frame, beside)
   return (
-    element('circle', { cx: x + 3.4, cy: y - 3.4, r: 2.3, fill: ink.cut, class: 'bubble' }) +
-    textAt(x + 3.4, y - 2.5, String(number), {
+    element('circle', { cx: x, cy: y, r: NUMBER_RADIUS, fill: ink.cut, class: 'bubble' }) +
+    textAt(x, y + 0.9, String(number), {
       size: line.small,
       anchor: 'middle',
       colour: ink.paper,
@@ -111,3 +120,22 @@ export function holeLabel(cutOut: CutOut, number: number, frame: PanelFrame, bes
     })
   )
 }
+
+/** How many of the holes before one have its centre: their numbers stand side by side. */
+export const sameCentre = (cutOuts: readonly CutOut[], index: number) =>
+  cutOuts
+    .slice(0, index)
+    .filter(({ uM, vM }) => Math.hypot(uM - (cutOuts[index]?.uM ?? 0), vM - (cutOuts[index]?.vM ?? 0)) < 1e-3).length
+
+/** What names and notes keep clear of: the holes whole, their rings of screws and their numbers. */
+export const drawnHoles = ({ cutOuts }: Panel, frame: PanelFrame): readonly Drawn[] =>
+  cutOuts.flatMap((cutOut, index) => {
+    const { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, screwCircle } = cutOut
+    const middle = { x: toX(uM, frame), y: toY(vM, frame) }
+    const number = numberPlace(cutOut, frame, sameCentre(cutOuts, index))
+    const across = Math.max(diameterM, screwCircle?.diameterM ?? 0) * frame.perM
+    return [
+      kind === 'circle' ? drawnDisc(middle, across / 2) : drawnBlock(middle, widthM * frame.perM, heightM * frame.perM),
+      drawnDisc(number, NUMBER_RADIUS)
+    ]
+  })

@@ -2,18 +2,14 @@
 import type { Panel, PanelMark } from '../../contract/boxes/panel.ts'
 import { told } from '../../domain/say.ts'
 import { mapped } from '../../numeric/tuple.ts'
+import { type Drawn, drawnDisc, drawnLine, type PlacedText, type Spot } from '../draw/clear-texts.ts'
 import { dimension, lengthText, type Reader } from '../draw/number-text.ts'
 import { panelName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt, textWidth } from '../draw/svg.ts'
-import { line, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
+import { line, type PanelExtent, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
 
 export const marksOn = ({ copies }: Panel): readonly PanelMark[] => copies?.[0]?.marks ?? []
-
-interface Spot {
-  readonly x: number
-  readonly y: number
-}
 
 /** The middle line on paper, and the unit vector across it that points into the panel. */
 function onPaper({ from, to }: PanelMark, frame: PanelFrame, centre: Spot) {
@@ -41,53 +37,59 @@ export function edgeStripM(panel: Panel): number {
   return Math.max(0, ...marksOn(panel).map(mark => (isAtEdge(mark) ? mark.widthM : 0)))
 }
 
-/** Whether a text about a point would run into a hole. */
-function meetsHole({ x, y }: Spot, half: number, panel: Panel, frame: PanelFrame): boolean {
-  return panel.cutOuts.some(({ uM, vM, diameterM, widthM = 0, heightM = 0 }) => {
-    const [dx, dy] = [Math.abs(toX(uM, frame) - x), Math.abs(toY(vM, frame) - y)]
-    if (diameterM !== undefined) return Math.hypot(dx, dy) < (diameterM / 2) * frame.perM + half
-    return dx < (widthM / 2) * frame.perM + half && dy < (heightM / 2) * frame.perM + half
-  })
-}
-
-const styleAt = (turn: number) =>
-  ({ size: line.small, anchor: 'middle', colour: ink.quiet, className: 'quiet', turn }) as const
-
 /** Shares of the strip at which its name is tried; the middle belongs to the notes of the edge. */
-const tryShares = [0.27, 0.73, 0.12, 0.88]
+const tryShares = [0.27, 0.73, 0.12, 0.88, 0.5]
 
-/** Along the strip, on the side of the middle of the panel, or where no hole is; across a strip shorter than its name. */
-function label(mark: PanelMark, panel: Panel, frame: PanelFrame, centre: Spot): string {
+/** Along the strip, on the side of the middle of the panel first; beside a strip shorter than its name. */
+function nameOf(mark: PanelMark, frame: PanelFrame, centre: Spot): PlacedText {
   const text = `${panelName(mark.part, frame.paper)}${placeText(mark, frame)}`
+  const style = { size: line.small, colour: ink.quiet, className: 'quiet' }
   const { a, b, across } = onPaper(mark, frame, centre)
   const half = textWidth(text, line.small) / 2
-  const length = Math.hypot(b.x - a.x, b.y - a.y)
-  const off = (mark.widthM / 2) * frame.perM + 1.4
-  if (length < 2 * half) {
-    const side = Math.abs(across.x) > 0.5 ? (off + half) * Math.sign(across.x) : 0
-    return textAt((a.x + b.x) / 2 + side, (a.y + b.y) / 2 + 0.8, text, styleAt(0))
+  const off = (mark.widthM / 2) * frame.perM + 1.7
+  if (Math.hypot(b.x - a.x, b.y - a.y) < 2 * half) {
+    const aside = Math.abs(across.x) > 0.5 ? off + half : 0
+    const places = [1, -1].flatMap(sign =>
+      [0.5, 0.1, 0.9].map(share => ({
+        x: a.x + share * (b.x - a.x) + sign * aside * Math.sign(across.x),
+        y: a.y + share * (b.y - a.y) + (aside === 0 ? sign * across.y * off : 0),
+        turn: 0
+      }))
+    )
+    return { text, style, places }
   }
-  const spots = [1, -1].flatMap(sign =>
+  const turn = uprightTurn(a, b)
+  const places = [1, -1].flatMap(sign =>
     tryShares.map(share => ({
       x: a.x + share * (b.x - a.x) + sign * across.x * off,
-      y: a.y + share * (b.y - a.y) + sign * across.y * off
+      y: a.y + share * (b.y - a.y) + sign * across.y * off,
+      turn
     }))
   )
-  const at = spots.find(spot => !meetsHole(spot, half * 0.7, panel, frame)) ?? (spots[0] as Spot)
+  return { text, style, places }
+}
+
+/** Direction of a line on paper as a text is read along it [°]. */
+export function uprightTurn(a: Spot, b: Spot): number {
   const angle = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI
-  const turn = angle > 90 || angle <= -90 ? angle + 180 : angle
-  // A text stands on its base line: half its height brings it to the middle of the gap.
-  const radians = (turn * Math.PI) / 180
-  return textAt(at.x - 0.8 * Math.sin(radians), at.y + 0.8 * Math.cos(radians), text, styleAt(turn))
+  return angle > 90 || angle <= -90 ? angle + 180 : angle
+}
+
+/** The long sides of a strip on paper, from the one towards the middle of the panel. */
+function sidesOf(mark: PanelMark, frame: PanelFrame, centre: Spot): readonly (readonly [Spot, Spot])[] {
+  const { a, b, across } = onPaper(mark, frame, centre)
+  const half = (mark.widthM / 2) * frame.perM
+  const moved = (spot: Spot, sign: number) => ({
+    x: spot.x + sign * half * across.x,
+    y: spot.y + sign * half * across.y
+  })
+  return [1, -1].map(sign => [moved(a, sign), moved(b, sign)] as const)
 }
 
 function strip(mark: PanelMark, frame: PanelFrame, centre: Spot): string {
-  const { a, b, across } = onPaper(mark, frame, centre)
-  const half = (mark.widthM / 2) * frame.perM
-  const corner = (spot: Spot, sign: number) =>
-    `${(spot.x + sign * half * across.x).toFixed(2)},${(spot.y + sign * half * across.y).toFixed(2)}`
+  const [[a, b], [d, c]] = sidesOf(mark, frame, centre) as [readonly [Spot, Spot], readonly [Spot, Spot]]
   return element('polygon', {
-    points: [corner(a, 1), corner(b, 1), corner(b, -1), corner(a, -1)].join(' '),
+    points: [a, b, c, d].map(({ x, y }) => `${x.toFixed(2)},${y.toFixed(2)}`).join(' '),
     fill: 'none',
     stroke: ink.quiet,
     class: 'thin',
@@ -106,21 +108,28 @@ function screw({ uM, vM }: { readonly uM: number; readonly vM: number }, frame: 
   )
 }
 
-export function panelMarks(
-  panel: Panel,
-  frame: PanelFrame,
-  extent: { readonly uM: number; readonly vM: number }
-): string {
-  const centre = { x: toX(extent.uM / 2, frame), y: toY(extent.vM / 2, frame) }
+const middleOf = ({ uM, vM }: PanelExtent, frame: PanelFrame): Spot => ({
+  x: toX(uM / 2, frame),
+  y: toY(vM / 2, frame)
+})
+
+/** Strips and screws; their names stand where nothing else does. */
+export function panelMarks(panel: Panel, frame: PanelFrame, extent: PanelExtent): string {
+  const centre = middleOf(extent, frame)
   return marksOn(panel)
-    .map(
-      mark =>
-        strip(mark, frame, centre) +
-        label(mark, panel, frame, centre) +
-        mark.screws.map(at => screw(at, frame)).join('')
-    )
+    .map(mark => strip(mark, frame, centre) + mark.screws.map(at => screw(at, frame)).join(''))
     .join('')
 }
+
+export const markNames = (panel: Panel, frame: PanelFrame, extent: PanelExtent): readonly PlacedText[] =>
+  marksOn(panel).map(mark => nameOf(mark, frame, middleOf(extent, frame)))
+
+/** What names and notes keep clear of. */
+export const drawnMarks = (panel: Panel, frame: PanelFrame, extent: PanelExtent): readonly Drawn[] =>
+  marksOn(panel).flatMap(mark => [
+    ...sidesOf(mark, frame, middleOf(extent, frame)).map(([a, b]) => drawnLine(a, b)),
+    ...mark.screws.map(({ uM, vM }) => drawnDisc({ x: toX(uM, frame), y: toY(vM, frame) }, ARM))
+  ])
 
 const letterOf = (index: number) => String.fromCharCode(97 + (index % 26))
 

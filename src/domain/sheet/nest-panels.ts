@@ -181,7 +181,7 @@ function planBoard(
   const bound = sheetBound(group.kinds, group.sheetKinds, kerf)
   const { kinds, sheetKinds: sheets } = group
   const layout = searchLayout(
-    { kinds, sheets, kerf, random: randomStream(seed), work: workOfARequest * share },
+    { kinds, sheets, kerf, random: randomStream(seed), work: workOfARequest * share, evenly: true },
     bound.leastCost
   )
   requireComplete(group, layout, bound)

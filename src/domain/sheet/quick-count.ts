@@ -14,12 +14,18 @@ export interface QuickCount {
   readonly areaSheets: number
 }
 
-/** Placements weighed for one board: some ten milliseconds. */
-const WORK = 1.5e5
+/** Placements weighed for one board: a millisecond or two, and some ten of them. The cut plan proper weighs eight millions. */
+const WORK = { glance: 1.5e5, look: 1.2e6 } as const
 
-function counted({ kinds, sheetKinds: sheets }: BoardGroup, kerf: number): QuickCount {
+interface Care {
+  readonly work: keyof typeof WORK
+  readonly evenly: boolean
+}
+
+function counted({ kinds, sheetKinds: sheets }: BoardGroup, kerf: number, { work, evenly }: Care): QuickCount {
   const bound = sheetBound(kinds, sheets, kerf)
-  const found = searchLayout({ kinds, sheets, kerf, random: randomStream(1), work: WORK }, bound.leastCost)
+  const task = { kinds, sheets, kerf, random: randomStream(1), work: WORK[work], evenly }
+  const found = searchLayout(task, bound.leastCost)
   const shares = found.sheets.map(({ sheet, fill }) => {
     const { length = 1, width = 1 } = sheets[sheet] ?? {}
     return fill.area / (length * width)
@@ -33,12 +39,14 @@ function counted({ kinds, sheetKinds: sheets }: BoardGroup, kerf: number): Quick
 }
 
 /**
+ * @param care  a glance, or a look where much hangs on the count; `evenly` where the share of the emptiest sheet is asked for
  * @returns never fewer sheets than some plan needs, since each is a plan that was found
  * @throws DesignError as `nestPanels`
  */
-export function quickSheetCount(request: SheetPlanRequest): QuickCount {
+export function quickSheetCount(request: SheetPlanRequest, care: Care): QuickCount {
   const kerf = toUnits(request.kerfM ?? sheetDefaults.kerfM.value)
-  const counts = boardGroups(request, request.trimM ?? sheetDefaults.trimM.value).map(group => counted(group, kerf))
+  const groups = boardGroups(request, request.trimM ?? sheetDefaults.trimM.value)
+  const counts = groups.map(group => counted(group, kerf, care))
   return {
     sheetCount: counts.reduce((sum, each) => sum + each.sheetCount, 0),
     leastUsedShare: Math.min(1, ...counts.map(each => each.leastUsedShare)),

@@ -29,6 +29,8 @@ interface Task {
   readonly random: RandomStream
   /** Weighed placements the search may make: a measure of work, so that the same request gives the same plan. */
   readonly work: number
+  /** Whether a quarter of the work is spent even where no fewer sheets will do, for the larger offcut. */
+  readonly evenly: boolean
 }
 
 /** Spent work; shared by the steps of one search. */
@@ -43,7 +45,10 @@ const attemptsFor = (task: Task, tries: number) => Math.max(2, Math.round(tries 
 
 function tasteOf(worth: Float64Array, random: RandomStream, bold: boolean): Taste {
   const spread = bold ? 0.6 * random.uniform() : 0
-  const noisy = worth.map(value => value * (1 + spread * (random.uniform() - 0.5)))
+  const noisy = new Float64Array(worth)
+  for (let kind = 0; kind < noisy.length; kind++) {
+    noisy[kind] = (noisy[kind] as number) * (1 + spread * (random.uniform() - 0.5))
+  }
   return {
     worth: noisy,
     wastePenalty: bold ? 3 * random.uniform() : 1,
@@ -67,10 +72,10 @@ function bestFill(
     const fill = fillSheet(task.kinds, left, sheet, task.kerf, tasteOf(worth, task.random, attempt > 0))
     budget.spent += fill.work
     let value = 0
-    fill.taken.forEach((count, kind) => {
-      const piece = task.kinds[kind] as PieceKind
-      value += count * piece.length * piece.width * (worth[kind] ?? 1)
-    })
+    for (let kind = 0; kind < task.kinds.length; kind++) {
+      const { length, width } = task.kinds[kind] as PieceKind
+      value += (fill.taken[kind] as number) * length * width * (worth[kind] as number)
+    }
     if (value > bestValue) {
       bestValue = value
       best = fill
@@ -227,8 +232,8 @@ export function searchLayout(task: Task, leastCost: number): Layout {
     best = layout
     bestStanding = next
   }
-  const finished = () =>
-    bestStanding[0] === 0 && bestStanding[1] <= leastCost * (1 + 1e-9) && budget.spent > 0.25 * task.work
+  const least = task.evenly ? 0.25 * task.work : 0
+  const finished = () => bestStanding[0] === 0 && bestStanding[1] <= leastCost * (1 + 1e-9) && budget.spent > least
   for (let round = 0; budget.spent < 0.4 * task.work && !finished() && round < 200; round++) {
     const layout = pack(task, wanted, stock, worth, attemptsFor(task, 24), budget)
     worth = corrected(task, worth, layout)

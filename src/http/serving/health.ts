@@ -17,8 +17,9 @@ export function registerHealth(app: FastifyInstance): void {
   app.decorate('startDraining', () => {
     draining = true
   })
-  app.addHook('onSend', async (_request, reply) => {
+  app.addHook('onSend', (_request, reply, payload, done) => {
     if (draining) reply.header('connection', 'close')
+    done(null, payload)
   })
   const config = { always: true }
   app.get('/health/live', { config, schema: { hide: true }, logLevel: 'warn' }, (_request, reply) =>

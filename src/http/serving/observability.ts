@@ -91,11 +91,12 @@ function apart(registry: Registry, app: FastifyInstance, { metricsPort, host }: 
 export function registerObservability(app: FastifyInstance, settings: Settings, work: Work): Observed {
   const registry = new Registry()
   const meter = meters(registry, work)
-  app.addHook('onResponse', async (request, reply) => {
+  app.addHook('onResponse', (request, reply, done) => {
     const { method, routeOptions } = request
     const labels = { method, route: routeOptions.url ?? 'unknown', status: String(reply.statusCode) }
     meter.requests.observe(labels, reply.elapsedTime / 1000)
     logLine(app, reply)
+    done()
   })
   if (settings.metrics) {
     let server: Server | undefined

@@ -6,23 +6,21 @@ import type { FastifyInstance } from 'fastify'
 /** Time a request underway still has to arrive once the service closes. */
 const GRACE_MS = 1_000
 
+/** Whether a whole request has come whose answer has not left. */
+const isAtWork = (response: ServerResponse | undefined): boolean =>
+  response?.req.complete === true && !response.writableFinished
+
 export function registerUnfinished(app: FastifyInstance): void {
   const { server } = app
-  const latest = new Map<Socket, IncomingMessage | undefined>()
+  const latest = new Map<Socket, ServerResponse | undefined>()
   server.on('connection', (socket: Socket) => {
     latest.set(socket, undefined)
     socket.once('close', () => latest.delete(socket))
   })
-  server.on('request', (request: IncomingMessage, response: ServerResponse) => {
-    const { socket } = request
-    latest.set(socket, request)
-    response.once('close', () => {
-      if (latest.get(socket) === request) latest.set(socket, undefined)
-    })
-  })
+  server.on('request', ({ socket }: IncomingMessage, response: ServerResponse) => latest.set(socket, response))
   app.addHook('preClose', async () => {
     const sweep = setInterval(() => {
-      for (const [socket, request] of latest) if (request?.complete !== true) socket.destroy()
+      for (const [socket, response] of latest) if (!isAtWork(response)) socket.destroy()
     }, GRACE_MS)
     sweep.unref()
     server.once('close', () => clearInterval(sweep))

@@ -20,7 +20,7 @@ const overInterval = (p: Polynomial): number =>
   p.reduce((sum, c, i) => (i % 2 === 0 ? sum + (2 * c) / (i + 1) : sum), 0)
 
 /** Value at a point. */
-export const valueAt = (p: Polynomial, x: number): number => p.reduceRight((sum, c) => sum * x + c, 0)
+const valueAt = (p: Polynomial, x: number): number => p.reduceRight((sum, c) => sum * x + c, 0)
 
 function legendre(order: number): Polynomial {
   let [before, here]: [Polynomial, Polynomial] = [[1], [0, 1]]
@@ -37,13 +37,15 @@ function legendre(order: number): Polynomial {
 const power = (p: Polynomial, n: number): Polynomial =>
   Array.from({ length: n }).reduce<Polynomial>(out => times(out, p), [1])
 
+/** Matrices row by row in one array. */
 interface RitzBasis {
-  readonly functions: readonly Polynomial[]
+  /** φm at 0. */
+  readonly middle: Float64Array
   /** ∫ φm, ∫ φm φn, ∫ φm′ φn′, ∫ φm″ φn″ over [−1, 1]. */
-  readonly load: readonly number[]
-  readonly mass: readonly (readonly number[])[]
-  readonly slope: readonly (readonly number[])[]
-  readonly bend: readonly (readonly number[])[]
+  readonly load: Float64Array
+  readonly mass: Float64Array
+  readonly slope: Float64Array
+  readonly bend: Float64Array
 }
 
 function build(low: EndKind, high: EndKind, size: number): RitzBasis {
@@ -57,8 +59,15 @@ function build(low: EndKind, high: EndKind, size: number): RitzBasis {
   })
   const first = functions.map(derivative)
   const second = first.map(derivative)
-  const gram = (set: readonly Polynomial[]) => set.map(p => set.map(q => overInterval(times(p, q))))
-  return { functions, load: functions.map(overInterval), mass: gram(functions), slope: gram(first), bend: gram(second) }
+  const gram = (set: readonly Polynomial[]) =>
+    Float64Array.from(set.flatMap(p => set.map(q => overInterval(times(p, q)))))
+  return {
+    middle: Float64Array.from(functions, p => valueAt(p, 0)),
+    load: Float64Array.from(functions, overInterval),
+    mass: gram(functions),
+    slope: gram(first),
+    bend: gram(second)
+  }
 }
 
 const built = new Map<string, RitzBasis>()

@@ -1,7 +1,7 @@
 /** An attempt that fits, braced and in sizes that save a sheet where some do, and then its response: both alter the air. */
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import { present } from '../../domain/present.ts'
-import { type BoxPart, bracedBox, clears } from './parts/plan-box.ts'
+import { type BoxPart, bracedBox, clears, wholeBox } from './parts/plan-box.ts'
 import { planResponse, pressureIn, type ResponsePart } from './parts/plan-response.ts'
 import type { Setting } from './parts/setting.ts'
 import { type Attempt, enclosureOf } from './plan-attempts.ts'
@@ -16,10 +16,10 @@ export interface AttemptResponse {
 /** The box of the attempt with its braces; one that braces would crowd stays as it was, with its caution. */
 function finishedBox(setting: Setting, { candidate, port, box, leakQ }: Attempt): BoxPart {
   const pressurePa = box.done ? pressureIn(setting, enclosureOf(candidate, box, port, leakQ)) : undefined
-  if (!box.done || pressurePa === undefined) return box
+  if (!box.done || pressurePa === undefined) return wholeBox(box)
   const braced = bracedBox(setting.brief, box, pressurePa)
   const isAsked = setting.brief.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? braced : box
+  return isAsked || clears(braced) ? braced : wholeBox(box)
 }
 
 export function attemptResponse(

@@ -10,7 +10,7 @@ import { planDefaults } from '../request/defaults.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
 import type { GivenBox } from '../request/plan-leaflet.ts'
 import { pistonAreaM2, pistonDiameterM } from '../request/plan-piston.ts'
-import { type BoxPart, bracedBox, clears } from './parts/plan-box.ts'
+import { type BoxPart, bracedBox, clears, type TriedBoxPart, wholeBox } from './parts/plan-box.ts'
 import type { PlannedBox } from './parts/plan-candidates.ts'
 import { airSpeedsTried, type PortPart, portsTried, sweptPort } from './parts/plan-port.ts'
 import { type Attempt, regrownAttempt, type Sized, withBox } from './plan-attempts.ts'
@@ -81,10 +81,10 @@ function pressurePa(brief: BoxBrief, { netVolumeM3 }: GivenBox): number {
   return (stiffnessPa * (sweptVolumeM3(brief) ?? 0)) / netVolumeM3
 }
 
-function braced(brief: BoxBrief, box: BoxPart, given: GivenBox): BoxPart {
+function braced(brief: BoxBrief, box: TriedBoxPart, given: GivenBox): BoxPart {
   if (!box.done) return box
   const next = bracedBox(brief, box, pressurePa(brief, given))
-  return (brief.board.bracing !== undefined && next.done) || clears(next) ? next : box
+  return (brief.board.bracing !== undefined && next.done) || clears(next) ? next : wholeBox(box)
 }
 
 const unknown = waitingFor('the complete data of the driver')

@@ -7,7 +7,7 @@ import { present } from '../../domain/present.ts'
 import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { refusalSaid, waitingFor } from '../request/part.ts'
-import { type BoxPart, type BoxWish, clears } from './parts/plan-box.ts'
+import { type BoxWish, clears, type TriedBoxPart } from './parts/plan-box.ts'
 import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
 import { type BuiltEnclosure, protectionFor } from './parts/plan-response.ts'
@@ -18,7 +18,7 @@ import { boxMiss, missOf, portMiss } from './plan-miss.ts'
 interface Built {
   /** Absent for a closed box. */
   readonly port?: PortPart
-  readonly box: BoxPart
+  readonly box: TriedBoxPart
 }
 
 /** Losses the sizing counted with, so that the response is of the same box. */
@@ -30,7 +30,7 @@ function leakQOf({ alignment, kind }: EnclosureCandidate, sizing: SizingPart): n
 
 export function enclosureOf(
   candidate: PlannedBox,
-  box: BoxPart,
+  box: TriedBoxPart,
   port: PortPart | undefined,
   leakQ: number | undefined
 ): BuiltEnclosure {
@@ -96,7 +96,7 @@ export interface Attempt extends Sized, Built {
   readonly missShare: number
 }
 
-const attemptOf = (sized: Sized, box: BoxPart): Attempt => {
+const attemptOf = (sized: Sized, box: TriedBoxPart): Attempt => {
   const { port } = sized
   const made = port === undefined ? { box } : { port, box }
   return { ...sized, box, complaint: complaint(made), missShare: missOf(made) }

@@ -2,11 +2,11 @@
 import { strategies } from '../../contract/boxes/words.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
-import { type BoxPart, type BoxWish, clears, planBox } from './parts/plan-box.ts'
+import { type BoxWish, clears, planBox, type TriedBoxPart } from './parts/plan-box.ts'
 import { missOf } from './plan-miss.ts'
 
 /** The largest volume allowed, where it lacks little of the one wanted. */
-function sparedVolume(part: BoxPart, netVolumeM3: number): number | undefined {
+function sparedVolume(part: TriedBoxPart, netVolumeM3: number): number | undefined {
   const fault = part.done ? undefined : part.refusal.faults.find(({ field }) => field === 'netVolumeM3')
   const most = fault?.maximum
   const { sparedShare, underLargest } = enclosurePlanDefaults
@@ -14,7 +14,7 @@ function sparedVolume(part: BoxPart, netVolumeM3: number): number | undefined {
 }
 
 /** Grown as the caller wants, else balanced. */
-export function laidOut(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): BoxPart {
+export function laidOut(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): TriedBoxPart {
   const { strategy } = brief.space
   const first = planBox(brief, { ...wish, strategy })
   const spared = sparedVolume(first, wish.netVolumeM3)
@@ -26,9 +26,9 @@ export function laidOut(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): BoxPa
 const otherWays = strategies.filter(strategy => strategy !== 'balanced')
 
 /** @returns the first other way of growing in which everything clears, else the one that comes nearest to it; none where the caller wants one */
-export function regrown(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): BoxPart | undefined {
+export function regrown(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): TriedBoxPart | undefined {
   if (brief.space.strategy !== undefined) return undefined
-  let nearest: BoxPart | undefined
+  let nearest: TriedBoxPart | undefined
   for (const strategy of otherWays) {
     const next = planBox(brief, { ...wish, strategy })
     if (nearest === undefined || missOf({ box: next }) < missOf({ box: nearest })) nearest = next

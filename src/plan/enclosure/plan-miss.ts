@@ -1,12 +1,12 @@
 /** By how much a box and its port fail to fit, so that the nearest miss can be told from the others. */
 import type { Fault } from '../../domain/design-error.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
-import type { BoxPart } from './parts/plan-box.ts'
+import type { TriedBoxPart } from './parts/plan-box.ts'
 import type { PortPart } from './parts/plan-port.ts'
 
 interface Attempted {
   readonly port?: PortPart
-  readonly box: BoxPart
+  readonly box: TriedBoxPart
 }
 
 function faultShare({ value, minimum, maximum }: Fault): number {
@@ -28,7 +28,7 @@ export function portMiss(port: PortPart | undefined): number {
 }
 
 /** Room that is lacking round the parts, over the smallest side of the box. */
-export function boxMiss(box: BoxPart): number {
+export function boxMiss(box: TriedBoxPart): number {
   if (!box.done) return box.refusal.waiting ? 0 : Math.max(...box.refusal.faults.map(faultShare))
   const { clearances, outer } = box.outcome.result
   const least = Math.min(outer.widthM, outer.heightM, outer.depthM)

@@ -8,7 +8,7 @@ import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { waitingFor } from '../request/part.ts'
 import type { Wished } from './alternatives.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
-import type { BoxPart } from './parts/plan-box.ts'
+import { type BoxPart, wholeBox } from './parts/plan-box.ts'
 import type { PlannedBox, SizingPart } from './parts/plan-candidates.ts'
 import type { PortPart } from './parts/plan-port.ts'
 import type { ResponsePart } from './parts/plan-response.ts'
@@ -74,7 +74,7 @@ export function unfitting(
   return {
     sizing,
     ...(port !== undefined && portMiss(port) > boxMiss(box) ? { port } : {}),
-    box,
+    box: wholeBox(box),
     response: waitingFor('a box that fits'),
     chosen: candidate,
     fits: false,

@@ -9,7 +9,7 @@ import { runPart } from '../request/part.ts'
 import { onSawStep } from '../request/plan-imperial.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
 import { type BoxPart, clears } from './parts/plan-box.ts'
-import { planSheets, sheetRequest } from './parts/plan-sheets.ts'
+import { sheetRequest } from './parts/plan-sheets.ts'
 
 type Done = BoxPart & { readonly done: true }
 
@@ -69,6 +69,9 @@ function fitsSpace({ space: asked }: Pick<BoxBrief, 'space'>, { outer }: BoxLayo
   })
 }
 
+/** Where only the count matters. */
+const GLANCE = { work: 'glance', evenly: false } as const
+
 /** Moves after which the panels, as far as can be told without laying the box out, come from fewer sheets. */
 function* likelyMoves(brief: SheetBrief, layout: BoxLayout, sheetCount: number): Generator<Move> {
   const { ringsM, narrowM } = enclosurePlanDefaults
@@ -79,7 +82,7 @@ function* likelyMoves(brief: SheetBrief, layout: BoxLayout, sheetCount: number):
       const move = moveOf(layout, across * ringM, up * ringM)
       if (!fitsSpace(brief, layout, move)) continue
       const panels = layout.panels.map(panel => movedPanel(panel, move))
-      if (quickSheetCount(sheetRequest(brief, panels)).sheetCount < sheetCount) yield move
+      if (quickSheetCount(sheetRequest(brief, panels), GLANCE).sheetCount < sheetCount) yield move
     }
   }
 }
@@ -108,16 +111,14 @@ interface BoxOnSheets {
   readonly saving?: SheetSaving
 }
 
-const sheetsOf = (brief: SheetBrief, { outcome }: Done): number | undefined => {
-  const cut = planSheets(brief, outcome.result)
-  return cut.done ? cut.outcome.result.total.sheetCount : undefined
-}
+const sheetsOf = (brief: SheetBrief, { outcome }: Done): number =>
+  quickSheetCount(sheetRequest(brief, outcome.result.panels), { work: 'look', evenly: false }).sheetCount
 
 /** The box itself, or one of other proportions that is no worse and needs a sheet less. */
 export function onFewerSheets(brief: SheetBrief, box: BoxPart): BoxOnSheets {
   if (!box.done) return { box }
   const layout = box.outcome.result
-  const quick = quickSheetCount(sheetRequest(brief, layout.panels))
+  const quick = quickSheetCount(sheetRequest(brief, layout.panels), { work: 'glance', evenly: true })
   if (!worthTrying(quick)) return { box }
   let laidOut = 0
   for (const move of likelyMoves(brief, layout, quick.sheetCount)) {
@@ -125,7 +126,7 @@ export function onFewerSheets(brief: SheetBrief, box: BoxPart): BoxOnSheets {
     const other = remade(box, move)
     if (!other.done || !isNoWorse(other, box)) continue
     const [sheets, sheetsInstead] = [sheetsOf(brief, other), sheetsOf(brief, box)]
-    if (sheets === undefined || sheetsInstead === undefined || sheets >= sheetsInstead) return { box }
+    if (sheets >= sheetsInstead) return { box }
     return { box: other, saving: { instead: layout.outer, sheets, sheetsInstead } }
   }
   return { box }

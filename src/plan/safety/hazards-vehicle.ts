@@ -37,11 +37,20 @@ const holding: readonly Hazard[] = [
   {
     id: 'forbidden-anchor',
     harm: 'death',
-    steps: ['mount', 'make-ground'],
+    steps: ['mount'],
     barrier: say('danger.no-bolt-and-no-ring-of'),
     proof: say('danger.each-of-them-is-as-the'),
     hands: 'maker',
     caution: 'box-restraint'
+  },
+  {
+    id: 'forbidden-ground-bolt',
+    harm: 'death',
+    steps: ['make-ground'],
+    barrier: say('danger.no-bolt-and-no-ring-of'),
+    proof: say('danger.each-of-them-is-as-the'),
+    hands: 'maker',
+    basis: say('danger.vehicle-maker-s-handbook')
   },
   {
     id: 'seat-back',

@@ -74,7 +74,10 @@ describe('lower bound', () => {
         const sheets = [{ length: 250, width: 250, cost: 1, stock: 1000 }]
         const kinds = kindsOf(turned, copies)
         const bound = sheetBound(kinds, sheets, 0)
-        const layout = searchLayout({ kinds, sheets, kerf: 0, random: randomStream(1), work: 3e6 }, bound.leastCost)
+        const layout = searchLayout(
+          { kinds, sheets, kerf: 0, random: randomStream(1), work: 3e6, evenly: true },
+          bound.leastCost
+        )
         expect(layout.sheets.length).toBeGreaterThanOrEqual(bound.leastSheets)
         expect(layout.sheets.length).toBeLessThanOrEqual(5 * copies)
         expect(layout.missing.every(count => count === 0)).toBe(true)

@@ -63,10 +63,14 @@ function withCopies(parts: readonly Panel[]): readonly Panel[] {
   })
 }
 
+/** @throws DesignError `no-solution` */
+const requireAir = ({ netM3, volumes, chambers = [] }: BuiltBox) =>
+  leaveAir(volumes.grossM3, [netM3, ...chambers.map(chamber => chamber.netM3)])
+
 function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
   const { request, fixed, air } = resolved
   const [outer, inner] = [outerSize(built.sizes, built.inside.shell), innerSize(built.inside)]
-  leaveAir(built.volumes.grossM3, [built.netM3, ...(built.chambers ?? []).map(({ netM3 }) => netM3)])
+  requireAir(built)
   const panels = gathered(withCopies(parts))
   const fit = boxFit(request.limits, outer)
   return {
@@ -111,6 +115,27 @@ function outcomeOf<Result>(box: LaidOutBox, view: (layout: BoxLayout) => Result)
  * @check  640 × 400 × 380 mm of 18 mm board → 75.630464 l inside, 16.24 kg at 750 kg/m³
  */
 export const layOutBox = (request: BoxRequest): Outcome<BoxLayout> => outcomeOf(laidOut(request), layout => layout)
+
+/** What tells whether a box will do: its sizes, its air, and the room round everything in it. */
+export interface TriedBox extends Pick<BoxLayout, 'outer' | 'clearances'> {
+  readonly volume: Pick<BoxLayout['volume'], 'netM3'>
+}
+
+/**
+ * The same box, only to see whether it will do: half the work.
+ *
+ * @throws DesignError as `layOutBox`
+ */
+export function tryBox(request: BoxRequest): Outcome<TriedBox> {
+  const { built, resolved, contents, assumed } = laidOut(request)
+  requireAir(built)
+  const result = {
+    outer: outerSize(built.sizes, built.inside.shell),
+    volume: { netM3: built.netM3 },
+    clearances: boxClearances(built, resolved, contents).map(toldGap)
+  }
+  return { result, cautions: [], assumed, sources: [], basis: [] }
+}
 
 /** A box as what it is put together from: its boards one by one, and what is set into them. */
 export interface BoxSolids {

@@ -2,7 +2,7 @@
 import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
 import { DesignError } from '../../design-error.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
-import type { BraceAir, BracedTask } from '../stiffness/brace-plan.ts'
+import { type BraceAir, type BracedTask, noBraceAir } from '../stiffness/brace-plan.ts'
 import { braceAirOf, netAirM3 } from './build-box.ts'
 import type { OuterSizes } from './size-refusals.ts'
 
@@ -21,10 +21,31 @@ function whereThereIsRoom<Value>(make: () => Value): Value | undefined {
   }
 }
 
+type KnownBraces = Map<string, BraceAir | undefined>
+
+/** Wood of the braces by size of box, as long as the task lives: one size is asked for again and again. */
+const knownBraces = new WeakMap<BracedTask, KnownBraces>()
+
+/** None where the boards leave no inside. */
+function bracesAt(resolved: BracedTask, sizes: ShellSizes): BraceAir | undefined {
+  if (resolved.plan === undefined) return noBraceAir
+  const known: KnownBraces = knownBraces.get(resolved) ?? new Map()
+  knownBraces.set(resolved, known)
+  const key = `${sizes.widthM} ${sizes.heightM} ${sizes.depthM}`
+  if (!known.has(key)) {
+    known.set(
+      key,
+      whereThereIsRoom(() => braceAirOf(resolved, sizes))
+    )
+  }
+  return known.get(key)
+}
+
 /** Net volume, or −∞ where the boards leave no inside. */
 export function netOf(resolved: BracedTask, outer: OuterSizes): number {
   const sizes = sizesOf(resolved, outer)
-  return whereThereIsRoom(() => netAirM3(resolved, sizes, braceAirOf(resolved, sizes))) ?? -Infinity
+  const braces = bracesAt(resolved, sizes)
+  return (braces && whereThereIsRoom(() => netAirM3(resolved, sizes, braces))) ?? -Infinity
 }
 
 /** A micrometre, or a millionth of the path: far below the step of any saw. */
@@ -69,15 +90,14 @@ export function sizeReaching(
   const at = (value: number) => sizesOf(resolved, line(value))
   const netWith = (value: number, braces: BraceAir) =>
     (whereThereIsRoom(() => netAirM3(resolved, at(value), braces)) ?? -Infinity) - target
-  const bracesAt = (value: number) => whereThereIsRoom(() => braceAirOf(resolved, at(value)))
   let value: number | undefined
-  let braces = bracesAt(range.high)
+  let braces = bracesAt(resolved, at(range.high))
   for (let turn = 0; turn < WOOD_TURNS && braces !== undefined; turn++) {
     const before: BraceAir = braces
     const excess = (each: number) => netWith(each, before)
     value = value === undefined ? reached(range, excess) : reachedNear(range, value, excess)
     if (resolved.plan === undefined) return value
-    braces = bracesAt(value)
+    braces = bracesAt(resolved, at(value))
     if (braces !== undefined && woodApart(braces, before) < SAME_WOOD_M3) return value
   }
   return reached(range, each => netOf(resolved, line(each)) - target)

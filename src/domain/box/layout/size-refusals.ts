@@ -13,10 +13,10 @@ export interface SizedBox {
   readonly netM3: number
 }
 
-/** A box of the volume asked for, or why there is none. */
+/** A box of the volume asked for, or why there is none, worded when it is told: most tries are not. */
 export type Solved =
   | { readonly box: SizedBox; readonly refusal?: undefined }
-  | { readonly box?: undefined; readonly refusal: DesignError }
+  | { readonly box?: undefined; readonly refusal: () => DesignError }
 
 const sizesText = ({ width, height, depth }: OuterSizes) =>
   [width, height, depth].map(m => Math.round(m * 1e3)).join(' × ')

@@ -50,11 +50,11 @@ function solveIn(resolved: BracedTask, target: number, ranges: Ranges): Solved {
   const { request, fixed } = resolved
   const path = pathOf(request.strategy ?? 'balanced', ranges, fixed.thicknessM)
   const most = { sizes: path(1), netM3: netOf(resolved, path(1)) }
-  if (most.netM3 < target) return { refusal: tooLarge(target, most, request) }
+  if (most.netM3 < target) return { refusal: () => tooLarge(target, most, request) }
   const sizes = path(sizeReaching(resolved, target, path, { low: 0, high: 1 }))
   const netM3 = netOf(resolved, sizes)
   return netM3 > target * (1 + SAME_VOLUME)
-    ? { refusal: tooSmall(target, { sizes, netM3 }, ranges) }
+    ? { refusal: () => tooSmall(target, { sizes, netM3 }, ranges) }
     : { box: onSawStep(resolved, ranges, sizes, target) }
 }
 
@@ -103,7 +103,7 @@ function nudged(resolved: BracedTask, best: SizedBox, target: number, ranges: Ra
 
 /** Of all refusals the one that comes nearest to the volume asked for; a box that its place has no room for is farthest. */
 function nearestMiss(attempts: readonly Solved[], target: number): DesignError | undefined {
-  const refusals = attempts.flatMap(({ refusal }) => (refusal === undefined ? [] : [refusal]))
+  const refusals = attempts.flatMap(({ refusal }) => (refusal === undefined ? [] : [refusal()]))
   const miss = ({ faults: [first] }: DesignError) =>
     first?.field === 'netVolumeM3' ? Math.abs((first.maximum ?? first.minimum ?? Infinity) - target) : Infinity
   return refusals.length < attempts.length || refusals.length === 0
@@ -130,7 +130,7 @@ function attemptsOf(resolved: BracedTask, choices: readonly Ranges[], target: nu
     .flatMap(ranges => {
       if (balanced && stands.has(apartFromWidth(ranges))) return []
       const refusal = noFit(rangeFaults(ranges, request.limits))
-      const solved = refusal === undefined ? solveIn(resolved, target, ranges) : { refusal }
+      const solved = refusal === undefined ? solveIn(resolved, target, ranges) : { refusal: () => refusal }
       if (solved.box !== undefined && standsInBoot(resolved, solved.box.sizes)) stands.add(apartFromWidth(ranges))
       return [{ ranges, ...solved }]
     })

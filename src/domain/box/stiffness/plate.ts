@@ -1,6 +1,6 @@
 /** Thin rectangular plates held along all four edges: fundamental frequency, and deflection under even pressure. */
 import { choleskyFactor, choleskySolve } from '../../../numeric/linear/cholesky.ts'
-import { type EndKind, ritzBasis, valueAt } from '../../../numeric/linear/ritz-basis.ts'
+import { type EndKind, ritzBasis } from '../../../numeric/linear/ritz-basis.ts'
 import type { BoardProperties } from '../../material/board-properties.ts'
 
 /** Bending stiffness per metre of width [N·m]: along x, along y, and of twist H = ν·Dy + 2·Dxy. */
@@ -56,28 +56,35 @@ export const clamped = all('clamped')
 /** Terms in a direction: enough for five figures, see the tests. Alike ends need only the even ones. */
 const terms = ([low, high]: readonly [EndKind, EndKind]) => (low === high ? 4 : 7)
 
+/** Element by element the two matrices are products of those of the two directions. */
 function assemble({ xM: a, yM: b, rigidity }: Plate, edges: PlateEdges) {
   const [nx, ny] = [terms(edges.x), terms(edges.y)]
   const x = ritzBasis(...edges.x, nx)
   const y = ritzBasis(...edges.y, ny)
   const size = nx * ny
-  const stiffness = new Float64Array(size * size)
-  const mass = new Float64Array(size * size)
-  const load = new Float64Array(size)
+  const [stiffness, mass, load] = [new Float64Array(size * size), new Float64Array(size * size), new Float64Array(size)]
   const area = (a * b) / 4
   const [kx, ky] = [(2 / a) ** 2, (2 / b) ** 2]
-  const at = (matrix: readonly (readonly number[])[], i: number, k: number) => matrix[i]?.[k] ?? 0
-  for (let row = 0; row < size; row++) {
-    const [i, j] = [Math.floor(row / ny), row % ny]
-    load[row] = area * (x.load[i] ?? 0) * (y.load[j] ?? 0)
-    for (let column = 0; column < size; column++) {
-      const [k, l] = [Math.floor(column / ny), column % ny]
-      mass[row * size + column] = area * at(x.mass, i, k) * at(y.mass, j, l)
-      stiffness[row * size + column] =
-        area *
-        (rigidity.x * kx ** 2 * at(x.bend, i, k) * at(y.mass, j, l) +
-          2 * rigidity.twist * kx * ky * at(x.slope, i, k) * at(y.slope, j, l) +
-          rigidity.y * ky ** 2 * at(x.mass, i, k) * at(y.bend, j, l))
+  const [alongX, twist, alongY] = [rigidity.x * kx ** 2, 2 * rigidity.twist * kx * ky, rigidity.y * ky ** 2]
+  for (let i = 0; i < nx; i++) {
+    for (let j = 0; j < ny; j++) load[i * ny + j] = area * (x.load[i] as number) * (y.load[j] as number)
+    for (let k = 0; k < nx; k++) {
+      const at = i * nx + k
+      const massX = area * (x.mass[at] as number)
+      const [bend, slope, rest] = [
+        alongX * area * (x.bend[at] as number),
+        twist * area * (x.slope[at] as number),
+        alongY * massX
+      ]
+      for (let j = 0; j < ny; j++) {
+        const row = (i * ny + j) * size + k * ny
+        for (let l = 0; l < ny; l++) {
+          const of = j * ny + l
+          const massY = y.mass[of] as number
+          mass[row + l] = massX * massY
+          stiffness[row + l] = bend * massY + slope * (y.slope[of] as number) + rest * (y.bend[of] as number)
+        }
+      }
     }
   }
   const factor = choleskyFactor(stiffness, size)
@@ -148,10 +155,9 @@ interface PlateDeflection {
 export function plateDeflection(plate: Plate, edges: PlateEdges): PlateDeflection {
   const { size, load, factor, x, y, ny } = assemble(plate, edges)
   const shape = choleskySolve(factor, size, load)
-  const middle = shape.reduce((sum, c, row) => {
-    const fx = x.functions[Math.floor(row / ny)] ?? []
-    const fy = y.functions[row % ny] ?? []
-    return sum + c * valueAt(fx, 0) * valueAt(fy, 0)
-  }, 0)
+  const middle = shape.reduce(
+    (sum, c, row) => sum + c * (x.middle[Math.floor(row / ny)] as number) * (y.middle[row % ny] as number),
+    0
+  )
   return { largestMPerPa: middle, meanMPerPa: inner(shape, load) / (plate.xM * plate.yM) }
 }

@@ -21,11 +21,11 @@ declare module 'fastify' {
 type Finding = (value: unknown) => readonly ErrorObject[]
 
 function findingsOf(schema: object): Finding {
-  const branches = branchesOf(schema)
+  const long = longLists(branchesOf(schema))
   let validate: ValidateFunction | undefined
   return value => {
-    const long = longLists(value, branches)
-    if (long.length > 0) return long
+    const lists = long(value, '')
+    if (lists.length > 0) return lists
     // When first needed: all of them together are half of the start.
     validate ??= schemaCheck(schema)
     return validate(value) === true ? [] : (validate.errors ?? [])

@@ -31,9 +31,9 @@ export async function registerCompression(app: FastifyInstance): Promise<void> {
   app.addHook('onRoute', (route: RouteOptions) => {
     route.onSend = [
       ...hooks(route.onSend),
-      async (_request, reply, payload) => {
+      (_request, reply, payload, done) => {
         describeEncoding(reply)
-        return payload
+        done(null, payload)
       }
     ]
   })

@@ -29,7 +29,8 @@ const fits = ({ tag }: Range, code: LanguageCode): boolean => tag === code || ta
  * @check  `de-AT, en;q=0.8` → de; `fr` → en; `en, de` → en; `de;q=0` → en
  */
 export function acceptedLanguage(header: string | undefined): LanguageCode {
-  const ranges = withoutQuoted(header ?? '')
+  if (header === undefined) return 'en'
+  const ranges = withoutQuoted(header)
     .split(',')
     .flatMap(text => rangeOf(text) ?? [])
   const asked = languageCodes

@@ -2,7 +2,9 @@
 import type { FastifyReply } from 'fastify'
 
 export function varyBy(reply: FastifyReply, field: string): void {
-  const named = String(reply.getHeader('vary') ?? '')
+  const before = reply.getHeader('vary')
+  if (before === undefined) return void reply.header('vary', field)
+  const named = String(before)
     .split(',')
     .map(name => name.trim())
     .filter(name => name !== '' && name.toLowerCase() !== field.toLowerCase())

@@ -37,7 +37,8 @@ function objectWriter(schema: JsonSchema, writers: WeakMap<object, Write>): Writ
   const members = new Map(
     Object.entries(schema.properties ?? {}).map(([wireName, inner]) => {
       const field = siField(wireName)
-      return [field.name, { key: `${JSON.stringify(wireName)}:`, write: lazily(inner, field.perSi, writers) }]
+      const key = `${JSON.stringify(wireName)}:`
+      return [field.name, { key, further: `,${key}`, write: writerOf(inner, field.perSi, writers) }]
     })
   )
   const open = schema.additionalProperties !== false
@@ -47,10 +48,9 @@ function objectWriter(schema: JsonSchema, writers: WeakMap<object, Write>): Writ
     for (const name of Object.keys(object)) {
       const inner = object[name]
       if (inner === undefined || name === SAID) continue
-      if (text !== '') text += ','
       const member = members.get(name)
-      if (member !== undefined) text += member.key + member.write(inner, digits)
-      else if (open) text += `${JSON.stringify(name)}:${writePlain(inner, digits)}`
+      if (member !== undefined) text += (text === '' ? member.key : member.further) + member.write(inner, digits)
+      else if (open) text += `${text === '' ? '' : ','}${JSON.stringify(name)}:${writePlain(inner, digits)}`
       else throw new TypeError(`the contract has no field for ${name}`)
     }
     return `{${text}}`
@@ -62,7 +62,7 @@ function unionWriter(schema: JsonSchema, perSi: number, writers: WeakMap<object,
   const branches = (schema.oneOf ?? schema.anyOf ?? []).map(branch => ({
     tag: resolve(branch).properties?.[tag]?.const,
     array: resolve(branch).type === 'array',
-    write: lazily(branch, perSi, writers)
+    write: writerOf(branch, perSi, writers)
   }))
   return (value, digits) => {
     const found = branches.find(branch =>
@@ -77,15 +77,12 @@ function unionWriter(schema: JsonSchema, perSi: number, writers: WeakMap<object,
 }
 
 function build(schema: JsonSchema, perSi: number, writers: WeakMap<object, Write>): Write {
-  if (schema.type === 'number' || schema.type === 'integer') {
-    return (value, digits) => numberText(value as number, perSi, digits)
-  }
   if (schema.oneOf !== undefined || schema.anyOf !== undefined) return unionWriter(schema, perSi, writers)
   if (schema.type === 'array' && schema.items !== undefined) {
     if (/^(number|integer)$/.test(resolve(schema.items).type ?? '')) {
       return (value, digits) => (digits === 'full' ? fullArrayText : sixDigitArrayText)(value as number[], perSi)
     }
-    const write = lazily(schema.items, perSi, writers)
+    const write = writerOf(schema.items, perSi, writers)
     return (value, digits) => {
       const items = value as readonly unknown[]
       let text = ''
@@ -95,6 +92,15 @@ function build(schema: JsonSchema, perSi: number, writers: WeakMap<object, Write
   }
   if (schema.type === 'object') return objectWriter(schema, writers)
   return writePlain
+}
+
+const writeText: Write = (value, digits) => (typeof value === 'string' ? quoted(value) : writePlain(value, digits))
+
+/** Numbers and texts have their writer at once; what holds others, itself perhaps, gets it when first written. */
+function writerOf(reference: JsonSchema, perSi: number, writers: WeakMap<object, Write>): Write {
+  const { type } = resolve(reference)
+  if (type === 'number' || type === 'integer') return (value, digits) => numberText(value as number, perSi, digits)
+  return type === 'string' ? writeText : lazily(reference, perSi, writers)
 }
 
 function lazily(reference: JsonSchema, perSi: number, writers: WeakMap<object, Write>): Write {
@@ -116,5 +122,5 @@ const shared = new WeakMap<object, Write>()
 
 /** @returns a function from a domain value to JSON text */
 export function jsonWriter(schema: JsonSchema): Write {
-  return lazily(schema, 1, shared)
+  return writerOf(schema, 1, shared)
 }

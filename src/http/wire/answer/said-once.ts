@@ -7,7 +7,8 @@ const sameWords = (a: Caution, b: Caution) => a.code === b.code && a.at === b.at
 /** Whole texts are made only where code, place and message are the same, which is seldom. */
 const same = (a: Caution, b: Caution) => a === b || (sameWords(a, b) && JSON.stringify(a) === JSON.stringify(b))
 
-export function saidOnce<Result>({ cautions, ...outcome }: Outcome<Result>): Outcome<Result> {
-  const once = cautions.filter((each, at) => cautions.findIndex(other => same(other, each)) === at)
-  return { ...outcome, cautions: once }
+export function saidOnce<Result>(outcome: Outcome<Result>): Outcome<Result> {
+  const once: Caution[] = []
+  for (const each of outcome.cautions) if (!once.some(other => same(other, each))) once.push(each)
+  return once.length === outcome.cautions.length ? outcome : { ...outcome, cautions: once }
 }

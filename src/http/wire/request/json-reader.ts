@@ -22,10 +22,13 @@ interface Level {
 const escaped = (token: string) => token.replaceAll('~', '~0').replaceAll('/', '~1').slice(0, 300).toWellFormed()
 const pointerTo = (levels: readonly Level[]) => levels.map(({ token }) => `/${escaped(token)}`).join('')
 
+const [QUOTE, COMMA, MINUS, ZERO, NINE, BACKSLASH] = [34, 44, 45, 48, 57, 92]
+const [LIST, LIST_END, OBJECT, OBJECT_END] = [91, 93, 123, 125]
+
 /** Index just behind the string that starts at `start`; the text is known to be JSON. */
 function endOfString(text: string, start: number): number {
   let at = start + 1
-  while (text[at] !== '"') at += text[at] === '\\' ? 2 : 1
+  for (let code = text.charCodeAt(at); code !== QUOTE; code = text.charCodeAt(at)) at += code === BACKSLASH ? 2 : 1
   return at + 1
 }
 
@@ -49,11 +52,14 @@ function complain({ levels, faults }: Pick<Walk, 'levels' | 'faults'>, code: str
 /** Each step takes the index of its first character and returns the index behind its last. */
 function passString(walk: Walk, at: number): number {
   const end = endOfString(walk.text, at)
-  const value: string = JSON.parse(walk.text.slice(at, end))
+  const inside = walk.text.slice(at + 1, end - 1)
+  const value: string = inside.includes('\\') ? JSON.parse(`"${inside}"`) : inside
   const level = walk.levels.at(-1)
-  // A broken name has no pointer; the object that holds it has.
-  const place = walk.awaitsName ? { ...walk, levels: walk.levels.slice(0, -1) } : walk
-  if (!value.isWellFormed()) complain(place, 'broken-character', 'Holds half of a surrogate pair.')
+  if (!value.isWellFormed()) {
+    // A broken name has no pointer; the object that holds it has.
+    const place = walk.awaitsName ? { ...walk, levels: walk.levels.slice(0, -1) } : walk
+    complain(place, 'broken-character', 'Holds half of a surrogate pair.')
+  }
   if (walk.awaitsName && level?.names !== undefined) {
     level.token = value
     const fault = nameFault(value, level.names)
@@ -88,17 +94,16 @@ function passNumber(walk: Walk, at: number): number {
   return at + digits.length
 }
 
-function passMark(walk: Walk, at: number): number {
-  const { text, levels } = walk
-  const character = text[at]
+function passMark(walk: Walk, at: number, code: number): number {
+  const { levels } = walk
   const level = levels.at(-1)
-  if (character === '{' || character === '[') {
-    walk.awaitsName = character === '{'
+  if (code === OBJECT || code === LIST) {
+    walk.awaitsName = code === OBJECT
     levels.push({ names: walk.awaitsName ? new Set() : undefined, token: walk.awaitsName ? '' : '0', index: 0 })
-  } else if (character === '}' || character === ']') {
+  } else if (code === OBJECT_END || code === LIST_END) {
     levels.pop()
     walk.awaitsName = false
-  } else if (character === ',' && level !== undefined) {
+  } else if (code === COMMA && level !== undefined) {
     walk.awaitsName = level.names !== undefined
     if (!walk.awaitsName) level.token = String(++level.index)
   }
@@ -119,10 +124,10 @@ function refuseEndless({ levels }: Walk): void {
 function quietChanges(text: string): readonly ProblemError[] {
   const walk: Walk = { text, levels: [], faults: [], awaitsName: false }
   for (let at = 0; at < text.length && walk.faults.length < MOST_FAULTS; ) {
-    const character = text.charAt(at)
-    if (character === '"') at = passString(walk, at)
-    else if (character === '-' || (character >= '0' && character <= '9')) at = passNumber(walk, at)
-    else at = passMark(walk, at)
+    const code = text.charCodeAt(at)
+    if (code === QUOTE) at = passString(walk, at)
+    else if (code === MINUS || (code >= ZERO && code <= NINE)) at = passNumber(walk, at)
+    else at = passMark(walk, at, code)
     refuseEndless(walk)
     if (walk.levels.length > MOST_DEPTH) {
       complain({ ...walk, levels: walk.levels.slice(0, -1) }, 'too-deep', `Nested deeper than ${MOST_DEPTH} levels.`)

@@ -5,30 +5,61 @@
 import type { ErrorObject } from 'ajv'
 import { branchesOf, type JsonSchema } from '../../../contract/field/component.ts'
 
+type Look = (value: unknown, at: string) => readonly ErrorObject[]
+
+const none: readonly ErrorObject[] = []
 const escaped = (token: string) => token.replaceAll('~', '~0').replaceAll('/', '~1')
 
 function tooMany(at: string, limit: number): ErrorObject {
   return { keyword: 'maxItems', instancePath: at, schemaPath: '#/maxItems', params: { limit } }
 }
 
-function ofList(list: readonly unknown[], schemas: readonly JsonSchema[], at: string): readonly ErrorObject[] {
+function intoList(schemas: readonly JsonSchema[]): Look {
   const lists = schemas.filter(({ items }) => items !== undefined)
-  if (lists.length === 0) return []
+  if (lists.length === 0) return () => none
   const limit = Math.max(...lists.map(({ maxItems = Infinity }) => maxItems))
-  if (list.length > limit) return [tooMany(at, limit)]
-  const entries = lists.flatMap(({ items = {} }) => branchesOf(items))
-  return list.flatMap((entry, index) => longLists(entry, entries, `${at}/${index}`))
+  const entry = longLists(lists.flatMap(({ items = {} }) => branchesOf(items)))
+  return (value, at) => {
+    const list = value as readonly unknown[]
+    if (list.length > limit) return [tooMany(at, limit)]
+    return list.flatMap((each, index) => (typeof each === 'object' ? entry(each, `${at}/${index}`) : none))
+  }
 }
 
-/** What the contract does not know is not looked into: the validator does not either. */
-export function longLists(value: unknown, schemas: readonly JsonSchema[], at = ''): readonly ErrorObject[] {
-  if (typeof value !== 'object' || value === null) return []
-  if (Array.isArray(value)) return ofList(value, schemas, at)
-  return Object.entries(value).flatMap(([name, inner]) => {
-    const next = schemas.flatMap(({ properties = {} }) => {
-      const known = Object.hasOwn(properties, name) ? properties[name] : undefined
-      return known === undefined ? [] : branchesOf(known)
-    })
-    return longLists(inner, next, `${at}/${escaped(name)}`)
-  })
+function intoMembers(schemas: readonly JsonSchema[]): Look {
+  const known = new Map<string, JsonSchema[]>()
+  for (const { properties = {} } of schemas) {
+    for (const [name, inner] of Object.entries(properties)) {
+      known.set(name, [...(known.get(name) ?? []), ...branchesOf(inner)])
+    }
+  }
+  const members = new Map([...known].map(([name, inner]) => [name, longLists(inner)]))
+  return (value, at) => {
+    let found = none
+    for (const name of Object.keys(value as object)) {
+      const inner = (value as Readonly<Record<string, unknown>>)[name]
+      const look = typeof inner === 'object' ? members.get(name) : undefined
+      const more = look?.(inner, `${at}/${escaped(name)}`) ?? none
+      if (more.length > 0) found = [...found, ...more]
+    }
+    return found
+  }
+}
+
+/**
+ * What looks for them in a value of these schemas; what the contract does not know is not looked into, the validator does not
+ * either. How to look is worked out once, when first needed.
+ */
+export function longLists(schemas: readonly JsonSchema[]): Look {
+  let list: Look | undefined
+  let members: Look | undefined
+  return (value, at) => {
+    if (typeof value !== 'object' || value === null) return none
+    if (!Array.isArray(value)) {
+      members ??= intoMembers(schemas)
+      return members(value, at)
+    }
+    list ??= intoList(schemas)
+    return list(value, at)
+  }
 }

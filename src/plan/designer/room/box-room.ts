@@ -7,7 +7,7 @@ import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
 import type { Place, Room } from '../search/design-problem.ts'
 import { remembered } from '../search/remembered.ts'
 import { type BoxFacts, type RowRanges, rangesWith } from './box-facts.ts'
-import { outerM3, type Sides, sidesFor } from './box-sides.ts'
+import { type Growth, growthOf, outerM3, type Sides, sidesAt } from './box-sides.ts'
 import { roomDefaults } from './defaults.ts'
 import { slotEndsM, slotOfArea, tubesOfArea } from './ports-of-area.ts'
 import { type SlotSide, slotSides, slotTakesM3, standsBeside, standsSlot, withSlot } from './slot-room.ts'
@@ -17,20 +17,32 @@ export interface PlacedBox extends Place {
   readonly portShape?: 'round' | 'slot'
 }
 
-interface Wanted {
-  readonly facts: BoxFacts
-  readonly volumeM3: number
-  readonly stands: (sides: Sides, choice: RowRanges) => boolean
+interface Way {
+  readonly growth: Growth
+  readonly choice: RowRanges
 }
 
-/** The first way of growing, in the order of the layout, on which the box stands. */
-function standing({ facts, volumeM3, stands }: Wanted, choices: readonly RowRanges[]): number | undefined {
-  const ways = facts.strategy === undefined ? strategies : [facts.strategy]
-  for (const strategy of ways) {
-    for (const choice of choices) {
-      const sides = sidesFor(facts, volumeM3, choice.ranges, strategy)
-      if (sides !== undefined && stands(sides, choice)) return outerM3(facts, sides)
-    }
+/** The ways of growing in the order of the layout. */
+function waysOf(facts: BoxFacts, choices: readonly RowRanges[]): readonly Way[] {
+  const tried = facts.strategy === undefined ? strategies : [facts.strategy]
+  return tried.flatMap(strategy =>
+    choices.flatMap(choice => {
+      const growth = growthOf(facts, choice.ranges, strategy)
+      return growth === undefined ? [] : [{ growth, choice }]
+    })
+  )
+}
+
+/** What the box takes on the first way on which it stands. */
+function standing(
+  facts: BoxFacts,
+  ways: readonly Way[],
+  volumeM3: number,
+  stands?: (sides: Sides, choice: RowRanges) => boolean
+): number | undefined {
+  for (const { growth, choice } of ways) {
+    const sides = sidesAt(growth, volumeM3)
+    if (sides !== undefined && (stands === undefined || stands(sides, choice))) return outerM3(facts, sides)
   }
   return undefined
 }
@@ -69,8 +81,7 @@ function tubeRoom(facts: BoxFacts, face: FaceName, longestM: number): PortRoom {
     const choices = rangesOf(count, diameterM).map(choice =>
       roomier(choice, face, facts.recessM + facts.boardM + lengthM + diameterM)
     )
-    const volumeM3 = netM3 + facts.takenM3 + takenM3
-    return standing({ facts, volumeM3, stands: () => true }, choices)
+    return standing(facts, waysOf(facts, choices), netM3 + facts.takenM3 + takenM3)
   }
 }
 
@@ -86,6 +97,12 @@ function roomier(choice: RowRanges, face: FaceName, leastM: number): RowRanges {
 
 function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
   const closed = rangesWith(facts)
+  const waysWith = remembered((heightM: number) =>
+    waysOf(
+      facts,
+      closed.map(each => ({ ...each, ranges: withSlot(facts, side, heightM, each.bare) }))
+    )
+  )
   const endsOf = remembered((heightM: number, widthM: number) => slotEndsM({ heightM, widthM }))
   return ({ netM3, tuningHz, areaM2 }) => {
     const size = slotOfArea(areaM2)
@@ -94,10 +111,9 @@ function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
     const lengthM = lengthOf(facts, netM3, tuningHz, size.widthM * size.heightM, endsM)
     if (!isPort(lengthM, endsM, areaM2, longestM)) return undefined
     const volumeM3 = netM3 + facts.takenM3 + slotTakesM3(facts, size, lengthM)
-    const choices = closed.map(each => ({ ...each, ranges: withSlot(facts, side, size, each.bare) }))
     const stands = (sides: Sides, { rows, bare }: RowRanges) =>
       standsBeside(facts, side, size, sides, bare) && standsSlot(facts, side, { ...size, lengthM }, sides, rows)
-    return standing({ facts, volumeM3, stands }, choices)
+    return standing(facts, waysWith(size.heightM), volumeM3, stands)
   }
 }
 
@@ -117,10 +133,9 @@ export function boxRoom(
   facts: BoxFacts,
   { shapes, portFace = 'front', fromM3, toM3, longestM }: RoomWish
 ): Room<PlacedBox> {
-  const bare = rangesWith(facts)
+  const bare = waysOf(facts, rangesWith(facts))
   const closed = (netM3: number): PlacedBox | undefined => {
-    const volumeM3 = netM3 + facts.takenM3
-    const outer = standing({ facts, volumeM3, stands: () => true }, bare)
+    const outer = standing(facts, bare, netM3 + facts.takenM3)
     return outer === undefined ? undefined : { outerM3: outer }
   }
   const tubes = { portShape: 'round', place: tubeRoom(facts, portFace, longestM) } as const

@@ -58,21 +58,33 @@ const isSpan = ({ width, height, depth }: Ranges) =>
 const SAME_VOLUME = 1e-4
 const MOST_STEPS = 40
 
-/** @returns the sides on one way at which the inside has the volume; none where it has it nowhere */
-export function sidesFor(walls: Walls, volumeM3: number, ranges: Ranges, strategy: Strategy): Sides | undefined {
+/** One way of growing from the smallest to the largest box, worked out once for all volumes. */
+export interface Growth {
+  readonly sides: (share: number) => Sides
+  readonly heldM3: (sides: Sides) => number
+  readonly leastM3: number
+  readonly mostM3: number
+}
+
+/** @returns none where the ranges leave no size */
+export function growthOf(walls: Walls, ranges: Ranges, strategy: Strategy): Growth | undefined {
   if (!isSpan(ranges)) return undefined
-  const path = pathOf(strategy, ranges, walls.boardM)
+  const sides = pathOf(strategy, ranges, walls.boardM)
   const heldM3 = insideM3(walls)
+  return { sides, heldM3, leastM3: heldM3(sides(0)), mostM3: heldM3(sides(1)) }
+}
+
+/** @returns the sides at which the inside has the volume; none where it has it nowhere */
+export function sidesAt({ sides, heldM3, leastM3, mostM3 }: Growth, volumeM3: number): Sides | undefined {
+  if (mostM3 < volumeM3 || leastM3 > volumeM3 * (1 + SAME_VOLUME)) return undefined
   let [low, high] = [0, 1]
-  if (heldM3(path(high)) < volumeM3) return undefined
-  if (heldM3(path(low)) > volumeM3 * (1 + SAME_VOLUME)) return undefined
   for (let step = 0; step < MOST_STEPS; step++) {
     const middle = (low + high) / 2
-    const sides = path(middle)
-    const ratio = heldM3(sides) / volumeM3
-    if (Math.abs(ratio - 1) < SAME_VOLUME) return sides
+    const tried = sides(middle)
+    const ratio = heldM3(tried) / volumeM3
+    if (Math.abs(ratio - 1) < SAME_VOLUME) return tried
     if (ratio < 1) low = middle
     else high = middle
   }
-  return path(high)
+  return sides(high)
 }

@@ -23,7 +23,7 @@ export const slotTakesM3 = ({ boardM, frontM }: BoxFacts, { heightM, widthM }: S
   (heightM + boardM) * (widthM + boardM) * Math.max(0, lengthM + mitreExtraM(heightM) - frontM)
 
 /** Sizes as the layout counts them with this slot: it grows the box from there, and looks afterwards whether the drivers stand beside. */
-export function withSlot({ boardM }: BoxFacts, side: SlotSide, { heightM }: SlotOfArea, ranges: Ranges): Ranges {
+export function withSlot({ boardM }: BoxFacts, side: SlotSide, heightM: number, ranges: Ranges): Ranges {
   const { stands } = axesOf[side]
   const { min, max } = ranges[stands]
   return { ...ranges, [stands]: { min: Math.max(min, heightM + 3 * boardM + LEAST_OVER_SLOT_M), max } }

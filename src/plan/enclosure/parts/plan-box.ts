@@ -2,7 +2,7 @@
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Strategy } from '../../../contract/boxes/words.ts'
-import { layOutBox } from '../../../domain/box/layout/lay-out-box.ts'
+import { layOutBox, type TriedBox, tryBox } from '../../../domain/box/layout/lay-out-box.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
@@ -12,21 +12,24 @@ import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
 
 export type BoxPart = Part<BoxRequest, BoxLayout>
 
+/** A box of an attempt: only what tells whether it will do. */
+export type TriedBoxPart = Part<BoxRequest, TriedBox>
+
 export interface BoxWish {
   readonly netVolumeM3: number
   readonly port: BoxPort | undefined
   readonly strategy: Strategy | undefined
 }
 
-export function planBox(brief: BoxBrief, { netVolumeM3, port, strategy }: BoxWish): BoxPart {
+export function planBox(brief: BoxBrief, { netVolumeM3, port, strategy }: BoxWish): TriedBoxPart {
   const drawnIn = (furtherM: number) => {
     const shell = shellRequest(brief, furtherM)
-    return runPart({ ...shell, netVolumeM3, limits: spaceLimits(brief), ...present({ strategy, port }) }, layOutBox)
+    return runPart({ ...shell, netVolumeM3, limits: spaceLimits(brief), ...present({ strategy, port }) }, tryBox)
   }
   const whole = drawnIn(0)
   if (!isOverFootprint(brief) || !holdsTooMuch(whole)) return whole
   let [low, high]: [number, number] = [0, boxPlanDefaults.farthestInM.value]
-  let nearest: BoxPart = whole
+  let nearest = whole
   for (let turn = 0; turn < boxPlanDefaults.mostTurns.value; turn++) {
     const furtherM = (low + high) / 2
     const box = isLeft(brief, furtherM) ? drawnIn(Math.round(furtherM * 1e3) / 1e3) : undefined
@@ -39,7 +42,7 @@ export function planBox(brief: BoxBrief, { netVolumeM3, port, strategy }: BoxWis
 
 const isOverFootprint = ({ space }: BoxBrief) => space.shape === 'prism' || space.shape === 'round'
 
-const holdsTooMuch = (part: BoxPart) =>
+const holdsTooMuch = (part: TriedBoxPart) =>
   !part.done && part.refusal.faults.some(({ field, minimum }) => field === 'netVolumeM3' && minimum !== undefined)
 
 /** Net volume of the largest box the space holds, drivers and terminal taken off; undefined where not even the drivers fit. */
@@ -50,14 +53,17 @@ export function roomForAir(brief: BoxBrief): number | undefined {
   const asked = sizes.filter(([size, sizeM]) => sizeM !== undefined && !(isOverFootprint(brief) && size !== 'heightM'))
   const outer = Object.fromEntries(asked) as NonNullable<BoxRequest['outer']>
   const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
-  const largest = runPart({ ...shellRequest(brief), ...lean, outer }, layOutBox)
+  const largest = runPart({ ...shellRequest(brief), ...lean, outer }, tryBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
 }
+
+/** A box that was only tried, with everything that is told of it. */
+export const wholeBox = (part: TriedBoxPart): BoxPart => (part.done ? runPart(part.request, layOutBox) : part)
 
 /** The same box with braces until its panels stay out of the band, at the pressure it really sees. */
 export function bracedBox(
   { board, crossoverHz }: BoxBrief,
-  { request: box }: BoxPart & { readonly done: true },
+  { request: box }: TriedBoxPart & { readonly done: true },
   pressurePa: number
 ): BoxPart {
   const upperHz = board.bracing?.upperHz ?? crossoverHz
@@ -66,6 +72,6 @@ export function bracedBox(
 }
 
 /** Everything in the box clears everything else. */
-export function clears(part: BoxPart): boolean {
+export function clears(part: TriedBoxPart): boolean {
   return part.done && part.outcome.result.clearances.every(({ passes }) => passes)
 }
