@@ -1,9 +1,10 @@
 /** What surrounds every result: cautions, assumed defaults, sources, and on request the basis of each figure. */
-import Type, { type TSchema } from 'typebox'
+import Type, { type Static, type TSchema } from 'typebox'
 import { cautionCodes } from '../cautions/catalogue.ts'
 import { sourceIds } from '../sources/source.ts'
 import { component, ref } from './component.ts'
 import { choice } from './quantities.ts'
+import type { Si } from './wire-units.ts'
 
 export const CautionBody = component('Caution', 'A doubt or danger, said beside the result.', {
   code: choice('Code of the caution; /v1/cautions documents each', cautionCodes),
@@ -53,6 +54,7 @@ const BasisBody = component(
     source: choice('Id of the source', sourceIds)
   }
 )
+export interface Basis extends Si<Static<typeof BasisBody>> {}
 
 export const CalculationBody = component('Calculation', 'What an answer is cited by; on paper too.', {
   version: Type.String({ description: 'Version of the service; /v1/changes says which figures each version moved' }),

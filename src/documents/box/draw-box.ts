@@ -1,5 +1,5 @@
 /** A box drawn: its panels and its cut sheets, from the request of a box. */
-import type { BoxDrawingRequest, RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
+import type { BoxDrawingRequest, BoxDrawings, RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
@@ -9,11 +9,11 @@ import { type Assumptions, assumptions } from '../../domain/assume.ts'
 import { type BoxSolids, layOutSolids } from '../../domain/box/layout/lay-out-box.ts'
 import { DesignError, type Fault, type FoundFault } from '../../domain/design-error.ts'
 import { languages } from '../../domain/languages.ts'
+import { usualSheets } from '../../domain/material/usual-sheets.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { told } from '../../domain/say.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
-import { usualSheets } from '../../domain/sheet/usual-sheets.ts'
 import type { Reader } from '../draw/number-text.ts'
 import { USUAL_SHEET } from '../draw/panel-name.ts'
 import { drawnApart } from '../panels/panel-copies.ts'
@@ -25,17 +25,6 @@ import { drawingDefaults } from './defaults.ts'
 import { holeTemplates } from './hole-template.ts'
 
 type DrawingSubject = (typeof drawingSubjects)[number]
-
-export interface BoxDrawings {
-  readonly title: string
-  readonly units: Reader['units']
-  readonly inches: Reader['inches']
-  readonly box: BoxLayout
-  readonly cutPlan?: SheetPlan
-  /** For a drawing exchange file that goes to a router. */
-  readonly routing?: Routing
-  readonly drawings: readonly BoxDrawing[]
-}
 
 interface BoxDrawing extends Drawing {
   readonly subject: 'panel' | 'cut-sheet' | 'assembly-step' | 'template'

@@ -1,8 +1,9 @@
 /** The conductors of a plan, each once with its number, as table and picture show them. */
 
+import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import { told } from '../../domain/say.ts'
 import { wiringDefaults } from '../../plan/electric/defaults.ts'
-import { type PowerRun, sizeOfRun } from '../../plan/electric/plan-run.ts'
+import { sizeOfRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { type Reader, runText, sizeText } from '../draw/number-text.ts'
 import type { WiringLine } from './system-wiring-record.ts'

@@ -1,12 +1,12 @@
 /** The first page of a plan: what it is, its band of use, how far its limits are, what was asked beside what is built. */
 
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { Response } from '../../contract/enclosures/response.ts'
 import type { Figure, Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
 import type { PlanHazard } from '../../contract/systems/safety.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
-import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
 import { airSpeedLevel, portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'

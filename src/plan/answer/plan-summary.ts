@@ -3,7 +3,7 @@
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import type { PlanFigures, planVerdicts } from '../../contract/systems/plan-summary.ts'
+import type { PlanSummary } from '../../contract/systems/plan-summary.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
@@ -17,24 +17,12 @@ import { builtTuningHz, planFigures } from './plan-figures.ts'
 import type { PlanParts } from './plan-parts.ts'
 import { supplyLine } from './supply-lines.ts'
 
-/** `incomplete`: a part was refused. `stop`: a caution says do not build or switch this on. */
-type Verdict = (typeof planVerdicts)[number]
-
 export interface PlanReason {
   readonly code: string
   readonly part?: string
   /** Path in the request of the plan. */
   readonly at?: string
   readonly detail: string
-}
-
-export interface PlanSummary {
-  readonly verdict: Verdict
-  /** Why not `ready`, the gravest first. */
-  readonly reasons: readonly PlanReason[]
-  /** What will be built, a sentence a part. */
-  readonly lines: readonly string[]
-  readonly figures: PlanFigures
 }
 
 const whole = (value: number) => value.toFixed(0)

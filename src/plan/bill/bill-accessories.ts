@@ -1,11 +1,10 @@
 /** Second battery with what ties it to the first, leads of the capacitor, turn-on relay: every piece with its specification. */
 import type { Said } from '../../contract/sentences/form/template.ts'
-import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanCircuit, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { saidOf, say } from '../../domain/say.ts'
 import { wiringDefaults } from '../electric/defaults.ts'
-import type { PowerRun } from '../electric/plan-run.ts'
 import { fuseRow, sleeveRows } from './bill-power.ts'
 import { turnOnRows } from './bill-turn-on.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'

@@ -1,5 +1,6 @@
 /** Loudspeaker wire, signal and turn-on leads, and what is sold by the metre or piece among them. */
 import type { Figure, Said } from '../../contract/sentences/form/template.ts'
+import type { SpeakerWire } from '../../contract/systems/plan-circuit.ts'
 import type { BillPart } from '../../contract/systems/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
@@ -7,7 +8,6 @@ import { present } from '../../domain/present.ts'
 import { saidOf, say } from '../../domain/say.ts'
 import { wiringDefaults } from '../electric/defaults.ts'
 import type { SignalLead } from '../electric/plan-lead.ts'
-import type { SpeakerWire } from '../electric/plan-wires.ts'
 import { billRow } from './bill-row.ts'
 import { billDefaults } from './defaults.ts'
 

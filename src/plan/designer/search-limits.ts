@@ -1,9 +1,10 @@
 /** Which limits a design keeps, which it breaks and by how much. */
-import type { DesignFigures } from '../../contract/systems/design-system.ts'
+
+import type { DesignLimits } from '../../contract/systems/design-search.ts'
+import type { DesignFigures, LimitReading } from '../../contract/systems/design-system.ts'
 import { type DesignLimitName, designLimitNames } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
 import { rankDefaults } from './defaults.ts'
-import type { DesignLimits } from './search-request.ts'
 
 interface LimitRow {
   readonly field: keyof DesignLimits
@@ -57,16 +58,6 @@ const rows: Readonly<Record<DesignLimitName, LimitRow>> = {
     unit: 'm/s',
     perSi: 1
   }
-}
-
-/** Of one limit, in the unit people read. */
-export interface LimitReading {
-  readonly limit: DesignLimitName
-  readonly value: number
-  readonly bound: number
-  readonly unit: string
-  /** What is left up to the bound; negative where it is broken. */
-  readonly left: number
 }
 
 /** Beyond the bound, as a share of it; how rejections are compared with each other. */

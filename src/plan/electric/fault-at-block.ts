@@ -1,5 +1,6 @@
 /** What the first battery may drive into a dead short at the distribution block, over the trunk. */
 
+import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cableSize } from '../../domain/circuit/cable/cable-size.ts'
 import { conductorLaw, conductorOhmPerM } from '../../domain/circuit/cable/conductor-resistance.ts'
@@ -11,7 +12,6 @@ import {
 } from '../../domain/circuit/fuse/battery-source.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import { wiringDefaults } from './defaults.ts'
-import type { PowerRun } from './plan-run.ts'
 
 /** Cold, and nothing counted of its way back: the side that lets most through. */
 function trunkOhm({ onTheWay }: SupplyBrief, { designation, runs, positiveLengthM, fuse }: PowerRun): number {

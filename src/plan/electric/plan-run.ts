@@ -1,24 +1,8 @@
 /** Trunk and branches as they are bought and laid: one size, one length, one fuse each; bill, picture and steps read them here. */
 import type { ChosenFuse } from '../../contract/supply/fuse.ts'
 import type { CableChoice } from '../../contract/supply/supply-cables.ts'
-import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanCircuit, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { PlanSupply } from '../../contract/systems/plan-request.ts'
-
-export interface PowerRun {
-  readonly designation: string
-  /** Equal cables side by side, each with a fuse of its own. */
-  readonly runs: number
-  /** Of one cable. */
-  readonly positiveLengthM: number
-  /** `body`: a lead to bare metal; `cable`: back to the battery or to the block of the returns. */
-  readonly returnBy: 'body' | 'cable'
-  /** Of one cable; 0 where the ground leads belong to the branches. */
-  readonly returnLengthM: number
-  /** Of each cable; absent where none could be rated. */
-  readonly fuse?: ChosenFuse
-  /** At its far end, where a second battery feeds that too. */
-  readonly endFuse?: ChosenFuse
-}
 
 /** `2 × 1/0 AWG`: cables side by side are bought and named together. */
 export const sizeOfRun = ({ runs, designation }: Pick<PowerRun, 'runs' | 'designation'>): string =>

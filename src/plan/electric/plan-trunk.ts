@@ -3,13 +3,13 @@
 import type { CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { FuseAnswer, FuseRequest } from '../../contract/supply/supply-fuses.ts'
+import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { supplyDefaults } from '../../domain/circuit/source/defaults.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import type { Part } from '../request/part.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
-import type { PowerRun } from './plan-run.ts'
 import { chargerInputA, type SecondLink } from './second-battery.ts'
 
 export type FusePart = Part<FuseRequest, FuseAnswer>

@@ -1,4 +1,6 @@
 /** Loudspeaker wire: from each output to the box as the wiring part sized it, and inside by each driver's share of the current. */
+
+import type { SpeakerWire } from '../../contract/systems/plan-circuit.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { chooseSpeakerCable } from '../../domain/coils/speaker-cable.ts'
@@ -6,17 +8,6 @@ import { fixed } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import type { PlannedLoad } from '../load/plan-load.ts'
 import { wiringDefaults } from './defaults.ts'
-
-/** Two-core wire of one size. */
-export interface SpeakerWire {
-  readonly designation: string
-  readonly areaM2: number
-  /** Of one. */
-  readonly lengthM: number
-  readonly count: number
-  /** Full sine in one of them, RMS. */
-  readonly currentA: number
-}
 
 interface SpeakerWires {
   /** Absent where no size fits: then it is in no bill either. */

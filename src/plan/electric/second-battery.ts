@@ -1,6 +1,7 @@
 /** A second battery at the amplifiers: how it is tied to the first, its own fuse, cable and ground. */
 
 import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
+import type { Charger, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { converterDefaults } from '../../domain/circuit/load/defaults.ts'
 import type { BatteryRequest } from '../../domain/circuit/source/engine-off.ts'
@@ -10,7 +11,6 @@ import { planDefaults } from '../request/defaults.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import { wiringDefaults } from './defaults.ts'
 import { cautionsOf } from './plan-branches.ts'
-import type { PowerRun } from './plan-run.ts'
 import { shortLead } from './short-lead.ts'
 
 /** `relay` closes while the engine runs; `charger` raises or lowers the voltage for a battery of another kind; `joined` for good. */
@@ -56,13 +56,6 @@ interface SecondLead {
   readonly run: PowerRun | undefined
   readonly cautions: readonly Caution[]
   readonly assumed: readonly Assumption[]
-}
-
-/** From the charger to the block: a cable for its output, the fuse at the block, where the battery feeds it. */
-export interface Charger {
-  readonly ratedA: number
-  readonly inputA: number
-  readonly lead: PowerRun
 }
 
 export function chargerOf(brief: SupplyBrief, link: SecondLink | undefined): Charger | undefined {

@@ -1,8 +1,8 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
 
+import type { EnclosureCandidate } from '../../contract/enclosures/enclosure-sizing.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
 import { toMm } from '../../domain/digits.ts'
-import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
 import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
 import type { BoxBrief } from '../request/box-brief.ts'

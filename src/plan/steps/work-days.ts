@@ -1,15 +1,8 @@
 /** The work laid over days: what can go on while something dries goes on, and the car is without its battery as briefly as that allows. */
+
+import type { WorkDay } from '../../contract/systems/workshop.ts'
 import type { BuildStep } from '../work/build-step.ts'
 import { dayDefaults } from './defaults.ts'
-
-export interface WorkDay {
-  /** From 1. */
-  readonly day: number
-  /** Ids of the steps begun on it, in their order. */
-  readonly steps: readonly string[]
-  /** Hands at work [min]. */
-  readonly minutes: number
-}
 
 type Timed = Pick<BuildStep, 'id' | 'needs' | 'minutes' | 'cureMinutes'>
 

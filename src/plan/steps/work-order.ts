@@ -1,11 +1,11 @@
 /** The order of work with its days. */
-import type { BuildWay } from '../../contract/systems/workshop.ts'
+import type { BuildWay, WorkDay } from '../../contract/systems/workshop.ts'
 import type { BuildFacts } from '../work/build-facts.ts'
 import { type BuildOrder, buildOrder } from '../work/build-order.ts'
 import type { BuildNode } from '../work/build-step.ts'
 import { workDefaults } from '../work/defaults.ts'
 import { waysOfWorking } from './ways.ts'
-import { lastDay, latestBatteryOff, type WorkDay } from './work-days.ts'
+import { lastDay, latestBatteryOff } from './work-days.ts'
 
 export interface WorkOrder extends BuildOrder {
   /** Of a careful first build. */

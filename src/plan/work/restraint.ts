@@ -1,6 +1,7 @@
 /** How hard a box must be held: while driving, and in a crash. */
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
@@ -10,16 +11,7 @@ import { say, worded } from '../../domain/say.ts'
 import { workDefaults } from './defaults.ts'
 
 /** How the straps lie and what holds them. */
-interface StrapRequest {
-  /** Lashing capacity printed on one strap [N]. */
-  readonly strapCapacityN?: number
-  /** What one lashing eye holds, by the handbook [N]. */
-  readonly eyeStrengthN?: number
-  /** Against the floor [°]. */
-  readonly strapSlopeDeg?: number
-  /** Aside from the direction of travel, seen from above [°]. */
-  readonly strapSpreadDeg?: number
-}
+type StrapRequest = NonNullable<PlanRequest['car']['restraint']>
 
 export interface RestraintRequest extends StrapRequest {
   readonly massKg: number

@@ -1,6 +1,6 @@
 /** The panels of a shell: blanks, tilted edges, and where each stands in the box. */
 import type { PanelPoint } from '../../../contract/boxes/box-hardware.ts'
-import type { Point3 } from '../../../contract/boxes/panel.ts'
+import type { PanelEdge, PanelPlace, Point3 } from '../../../contract/boxes/panel.ts'
 import type { PanelRole } from '../../../contract/boxes/words.ts'
 import {
   alongLine,
@@ -14,7 +14,7 @@ import {
 } from '../../../numeric/geometry/polygon.ts'
 import { mapped } from '../../../numeric/tuple.ts'
 import { type OwnArrises, ownArrises, withRounding } from './edge-rounding.ts'
-import type { Direction3, PanelEdge, PanelPlace } from './panel.ts'
+import type { Direction3 } from './panel.ts'
 import { boardLength, capProfile, type Section, type Shell, wallOf, wallSection } from './shell.ts'
 
 /** A panel before material, cut-outs and mass. */

@@ -1,11 +1,10 @@
 /** What a search is asked, with every silent field filled in and recorded. */
-import type { SearchRequest } from '../../../contract/systems/design-search.ts'
+import type { DesignLimits, SearchRequest } from '../../../contract/systems/design-search.ts'
 import { type DesignGoal, type DesignRanking, plannedKinds } from '../../../contract/systems/words.ts'
 import type { Assumptions } from '../../../domain/assume.ts'
 import { planDefaults } from '../../request/defaults.ts'
 import { resolvedFields } from '../../request/resolved-plan.ts'
 import { rankDefaults } from '../defaults.ts'
-import type { DesignLimits } from '../search-request.ts'
 import type { Weights } from '../search-score.ts'
 import { resolvedWeights } from '../search-weights.ts'
 

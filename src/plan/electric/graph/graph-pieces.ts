@@ -1,12 +1,12 @@
 /** Cables, fuses and the body between the points of a plan's circuit. */
 
 import type { CircuitCable, CircuitFuse, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
-import type { PlanCircuit } from '../../../contract/systems/plan-circuit.ts'
+import type { PlanCircuit, PowerRun } from '../../../contract/systems/plan-circuit.ts'
 import { supplyDefaults } from '../../../domain/circuit/source/defaults.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
-import type { BranchRun, PowerRun } from '../plan-run.ts'
+import type { BranchRun } from '../plan-run.ts'
 import { graphDefaults } from './defaults.ts'
 
 const amplifier = (index: number) => `amplifier ${index + 1}`

@@ -1,8 +1,8 @@
 /** The second battery in the circuit of a plan: its fuse, lead and ground, and the relay or charger before it. */
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
+import type { PowerRun } from '../../../contract/systems/plan-circuit.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { wiringDefaults } from '../defaults.ts'
-import type { PowerRun } from '../plan-run.ts'
 import type { PowerRuns } from '../plan-supply.ts'
 import { graphDefaults } from './defaults.ts'
 import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'

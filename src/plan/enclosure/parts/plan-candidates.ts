@@ -1,9 +1,12 @@
 /** Enclosure candidates in the order in which the plan tries them. */
-import type { EnclosureSizing, SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
+import type {
+  EnclosureCandidate,
+  EnclosureSizing,
+  SizingRequest
+} from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { PlanEnclosure } from '../../../contract/systems/plan-enclosure.ts'
 import { type PlannedKind, plannedKinds } from '../../../contract/systems/words.ts'
 import { sizeEnclosure } from '../../../domain/enclosure/sizing/size-enclosure.ts'
-import type { EnclosureCandidate } from '../../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../../domain/present.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'

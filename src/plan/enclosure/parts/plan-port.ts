@@ -1,9 +1,8 @@
 /** The port of a vented candidate: sized at full drive, kept quiet as far as the space lets it be. */
 import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
-import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
+import type { PortDesign, PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
-import type { PortDesign } from '../../../domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../../domain/port/sizing/size-port.ts'
 import { present } from '../../../domain/present.ts'
 import { slotOfArea, tubesOfArea } from '../../designer/room/ports-of-area.ts'

@@ -1,7 +1,8 @@
 /** What the finished box does at the power the gain is set to, protected as the plan says. */
 import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
+import type { Response } from '../../../contract/enclosures/response.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
-import { computeResponse, type Response } from '../../../domain/enclosure/answer/compute-response.ts'
+import { computeResponse } from '../../../domain/enclosure/answer/compute-response.ts'
 import { type ConeNeeds, coneNeeds, highestChamberPressurePa } from '../../../domain/enclosure/answer/trial-answers.ts'
 import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts'
 import { present } from '../../../domain/present.ts'

@@ -1,7 +1,7 @@
 /** The sheets that panels are cut from where nobody says: of each board the usual one. */
 import type { SheetStock } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
-import { boards } from '../material/boards.ts'
+import { boards } from './boards.ts'
 
 type Kind = Pick<Panel, 'material' | 'thicknessM'>
 
