@@ -1958,6 +1958,8 @@ export interface components {
             from: string;
             /** @description Name of this part, once in the circuit */
             id: string;
+            /** @description Most it lets through by itself, into a fault too */
+            limitA?: number;
             /** @description A relay that opens while the engine stands */
             opensWithoutEngine?: boolean;
             /** @description Its resistance */
@@ -4721,6 +4723,7 @@ export interface components {
             name: string;
             relayA?: number;
             sealed?: boolean;
+            signalFuseA?: number;
             signalWireM?: number;
         };
         /** @description The sheet the panels are cut from. */
@@ -4888,7 +4891,9 @@ export interface components {
         PlanTurnOnRelay: {
             coilCurrentA: number;
             coilVoltageV: number;
+            designation: string;
             fuseA: number;
+            tapFuseA?: number;
             wireM: number;
         };
         PlanWayOut: {
@@ -6777,7 +6782,7 @@ export interface components {
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
         HeavyCurrentA: number;
         /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
-        Language: "en" | "de";
+        Language: "en" | "en-US" | "de";
         /** @description Continuous load over fuse rating [1] */
         LoadRatio: number;
         /** @description External fuse the amplifier’s maker states [A] */

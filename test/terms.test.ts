@@ -2,8 +2,11 @@
 import { describe, expect, it } from 'vitest'
 import { cautionBriefs } from '../src/contract/cautions/briefs.ts'
 import { cautionCatalogue } from '../src/contract/cautions/catalogue.ts'
+import { american, americanBriefs, americanMeanings, americanPhrases } from '../src/contract/sentences/american.ts'
+import { english } from '../src/contract/sentences/english.ts'
 import { german, germanMeanings } from '../src/contract/sentences/german.ts'
 import { germanBriefs } from '../src/contract/sentences/german-briefs.ts'
+import { germanPhrases } from '../src/contract/sentences/german-phrases.ts'
 import { languages } from '../src/domain/languages.ts'
 import { inEnglish } from '../src/domain/say.ts'
 import { printed } from '../src/domain/template.ts'
@@ -52,6 +55,10 @@ const germanTerms: Readonly<Record<string, RegExp>> = {
   Pluspol: /\bPlus-Pol\b|\bpositiver Pol\b/
 }
 
+/** What a reader in North America would stumble over. */
+const british =
+  /\b(boots?|spanners?|torch|aluminium|tyres?|handbook|loom|looms|mitre\w*|rebates?|wadding|\w*metres?|\w*litres?|centres?|calliper|draught|programme|catalogue|timber|bonnet|windscreen|petrol|lorry|spare wheel|lashing|residual current|P3|mains|tins?|inwards|burnt|grey)\b|colour|vapour|fibre|neighbour|recognise|equalis/i
+
 const plans = [estatePlan, hatchbackPlan, leaningPlan].map(request =>
   JSON.parse(planSystem.answerText(request, { digits: 'six', basis: false }))
 )
@@ -91,8 +98,9 @@ const sentences = (text: string) => text.split(/(?<=[.!?:;])\s+/)
 describe('terms', () => {
   it('has one word for one thing', () => {
     expect(texts.length).toBeGreaterThan(500)
+    const templates = Object.entries(english).map(([id, text]) => [id, text.replace(/\{\w+/g, '')] as const)
     const wrong = Object.entries(terms).flatMap(([ours, forbidden]) =>
-      texts
+      [...texts, ...templates]
         .filter(([, text]) => forbidden.test(text))
         .map(([place, text]) => `${place}: ${ours}, not ${forbidden.exec(text)?.[0]}`)
     )
@@ -108,6 +116,19 @@ describe('terms', () => {
     )
     expect(wrong).toEqual([])
     expect(germanTerms.Gehäuse?.test('die Box schließen')).toBe(true)
+  })
+
+  it('has no British word in North America', () => {
+    const { templates, phrase = (text: string) => text } = languages['en-US']
+    const said = [...Object.entries(templates), ...Object.keys(germanPhrases).map(text => ['phrase', phrase(text)])]
+    const wrong = said.filter(([, text = '']) => british.test(text.replace(/\{\w+/g, '')))
+    expect(wrong).toEqual([])
+    expect(british.test(english['vehicle.empty-the-boot'])).toBe(true)
+    const own = { ...american, ...americanBriefs, ...americanMeanings }
+    const same = Object.entries(own).filter(([id, text]) => text === languages.en.templates[id])
+    expect([same, Object.entries(americanPhrases).filter(([text, other]) => text === other)]).toEqual([[], []])
+    const known = new Set(Object.keys(germanPhrases))
+    expect(Object.keys(americanPhrases).filter(text => !known.has(text))).toEqual([])
   })
 
   it('counts in every language with a form for one and a form for several', () => {

@@ -3,7 +3,7 @@
  * `npm run thorough` the rest: the fuzzer, long searches, worker threads, the browser and whole processes.
  */
 import { defineConfig, type Plugin } from 'vitest/config'
-import { simulator, thorough } from './inner-files.ts'
+import { simulator, thorough } from './slow-files.ts'
 
 const root = new URL('..', import.meta.url).pathname
 const plan = 'export function planSystem('

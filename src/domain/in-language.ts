@@ -10,13 +10,35 @@ const isPlain = (value: unknown): value is Plain =>
 const again = (said: Said | readonly Said[], language: Language): string | readonly string[] =>
   'id' in said ? spoken(said, language) : said.map(each => spoken(each, language))
 
+/** Fields whose texts stand beside a value and are found by their wording. */
+const phrased = new Set([
+  'basis',
+  'detail',
+  'goodAt',
+  'how',
+  'method',
+  'name',
+  'rule',
+  'stage',
+  'standard',
+  'text',
+  'to',
+  'why'
+])
+
+function phraseIn(value: unknown, phrase: (english: string) => string): unknown {
+  if (typeof value === 'string') return phrase(value)
+  return Array.isArray(value) && value.every(each => typeof each === 'string') ? value.map(phrase) : undefined
+}
+
 function objectIn(object: Plain, language: Language): Plain {
   const { said = {} } = object as { said?: SaidFields }
   return Object.fromEntries(
     Object.entries(object).map(([name, inner]) => {
       const sentence = said[name]
       if (sentence !== undefined) return [name, again(sentence, language)]
-      return [name, name === 'said' ? inner : inLanguage(inner, language)]
+      const phrase = phrased.has(name) && language.phrase !== undefined ? phraseIn(inner, language.phrase) : undefined
+      return [name, phrase ?? (name === 'said' ? inner : inLanguage(inner, language))]
     })
   )
 }

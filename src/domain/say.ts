@@ -3,7 +3,7 @@ import { cautionBriefs } from '../contract/cautions/briefs.ts'
 import { cautionCatalogue } from '../contract/cautions/catalogue.ts'
 import { english } from '../contract/sentences/english.ts'
 import type { Said, SaidFields, ValuesOf } from '../contract/sentences/form/template.ts'
-import { type Printable, printed, type Writing } from './template.ts'
+import { isFigure, type Printable, printed, type Writing } from './template.ts'
 
 type English = typeof english
 export type SentenceId = keyof English
@@ -25,6 +25,10 @@ export interface Language extends Writing {
   /** BCP 47. */
   readonly tag: string
   readonly templates: Readonly<Record<string, string>>
+  /** How a text is said that has no template, as the reason of a default; English where absent. */
+  readonly phrase?: (english: string) => string
+  /** The text of a sentence in the units of who reads, where those are not the ones it was written in. */
+  readonly measured?: (id: string, text: string) => string
 }
 
 function valueText(value: SaidValue | undefined, language: Language): Printable {
@@ -41,11 +45,34 @@ const OPENING = 'opening'
 /** The first sentence of a longer one, in whatever language that is said. */
 export const opening = (of: Said): Said => ({ id: OPENING, values: { of } })
 
-/** @throws RangeError where the language has no such sentence */
-export function spoken({ id, values = {} }: Said, language: Language): string {
+const PHRASE = 'phrase'
+
+/** A text that stands beside a value, in a sentence: said by its wording. */
+export const phrased = (text: string): Said => ({ id: PHRASE, values: { text } })
+
+/** Of the private use area: stands for what is said already, so that it is not measured twice. */
+const HELD = 0xe100
+
+/** The sentence with its values, in the units of who reads: words and sentences in it are left alone. */
+function measuredText(id: string, valueBy: (name: string) => Printable, language: Language): string {
   const template = language.templates[id]
   if (template === undefined) throw new RangeError(`no sentence ${id}`)
-  const text = printed(template, name => valueText(values[name], language), language)
+  if (language.measured === undefined) return printed(template, valueBy, language)
+  const held: string[] = []
+  const hold = (name: string) => {
+    const value = valueBy(name)
+    if (value === '' || isFigure(value)) return value
+    held.push(String(value))
+    return String.fromCodePoint(HELD + held.length - 1)
+  }
+  const text = language.measured(id, printed(template, hold, language))
+  return held.reduce((told, value, at) => told.replaceAll(String.fromCodePoint(HELD + at), () => value), text)
+}
+
+/** @throws RangeError where the language has no such sentence */
+export function spoken({ id, values = {} }: Said, language: Language): string {
+  const text = measuredText(id, name => valueText(values[name], language), language)
+  if (id === PHRASE) return language.phrase?.(text) ?? text
   return id === OPENING ? firstSentence(text) : text
 }
 

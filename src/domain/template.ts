@@ -75,7 +75,7 @@ const figure = (value: Printable, { decimalMark }: Writing): string =>
   String(value).replace(/(\d)\.(?=\d)/g, `$1${decimalMark}`)
 
 /** `2.5`, `2.5 mm`, `12.5 × 8 mm`: figures with their unit; names and sentences are none. */
-const isFigure = (value: Printable): boolean =>
+export const isFigure = (value: Printable): boolean =>
   typeof value === 'number' || /^[-−]?\d+(\.\d+)?( [×/] \d+(\.\d+)?)*( \S{1,5})?$/.test(value)
 
 /** Where figures are written with a point there is nothing to tell apart. */

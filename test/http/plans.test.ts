@@ -110,7 +110,8 @@ describe('a plan', () => {
     expect(trunk.ratingA).toBeGreaterThanOrEqual(current.answer.result.currents.fullSineA)
     for (const { ratingA } of branches) expect(ratingA).toBeLessThan(trunk.ratingA)
     const { cables, series } = circuit.answer.result
-    expect(cables).toHaveLength(3)
+    // trunk, two branches, turn-on wire
+    expect(cables).toHaveLength(4)
     for (const { guarded, id } of cables) expect(guarded, id).toBe(true)
     expect(series.map(({ before }: { before: string }) => before)).toEqual(['main fuse', 'main fuse'])
     const items = body.result.billOfMaterials.map((row: { item: string }) => row.item)

@@ -1,5 +1,7 @@
 /** Puts a changed source file to tests, in one warm process and without a byte written to the sources. */
-import { inner, simulator, thorough } from '../inner-files.ts'
+import { readdirSync } from 'node:fs'
+import os from 'node:os'
+import { simulator, thorough } from '../slow-files.ts'
 import { collected, runInOrder, words } from './harness.ts'
 import { sourceOf } from './rooms.ts'
 import { world } from './world.ts'
@@ -20,8 +22,14 @@ const slow = [...thorough, ...simulator].map(matches)
 
 export const isQuick = (file: string): boolean => !slow.some(each => each.test(file))
 
-/** Every quick test that loads nothing of the service. */
-export const quick: readonly string[] = inner.filter(isQuick).toSorted()
+/** They read texts, or listen at a port: nothing of what they say rests on a figure. */
+const deaf = /^test\/(mutation|deploy)\/|^test\/http\/(over-http|settings|front|docs)\.|^test\/(architecture|checks)\./
+
+/** The quick tests that can see a fault. */
+export const quick: readonly string[] = readdirSync('test', { recursive: true, encoding: 'utf8' })
+  .map(name => `test/${name}`)
+  .filter(file => file.endsWith('.test.ts') && isQuick(file) && !deaf.test(file))
+  .toSorted()
 
 /** A test of a file by its place in it; undefined are all of them. */
 export interface Asked {
@@ -46,9 +54,21 @@ function unguarded(): string {
 
 const messageOf = (error: unknown) => (error instanceof Error ? error.message : String(error)).slice(0, 200)
 
+/** The worker of the service makes itself the humblest of processes: here that would be the judge. */
+const given = { vitest: words, 'node:os': { ...os, setPriority: () => undefined } }
+
+const PLAN = 'src/plan/plan-system.ts'
+const ONCE = 'test/support/once.ts'
+
+/** A dozen files plan the same car: of one fault it is planned once, and with the next fault the memory goes. */
+function plannedOnce(): string {
+  const wrapped = `import { once } from '../../${ONCE}'; export const planSystem = once(afresh)`
+  return `${sourceOf(PLAN).replace('export function planSystem(', 'function afresh(')}\n${wrapped}\n`
+}
+
 export function bench(): Bench {
-  const register = unguarded()
-  const { load, replace } = world({ vitest: words }, file => (file === REGISTER ? register : undefined))
+  const texts: Readonly<Record<string, string>> = { [REGISTER]: unguarded(), [PLAN]: plannedOnce() }
+  const { load, replace, forget } = world(given, file => texts[file])
   const firstFailure = async ({ file, places }: Asked) => {
     let running = 'does not load'
     try {
@@ -66,6 +86,8 @@ export function bench(): Bench {
     return undefined
   }
   const failing: Bench['failing'] = async (asked, file, text) => {
+    // What tests have worked out and kept was worked out with the fault before.
+    forget(each => each.startsWith('test/') && each !== ONCE)
     if (file !== undefined) replace(file, text)
     try {
       for (const each of asked) {
@@ -106,7 +128,7 @@ export async function walked(
   files: readonly string[],
   marked: (file: string) => string | undefined
 ): Promise<Walked[]> {
-  const { load, forget } = world({ vitest: words }, marked)
+  const { load, forget } = world(given, marked)
   let ran = new Set<string>()
   Object.assign(globalThis, { ran: (file: string, place: number) => ran.add(`${file}#${place}`) })
   const stepsOf = async (file: string) => {

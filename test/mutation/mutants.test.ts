@@ -30,6 +30,17 @@ describe('a fault', () => {
     expect(found).toEqual(['3 4.5', '* /', '2 3', '> >=', '> <='])
   })
 
+  it('is none where only the rounding of a computer, the compiler or a count of digits would notice', () => {
+    const faults = (line: string) => mutantsOf(file, `const a = ${line}`).map(({ was, now }) => `${was} ${now}`)
+    expect(faults('list[0] ?? 7')).toEqual([])
+    expect(faults('list.at(-1) ?? 7')).toEqual([])
+    expect(faults('given ?? 7')).toEqual(['7 10.5'])
+    expect(faults('b <= c + 1e-9')).toEqual(['<= >'])
+    expect(faults('b <= c + 1e-3')).toEqual(['<= <', '<= >', '+ -', '1e-3 0.0015'])
+    expect(faults('fixed(b, 3)')).toEqual([])
+    expect(mutantsOf(file, 'const [b = 3] = list; const { c = 3 } = given').map(({ was }) => was)).toEqual(['3'])
+  })
+
   it('in a function is seen where that runs, in a constant where what reads it runs, by way of a table too', () => {
     const all = [{ file, text }]
     const at = (part: string) => witnesses(file, text.indexOf(part), all).places

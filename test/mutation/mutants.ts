@@ -34,18 +34,38 @@ function otherNumber(text: string): string {
   return value === 1 ? '2' : String(value * 1.5)
 }
 
+/** A tolerance so small that only the rounding of a computer is in it. */
+const isHair = (node: ts.Node): boolean =>
+  ts.isNumericLiteral(node) && Number(node.text) > 0 && Number(node.text) <= 1e-6
+
+const holdsHair = (node: ts.Node): boolean => isHair(node) || node.getChildren().some(holdsHair)
+
+/** What stands in for an element of a list: the compiler asks for it, and the list always has the element. */
+function standsIn(node: ts.Node): boolean {
+  const { parent } = node
+  if (ts.isBindingElement(parent)) return ts.isArrayBindingPattern(parent.parent)
+  if (!ts.isBinaryExpression(parent) || parent.operatorToken.kind !== ts.SyntaxKind.QuestionQuestionToken) return false
+  return parent.right === node && /\]$|\.at\(-?\d+\)$/.test(parent.left.getText())
+}
+
 /** Digits of a text for people, places in a list and tolerances of a search change no judgement. */
 function isIdle(node: ts.NumericLiteral): boolean {
-  const { parent } = node
+  const parent = ts.isPrefixUnaryExpression(node.parent) ? node.parent.parent : node.parent
+  if (isHair(node) || standsIn(node)) return true
   if (ts.isElementAccessExpression(parent) || ts.isLiteralTypeNode(parent)) return true
-  if (
+  return (
     ts.isCallExpression(parent) &&
     /(^fixed|^precise|^toDigits|^in(Digits|Decimals|Litres|Mm)|\.(at|slice|toFixed|toPrecision|padStart|round))$/.test(
       parent.expression.getText()
     )
   )
-    return true
-  return Math.abs(Number(node.text)) > 0 && Math.abs(Number(node.text)) <= 1e-6
+}
+
+/** Which way a hair is added, and which side of a bound with a hair its very edge belongs to, shows in no figure. */
+function movesAHair({ left, operatorToken, right }: ts.BinaryExpression, now: string): boolean {
+  const was = operatorToken.getText()
+  if (was === '+' || was === '-') return isHair(left) || isHair(right)
+  return now.replace('=', '') === was.replace('=', '') && holdsHair(right)
 }
 
 const isText = (node: ts.Node) =>
@@ -65,7 +85,8 @@ export function mutantsOf(file: string, text: string): readonly Mutant[] {
     if (ts.isTemplateExpression(node) || ts.isTypeNode(node) || ts.isImportDeclaration(node)) return
     if (ts.isNumericLiteral(node) && !isIdle(node)) add(node, otherNumber(node.text), 'number')
     if (ts.isBinaryExpression(node) && !isText(node.left) && !isText(node.right))
-      for (const now of operators[node.operatorToken.getText()] ?? []) add(node.operatorToken, now, 'operator')
+      for (const now of operators[node.operatorToken.getText()] ?? [])
+        if (!movesAHair(node, now)) add(node.operatorToken, now, 'operator')
     if (ts.isConditionalExpression(node) || ts.isIfStatement(node)) {
       const condition = ts.isIfStatement(node) ? node.expression : node.condition
       if (!ts.isBinaryExpression(condition)) add(condition, `!(${condition.getText()})`, 'operator')

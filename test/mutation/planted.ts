@@ -7,6 +7,7 @@ import { bench, isQuick } from './bench.ts'
 import { type Fault, joins } from './planted-joins.ts'
 import { pairFaults } from './planted-pairs.ts'
 import { planFaults } from './planted-plan.ts'
+import { readerFaults } from './planted-readers.ts'
 import { sourceOf } from './rooms.ts'
 
 const small = /small-terms/
@@ -166,7 +167,7 @@ const ours: readonly Fault[] = [
   ['alike sizes', 'domain/box/stiffness/standing-waves', 'LEAST_DIFFERENCE = 0.1', 'LEAST_DIFFERENCE = 0.2', box]
 ]
 
-const lists = { review, ours, joins, pairs: pairFaults, plan: planFaults }
+const lists = { review, ours, joins, pairs: pairFaults, plan: planFaults, readers: readerFaults }
 const asked = Object.values(lists).flat()
 const lost = asked.filter(([, room, was]) => sourceOf(`src/${room}.ts`).split(was).length !== 2)
 if (lost.length > 0)

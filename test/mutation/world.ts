@@ -21,8 +21,8 @@ export interface World {
   readonly load: (file: string) => unknown
   /** Another text in place of what stands in the file, or the file again; what was worked out of it is forgotten. */
   readonly replace: (file: string, text?: string) => void
-  /** As in a new process, but for what has been translated. */
-  readonly forget: () => void
+  /** As in a new process, but for what has been translated; or only the modules named, with what imports them. */
+  readonly forget: (which?: (file: string) => boolean) => void
 }
 
 /** A package that offers only the newer form is not found by the older way of asking. */
@@ -95,10 +95,13 @@ export function world(
     }
     return module.exports
   }
-  const forget = () => modules.clear()
   const drop = (file: string): void => {
     if (!modules.delete(file)) return
     for (const each of importers.get(file) ?? []) drop(each)
+  }
+  const forget: World['forget'] = which => {
+    if (which === undefined) return modules.clear()
+    for (const file of [...modules.keys()].filter(which)) drop(file)
   }
   const replace = (file: string, text?: string): void => {
     drop(file)

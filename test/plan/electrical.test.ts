@@ -196,7 +196,7 @@ describe('the circuit of a plan', () => {
       laidM.set(designation, (laidM.get(designation) ?? 0) + lengthM)
     const boughtM = new Map<string, number>()
     for (const { item, need } of half.bill) {
-      const size = /^power cable (.*?),/.exec(item)?.[1]
+      const [, power, size = power] = /^power cable (.*?),|(?:wire|relay,) (\d\S* mm²)/.exec(item) ?? []
       if (size !== undefined) boughtM.set(size, (boughtM.get(size) ?? 0) + need)
     }
     expect([...laidM.keys()].sort()).toEqual([...boughtM.keys()].sort())

@@ -84,8 +84,8 @@ describe('the bill', () => {
     expect(items(half('off-road')).some(item => item.endsWith('2 in, 2 out, fused'))).toBe(true)
   })
 
-  it('names the voltage of the relay that a lorry switches, its feed as long as the branch behind the converter', () => {
+  it('names the voltage of the relay that a lorry switches, its feed half a metre, its switched lead another', () => {
     expect(items(lorry)).toContain('relay, change-over or make, coil for 24 V, with base')
-    expect(lorry.circuit.turnOnRelay).toMatchObject({ coilVoltageV: 24, wireM: 2.4 })
+    expect(lorry.circuit.turnOnRelay).toMatchObject({ coilVoltageV: 24, wireM: 1 })
   })
 })

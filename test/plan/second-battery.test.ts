@@ -52,8 +52,8 @@ describe('every source of a plan', () => {
 
 describe('with the engine off', () => {
   it('the relay parts the batteries: the first gives the parked car alone, the second all the music', () => {
-    // 3 A of the parked car
-    expectPrinted(currentOf(offRoad, 'battery', 'average', 'off'), '3.000')
+    // 3 A of the parked car and 20 mA of the turn-on inputs
+    expectPrinted(currentOf(offRoad, 'battery', 'average', 'off'), '3.020')
     const music = ['amplifier 1', 'amplifier 2'].map(id => currentOf(offRoad, id, 'average', 'off'))
     expect(currentOf(offRoad, 'second battery', 'average', 'off')).toBeCloseTo((music[0] ?? 0) + (music[1] ?? 0), 4)
   })
@@ -98,7 +98,7 @@ describe('bill and picture', () => {
   const metres = (half: Half) => {
     const bought = new Map<string, number>()
     for (const { item, need } of half.bill) {
-      const size = /^power cable (.*?),/.exec(item)?.[1]
+      const [, power, size = power] = /^power cable (.*?),|(?:wire|relay,) (\d\S* mm²)/.exec(item) ?? []
       if (size !== undefined) bought.set(size, (bought.get(size) ?? 0) + need)
     }
     return bought
@@ -115,7 +115,7 @@ describe('bill and picture', () => {
       laid.set(designation, (laid.get(designation) ?? 0) + lengthM)
     expect([...laid.keys()].sort()).toEqual([...metres(half).keys()].sort())
     for (const [size, lengthM] of laid) expect(lengthM, size).toBeCloseTo(metres(half).get(size) ?? 0, 9)
-    const fuses = half.bill.filter(({ item }) => /^fuse \d/.test(item))
+    const fuses = half.bill.filter(({ item }) => /^(?:blade )?fuse \d/.test(item))
     expect(fuses.reduce((sum, { need }) => sum + need, 0)).toBe(request.fuses?.length)
     // a fuse-link is a box with a line through it
     expect(half.picture.match(/paper-shape fuse/g)).toHaveLength(request.fuses?.length ?? 0)

@@ -14,7 +14,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'domain/box/solids': ['bodies', 'body-pairs', 'clearances', 'driver-displacement', 'finish-panels', 'fitted-box', 'fitting-places', 'front-gaps', 'mounting', 'shape', 'slot-clearances', 'solids', 'terminal-hole', 'tube-elbow', 'tube-places'],
   'domain/box/stiffness': ['box-vibration', 'brace-parts', 'brace-plan', 'defaults', 'formulas', 'panel-vibration', 'standing-waves'],
   'domain/cabin': ['cabin-gain', 'formulas', 'hearing'],
-  'domain/circuit/cable': ['ampacity', 'ampacity-33-cfr-183-425', 'defaults', 'cable-size', 'conductor-materials', 'conductor-resistance', 'conductor-temperature', 'insulation-material', 'metric-resistance-tables', 'sae-j1127-areas', 'short-circuit'],
+  'domain/circuit/cable': ['ampacity', 'ampacity-33-cfr-183-425', 'ampacity-bs-7671', 'defaults', 'cable-size', 'conductor-materials', 'conductor-resistance', 'conductor-temperature', 'insulation-material', 'metric-resistance-tables', 'sae-j1127-areas', 'short-circuit'],
   'domain/circuit/choice': ['cable-request', 'choose-cable', 'formulas', 'ground'],
   'domain/circuit/fuse': ['battery-source', 'cable-fault', 'chosen-fuse', 'formulas', 'fuse-cautions', 'fuse-families-iso-8820', 'fuse-family', 'defaults', 'fuse-rating', 'protected-cable', 'rate-fuse', 'selectivity'],
   'domain/circuit/graph': ['compute-feeder', 'formulas'],
@@ -39,7 +39,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'domain/port': ['air-speed', 'bends', 'defaults', 'end-correction', 'flare', 'formulas', 'port-friction', 'port-length', 'port-shape'],
   'domain/port/sizing': ['defaults', 'size-port'],
   'domain/sheet': ['formulas', 'nest-panels', 'quick-count'],
-  'domain/signal': ['commissioning', 'formulas', 'set-up-signal', 'terminals-din-72552'],
+  'domain/signal': ['commissioning', 'defaults', 'formulas', 'set-up-signal', 'terminals-din-72552', 'turn-on'],
   plan: ['formulas', 'plan-system'],
   'plan/answer': ['plan-cautions', 'plan-cover', 'plan-parts', 'plan-promises', 'plan-summary', 'step-cautions'],
   'plan/bill': ['plan-build'],
@@ -50,7 +50,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design', 'defaults'],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
-  'plan/electric': ['accessories', 'part-words', 'plan-circuit', 'plan-lead', 'plan-run', 'plan-signal', 'plan-supply', 'plan-trunk', 'plan-voltage', 'defaults'],
+  'plan/electric': ['accessories', 'part-words', 'plan-circuit', 'plan-lead', 'plan-run', 'plan-signal', 'plan-supply', 'plan-trunk', 'plan-voltage', 'turn-on-way', 'defaults'],
   'plan/electric/graph': ['circuit-figures', 'plan-graph'],
   'plan/enclosure': ['alternatives', 'attempt-response', 'driven-group', 'goal-designs', 'leaflet-enclosure', 'plan-attempts', 'plan-enclosure', 'plan-margins', 'planned-enclosure', 'sheet-saving', 'wished-attempts'],
   'plan/enclosure/parts': ['plan-box', 'plan-candidates', 'plan-drivers', 'plan-high-pass', 'plan-port', 'plan-response', 'plan-sheets', 'plan-shell', 'setting', 'system-figures'],
@@ -61,5 +61,5 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/safety': ['safety-case'],
   'plan/steps': ['vehicle-facts', 'work-nodes', 'work-order'],
   'plan/work': ['build-facts', 'build-nodes-assembly', 'build-nodes-board', 'build-nodes-finish', 'build-order', 'build-step', 'commissioning', 'first-start', 'restraint', 'defaults'],
-  'plan/ways-out': ['defaults', 'largest-driver', 'plan-ways-out']
+  'plan/ways-out': ['largest-driver', 'plan-ways-out']
 }

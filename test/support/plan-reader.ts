@@ -185,7 +185,7 @@ const digitsOf = (text: string) => text.replace(/^0+(?:\.0*)?/, '').replace('.',
 const half = (text: string) => 0.5 * 10 ** -(text.split('.')[1]?.length ?? 0)
 
 /** Two writings of one value: equal within what each was rounded by; a whole number may have been rounded to its first two digits. */
-function agree(a: string, b: string): boolean {
+export function agree(a: string, b: string): boolean {
   const [x, y] = [Number(a), Number(b)]
   if (Number.isNaN(x) || Number.isNaN(y)) return a === b
   const coarse = (text: string, value: number) =>

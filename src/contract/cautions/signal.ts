@@ -74,6 +74,12 @@ export const signalCautions = {
     meaning: 'The coil of a common vehicle relay is itself too much for the switched output.',
     basis: "derived: Ohm's law"
   },
+  'output-overloaded': {
+    level: 'care',
+    meaning:
+      'The switched output of a source gives less than hangs on it: its voltage sags, so that nothing switches on, or it is destroyed. A relay, fed behind a fuse of its own, takes the load.',
+    basis: 'ISO 10487, 150 to 300 mA (second-hand)'
+  },
   'signal-sensing': {
     level: 'note',
     meaning: 'An amplifier that switches itself on by the signal may be late, may stay on, or may drop out.',

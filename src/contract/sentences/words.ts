@@ -1,3 +1,3 @@
-/** The languages that the service speaks, by the first part of a language tag (RFC 5646). */
-export const languageCodes = ['en', 'de'] as const
+/** The languages that the service speaks, as tags of RFC 5646: British English, that of North America, German. */
+export const languageCodes = ['en', 'en-US', 'de'] as const
 export type LanguageCode = (typeof languageCodes)[number]

@@ -56,6 +56,10 @@ export const electricalSources = {
     title: '33 CFR 183.425 Table 5 note 2, bundled conductors (the regulation applies it from 50 V)',
     status: 'second-hand'
   },
+  'bs-7671-4f3a': {
+    title: 'BS 7671 Table 4F3A, flexible cords of 0.5 and 0.75 mm², as reprinted by a cable seller',
+    status: 'second-hand'
+  },
   'ambient-square-root': {
     title: 'Ampacity ∝ √(temperature rise): reproduces the NFPA 70 ambient table within 0.006',
     status: 'derived'

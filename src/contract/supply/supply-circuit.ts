@@ -89,6 +89,12 @@ const CircuitLink = component(
     ...ends,
     resistanceOhm: quantity('Ω', 'Its resistance', { from: 1e-6, to: 100 }),
     assumed: Type.Optional(Type.Boolean({ description: 'Whether that figure is a guess: no stop rests on it' })),
+    limitA: Type.Optional(
+      quantity('A', 'Most it lets through by itself, into a fault too: the switched output of a source', {
+        above: 0,
+        to: 10
+      })
+    ),
     opensWithoutEngine: Type.Optional(Type.Boolean({ description: 'A relay that opens while the engine stands' }))
   }
 )

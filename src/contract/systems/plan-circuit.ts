@@ -40,7 +40,7 @@ const SignalLead = component('PlanSignalLead', 'From the source to the amplifier
   lengthM: quantity('m', 'Length of one'),
   count: Type.Integer({ description: 'How many of them' }),
   converter: Type.Boolean({ description: 'Whether it ends in a line-output converter beside the amplifier' }),
-  turnOnLengthM: quantity('m', 'Turn-on wire; 0 where the source switches none')
+  turnOnLengthM: quantity('m', 'Turn-on wire to the amplifier or its relay; 0 where the amplifier senses its signal')
 })
 
 export const Charger = component(
@@ -65,6 +65,7 @@ const SecondBattery = component('PlanSecondBattery', 'The second battery, beside
   signalWireM: Type.Optional(
     quantity('m', 'Wire from a feed that is live while the engine runs, to the coil of the relay or to the charger')
   ),
+  signalFuseA: Type.Optional(quantity('A', 'Fuse where that wire begins')),
   sealed: Type.Optional(Type.Boolean({ description: 'Whether it has no vent to lead outside' })),
   lead: Type.Optional(ref(Lead, 'From it to the block; absent where no size passes'))
 })
@@ -91,7 +92,9 @@ const TurnOnRelay = component('PlanTurnOnRelay', 'The relay that switches the am
   fuseA: quantity('A', 'Fuse of its feed'),
   coilCurrentA: quantity('A', 'Current of its coil'),
   coilVoltageV: quantity('V', 'Voltage of its coil: what the source or the accessory feed switches'),
-  wireM: quantity('m', 'Wire of its feed, of the size of the turn-on wire')
+  designation: Type.String({ description: 'Size of the wires of its feed and contact' }),
+  wireM: quantity('m', 'Wire of its feed and from its contact, from what feeds the amplifiers beside it'),
+  tapFuseA: Type.Optional(quantity('A', 'Fuse where an accessory circuit is tapped for its coil'))
 })
 
 const NotPlanned = component('PlanNotPlanned', 'A part of the system that this plan leaves out.', {

@@ -81,6 +81,12 @@ export function pilotText(lengthM: number, reader: Reader): string {
   return fraction(lengthM, 64, count => Math.floor(count + DUST))
 }
 
+/** What is less than half an inch or so: to the nearest thirty-second, below a millimetre sixty-fourth, never nothing. */
+export function finest(lengthM: number, reader: Reader): string {
+  if (reader.inches === 'decimal') return figure(lengthM / INCH_M, 3, reader)
+  return fraction(lengthM, lengthM < 1e-3 ? 64 : 32, count => Math.max(1, Math.round(count)))
+}
+
 /** A dimension on a drawing: the bare figure, its unit stands in the title block. */
 export function dimension(lengthM: number, reader: Reader): string {
   const { units, inches } = reader

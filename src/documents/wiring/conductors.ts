@@ -92,10 +92,25 @@ function powerConductors({ trunk, branches, secondBattery, converter, capacitor 
   ]
 }
 
-function signalConductors({ signalLead, speakerWire, insideWire }: Circuit, paper: Reader): readonly Conductor[] {
-  const { count, name, lengthM, turnOnLengthM } = signalLead
+/** What switches the amplifiers, and what tells a relay or charger that the engine runs. */
+function thinConductors({ signalLead, turnOnRelay, secondBattery }: Circuit, paper: Reader): readonly Conductor[] {
+  const { turnOnLengthM } = signalLead
+  const { signalWireM, signalFuseA } = secondBattery ?? {}
+  const wire = (key: 'turn-on' | 'turn-on-relay' | 'engine-feed', size: string, lengthM = 0, fuseA?: number) => {
+    const what = told(paper.language, `wire.what.${key}`)
+    return lengthM > 0 ? [{ key, what, size, run: length(lengthM, paper), fuse: amperes(fuseA) }] : []
+  }
+  return [
+    ...wire('turn-on', wiringDefaults.turnOnSize.value, turnOnLengthM, turnOnRelay?.tapFuseA),
+    ...wire('turn-on-relay', turnOnRelay?.designation ?? '', turnOnRelay?.wireM, turnOnRelay?.fuseA),
+    ...wire('engine-feed', wiringDefaults.turnOnSize.value, signalWireM, signalFuseA)
+  ]
+}
+
+function signalConductors(circuit: Circuit, paper: Reader): readonly Conductor[] {
+  const { signalLead, speakerWire, insideWire } = circuit
+  const { count, name, lengthM } = signalLead
   const { language } = paper
-  const turnOn = told(language, 'wire.what.turn-on')
   const twoCore = (key: string, what: string, wire: typeof speakerWire) =>
     wire === undefined
       ? []
@@ -108,17 +123,7 @@ function signalConductors({ signalLead, speakerWire, insideWire }: Circuit, pape
       run: length(lengthM, paper),
       fuse: ''
     },
-    ...(turnOnLengthM > 0
-      ? [
-          {
-            key: 'turn-on',
-            what: turnOn,
-            size: wiringDefaults.turnOnSize.value,
-            run: length(turnOnLengthM, paper),
-            fuse: ''
-          }
-        ]
-      : []),
+    ...thinConductors(circuit, paper),
     ...twoCore('loudspeaker', told(language, 'wire.what.loudspeaker'), speakerWire),
     ...twoCore('inside', told(language, 'wire.what.inside'), insideWire)
   ]

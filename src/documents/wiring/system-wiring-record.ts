@@ -30,6 +30,11 @@ export interface WiringBattery {
   readonly positive?: WiringLine
   readonly negative?: WiringLine
 }
+/** A thin wire that comes in beside a device, over its small fuse. */
+export interface WiringTap {
+  readonly fuse: string
+  readonly line: WiringLine
+}
 /** What ties the second battery to the first, in the trunk before the block. */
 export interface WiringLink {
   readonly title: string
@@ -37,6 +42,8 @@ export interface WiringLink {
   /** At the end of its output, and that output. */
   readonly fuse?: string
   readonly output?: WiringLine
+  /** From what is live while the engine runs. */
+  readonly tap?: WiringTap
 }
 export interface SystemWiring {
   readonly language: Language
@@ -70,6 +77,10 @@ export interface SystemWiring {
   readonly signalEnd?: string
   /** Absent when the amplifier wakes by the signal. */
   readonly turnOn?: WiringLine
+  /** At the beginning of that wire, where it taps a circuit of the vehicle. */
+  readonly turnOnFuse?: string
+  /** What that wire switches, and its feed. */
+  readonly turnOnRelay?: { readonly lines: readonly string[]; readonly feed: WiringTap }
   /** What belongs to the system and is not in the drawing, a sentence each. */
   readonly notDrawn: readonly string[]
 }

@@ -1,6 +1,6 @@
 /** The wiring picture in words, for whoever cannot see it. */
 import { type Language, told } from '../../domain/say.ts'
-import type { SystemWiring, WiringBranch } from './system-wiring-record.ts'
+import type { SystemWiring, WiringBranch, WiringTap } from './system-wiring-record.ts'
 
 function branchText(
   name: string,
@@ -16,15 +16,23 @@ function branchText(
   })
 }
 
+const fedText = ({ fuse, line }: WiringTap) => ({ fuse, line: line.text })
+
 function accessoriesText(wiring: SystemWiring): readonly string[] {
   const { secondBattery: second, link, fusedAtEnd, capacitor: stored, language } = wiring
   const { name = '', fuse = told(language, 'wire.said.unfused'), positive, negative } = second ?? {}
+  const tapText = (tap: WiringTap | undefined) =>
+    tap === undefined ? [] : [told(language, 'wire.said.from-engine', fedText(tap))]
   const ends = { name, fuse, positive: positive?.text ?? '', negative: negative?.text ?? '' }
   return [
     ...(fusedAtEnd === true ? [told(language, 'wire.said.end-fuse')] : []),
     ...(link === undefined
       ? []
-      : [told(language, 'wire.said.before-block', { link: [link.title, ...link.lines].join(', ') })]),
+      : [
+          told(language, 'wire.said.before-block', {
+            link: [link.title, ...link.lines, ...tapText(link.tap)].join(', ')
+          })
+        ]),
     ...(positive === undefined ? [] : [told(language, 'wire.said.second', ends)]),
     ...(stored === undefined
       ? []
@@ -32,13 +40,22 @@ function accessoriesText(wiring: SystemWiring): readonly string[] {
   ]
 }
 
-const signalText = ({ source, signal, signalEnd, turnOn, language }: SystemWiring): string =>
-  told(language, 'wire.said.signal', {
+function turnedText({ turnOn, turnOnFuse, turnOnRelay, language }: SystemWiring): string {
+  if (turnOn === undefined) return ''
+  const what = turnOnFuse === undefined ? turnOn.text : `${turnOn.text} (${turnOnFuse})`
+  const relay = turnOnRelay === undefined ? '' : told(language, 'wire.said.relay', fedText(turnOnRelay.feed))
+  return told(language, 'wire.said.turned-on', { what }) + relay
+}
+
+const signalText = (wiring: SystemWiring): string => {
+  const { source, signal, signalEnd, language } = wiring
+  return told(language, 'wire.said.signal', {
     source,
     signal: signal.text,
     through: signalEnd === undefined ? '' : told(language, 'wire.said.through', { what: signalEnd }),
-    turned: turnOn === undefined ? '' : told(language, 'wire.said.turned-on', { what: turnOn.text })
+    turned: turnedText(wiring)
   })
+}
 
 function trunkText({ battery, fuse, positive, negative, block, language }: SystemWiring): string {
   const first = block?.kind === 'block' ? 'wire.said.to-block' : 'wire.said.to-amplifier'

@@ -1,6 +1,6 @@
 /** The wiring from battery to drivers as a ladder, top to bottom: one picture for every width, a number on every conductor. */
 import { present } from '../../domain/present.ts'
-import { told } from '../../domain/say.ts'
+import { type Language, told } from '../../domain/say.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument } from '../draw/svg.ts'
 import type { SystemWiring, WiringLine } from './system-wiring-record.ts'
@@ -11,10 +11,12 @@ import {
   disc,
   down,
   driverRow,
+  fuseLink,
   LABEL_X,
   LEADING,
   LINE_X,
   meetingPoint,
+  thinFeed,
   WIDTH,
   words
 } from './wiring-figures.ts'
@@ -53,9 +55,33 @@ function batteryRung({ battery, returnBy, block, negative, language }: SystemWir
   }
 }
 
+/** At the beginning of the turn-on wire, where it taps a circuit of the vehicle. */
+const tapFuse =
+  (rating: string): Rung =>
+  top => {
+    const x = LINE_X.turnOn
+    const end = top + 40
+    const wire = down(x, top + 37, end, 'thin') + down(LINE_X.signal, top, end, 'thin')
+    return { svg: wire + fuseLink(x, top + 3) + words(x - 14, top + 28, rating, 'end'), end }
+  }
+
+/** The relay in the turn-on wire, fed from the plus line beside it. */
+const relayRung =
+  (
+    { lines, feed }: NonNullable<SystemWiring['turnOnRelay']>,
+    passing: readonly ('plus' | 'minus')[],
+    language: Language
+  ): Rung =>
+  top => {
+    const [x, width] = [182, 132]
+    const { svg, end } = box(told(language, 'wire.relay'), lines, width, x)(top + 14)
+    const from = passing.includes('plus') ? LINE_X.plus : x - 80
+    return { svg: thinFeed([from, x], top + 32, LINE_X.minus + 12, feed) + svg, end: end + 10 }
+  }
+
 /** Source, its signal lead and, where the amplifier needs one, the turn-on wire. */
 function sourceRungs(
-  { source, signal, signalEnd, turnOn, language }: SystemWiring,
+  { source, signal, signalEnd, turnOn, turnOnFuse, turnOnRelay, language }: SystemWiring,
   passing: readonly ('plus' | 'minus')[]
 ): readonly Rung[] {
   const lead =
@@ -66,11 +92,15 @@ function sourceRungs(
       return { svg: disc(LINE_X[on], top + 12, line) + texts.join(''), end: top + 10 + lines.length * LEADING }
     }
   const lines = [...passing, 'signal' as const, ...(turnOn === undefined ? [] : (['turnOn'] as const))]
+  // one that taps a circuit of the vehicle begins below the source
+  const above = turnOnFuse === undefined ? lines : lines.filter(name => name !== 'turnOn')
   return [
     past(passing, box(told(language, 'wire.source'), [source], 148, WIDTH - 158)),
-    past(lines, lead(signal, 'signal')),
-    ...(signalEnd === undefined ? [] : [past(lines, lead({ text: signalEnd }, 'signal'))]),
-    ...(turnOn === undefined ? [] : [past(lines, lead(turnOn, 'turnOn'))])
+    past(above, lead(signal, 'signal')),
+    ...(signalEnd === undefined ? [] : [past(above, lead({ text: signalEnd }, 'signal'))]),
+    ...(turnOnFuse === undefined ? [] : [past(passing, tapFuse(turnOnFuse))]),
+    ...(turnOn === undefined ? [] : [past(lines, lead(turnOn, 'turnOn'))]),
+    ...(turnOnRelay === undefined ? [] : [past(lines, relayRung(turnOnRelay, passing, language))])
   ]
 }
 

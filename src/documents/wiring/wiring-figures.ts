@@ -1,7 +1,7 @@
 /** Parts of the wiring picture: devices, lines, fuses, numbers, ground points, drivers. It runs down a column as wide as a phone. */
 import { ink } from '../draw/paper.ts'
 import { element, textAt, textWidth } from '../draw/svg.ts'
-import type { WiringLine } from './system-wiring-record.ts'
+import type { WiringLine, WiringTap } from './system-wiring-record.ts'
 
 export const WIDTH = 340
 /** Where the lines run down: common plus of a block, plus, minus, turn-on and signal. */
@@ -117,6 +117,35 @@ export const disc = (x: number, y: number, { number }: WiringLine): string =>
 
 export const words = (x: number, y: number, text: string, anchor: 'start' | 'middle' | 'end' = 'start'): string =>
   textAt(x, y, text, { size: TEXT, anchor })
+
+/** A thin wire across into a device, over a small fuse: its rating above it, size and length below, all right of `x`. */
+export function thinFeed(
+  [from, to]: readonly [number, number],
+  y: number,
+  x: number,
+  { fuse, line }: WiringTap
+): string {
+  const left = x + 30
+  const link = element('rect', {
+    x: left,
+    y: y - 5,
+    width: 26,
+    height: 10,
+    fill: ink.paper,
+    class: 'paper-shape fuse',
+    stroke: ink.limit,
+    'stroke-width': 1.4
+  })
+  const across = wireLine(
+    [
+      [from, y],
+      [to, y]
+    ],
+    'thin'
+  )
+  const texts = words(left + 2, y - 9, fuse) + words(x, y + 22, line.text)
+  return across + link + disc(x + 12, y, line) + texts
+}
 
 /** What must not be overlooked. */
 export const alarm = (x: number, y: number, text: string): string =>

@@ -4,8 +4,9 @@ import { present } from '../../domain/present.ts'
 import { told } from '../../domain/say.ts'
 import { figure, type Reader } from '../draw/number-text.ts'
 import { type conductorsOf, lineOf } from './conductors.ts'
-import type { WiringLine, WiringLink } from './system-wiring-record.ts'
+import type { WiringLine, WiringLink, WiringTap } from './system-wiring-record.ts'
 
+type SecondBattery = NonNullable<PlanCircuit['secondBattery']>
 type Converter = NonNullable<PlanCircuit['converter']>
 export type Conductors = ReturnType<typeof conductorsOf>
 
@@ -47,21 +48,23 @@ export function converterLink({ converter }: PlanCircuit, all: Conductors, paper
   }
 }
 
-export function linkLines(
-  second: NonNullable<PlanCircuit['secondBattery']>,
-  all: Conductors,
-  paper: Reader
-): WiringLink | undefined {
+function engineTap({ signalFuseA }: SecondBattery, all: Conductors): WiringTap | undefined {
+  const line = lineOf(all, 'engine-feed')
+  return signalFuseA === undefined || line === undefined ? undefined : { fuse: `${signalFuseA} A`, line }
+}
+
+export function linkLines(second: SecondBattery, all: Conductors, paper: Reader): WiringLink | undefined {
   const { language } = paper
   const { link, relayA, charger } = second
   if (link === 'relay') {
-    const lines = [told(language, 'wire.engine-running', { rating: relayA ?? '' }), told(language, 'wire.coil-feed')]
-    return { title: told(language, 'wire.relay'), lines, ...present({ output: lineOf(all, 'relay piece') }) }
+    const lines = [`${relayA ?? ''} A`]
+    const output = lineOf(all, 'relay piece')
+    return { title: told(language, 'wire.relay'), lines, ...present({ output, tap: engineTap(second, all) }) }
   }
   if (charger === undefined) return undefined
   return {
     title: told(language, 'wire.charger'),
     lines: [`${figure(charger.ratedA, 0, paper)} A`, backWords(charger.lead, lineOf(all, 'charger minus'), paper)],
-    ...present({ fuse: fuseText(charger.lead), output: lineOf(all, 'charger') })
+    ...present({ fuse: fuseText(charger.lead), output: lineOf(all, 'charger'), tap: engineTap(second, all) })
   }
 }

@@ -15,16 +15,23 @@ import { blockOf } from './wiring-block.ts'
 import type { DrawnWiring } from './wiring-diagram.ts'
 import { type Conductors, converterLink, fuseText, linkLines } from './wiring-links.ts'
 
-const turnOnIds = {
-  'remote-line': 'wire.turn-on',
-  relay: 'wire.turn-on-relay'
-} as const
+type TurnOnLines = Pick<SystemWiring, 'turnOn' | 'turnOnFuse' | 'turnOnRelay'>
 
-function turnOnText(method: string, { language }: Reader): string | undefined {
-  if (method === 'accessory-relay') return told(language, 'wire.accessory-relay')
-  return method === 'remote-line' || method === 'relay'
-    ? told(language, turnOnIds[method], { size: wiringDefaults.turnOnSize.value })
-    : undefined
+function turnOnLines({ signalLead, turnOnRelay: relay }: PlanCircuit, all: Conductors, paper: Reader): TurnOnLines {
+  const { language } = paper
+  if (signalLead.turnOnLengthM === 0) return {}
+  const id = relay?.tapFuseA === undefined ? 'wire.turn-on' : 'wire.accessory-relay'
+  const text = told(language, id, { size: wiringDefaults.turnOnSize.value })
+  const turnOn = { ...present({ number: lineOf(all, 'turn-on')?.number }), text }
+  const line = lineOf(all, 'turn-on-relay')
+  if (relay === undefined || line === undefined) return { turnOn }
+  const { tapFuseA, fuseA, coilVoltageV } = relay
+  const coil = told(language, 'wire.coil-volts', { voltage: figure(coilVoltageV, 0, paper) })
+  return {
+    turnOn,
+    ...present({ turnOnFuse: tapFuseA === undefined ? undefined : `${tapFuseA} A` }),
+    turnOnRelay: { lines: [coil, told(language, 'wire.with-diode')], feed: { fuse: `${fuseA} A`, line } }
+  }
 }
 
 /** Most sentences on how the coils are joined. */
@@ -127,26 +134,20 @@ function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], pap
   }
 }
 
-type SourceLines = Pick<SystemWiring, 'source' | 'signal' | 'signalEnd' | 'turnOn'>
+type SourceLines = Pick<SystemWiring, 'source' | 'signal' | 'signalEnd'> & TurnOnLines
 
 function sourceLines({ parts, circuit }: SystemPlan, all: Conductors, paper: Reader): SourceLines {
-  const { signalLead, turnOnRelay } = circuit
+  const { signalLead } = circuit
   const { language } = paper
   const signal = resultOf(parts.signal)
-  const turnOn = signal?.turnOn === undefined ? undefined : turnOnText(signal.turnOn.method, paper)
-  const number = lineOf(all, 'turn-on')?.number
   const output = signalLead.kind === 'screened' ? 'wire.line-output' : 'wire.loudspeaker-output'
-  const fed =
-    turnOn === undefined || turnOnRelay === undefined
-      ? turnOn
-      : told(language, 'wire.relay-feed', { turnOn, fuse: turnOnRelay.fuseA })
   return {
     source: told(language, signal?.input === undefined ? 'wire.source-plain' : output),
     signal: lineOf(all, 'signal') ?? unplanned(signalLead.name),
     ...present({
-      signalEnd: signalLead.converter ? told(language, 'wire.line-converter') : undefined,
-      turnOn: fed === undefined ? undefined : { ...present({ number }), text: fed }
-    })
+      signalEnd: signalLead.converter ? told(language, 'wire.line-converter') : undefined
+    }),
+    ...turnOnLines(circuit, all, paper)
   }
 }
 

@@ -1,7 +1,7 @@
 /** The rungs of the wiring picture: each is drawn from a height downwards and says where it ends. */
 import { type Language, told } from '../../domain/say.ts'
 import { mapped } from '../../numeric/tuple.ts'
-import type { SystemWiring, WiringBranch, WiringLine } from './system-wiring-record.ts'
+import type { SystemWiring, WiringBranch, WiringLine, WiringLink } from './system-wiring-record.ts'
 import {
   alarm,
   bodyPoint,
@@ -17,6 +17,7 @@ import {
   LINE_X,
   meetingPoint,
   quietWords,
+  thinFeed,
   WIDTH,
   wireLine,
   words
@@ -167,6 +168,19 @@ export const capacitorBeside =
     }
   }
 
+const LINK_WIDTH = 172
+
+/** Relay, charger or converter in the plus line, with the thin wire that tells it of the engine. */
+const linkBox =
+  ({ title, lines, tap }: WiringLink, language: Language): Rung =>
+  top => {
+    const { svg, end } = box(title, lines, LINK_WIDTH)(top)
+    if (tap === undefined) return { svg, end }
+    const x = LEFT + LINK_WIDTH
+    const note = quietWords(x + 12, top + 53, told(language, 'wire.with-engine'))
+    return { svg: svg + thinFeed([WIDTH - 4, x], top + 16, x + 12, tap) + note, end }
+  }
+
 /** Battery to the end of the trunk. */
 export function trunk({ fuse, fusePlace, fusedAtEnd, positive, link, language }: SystemWiring): readonly Rung[] {
   if (fuse === undefined) return [warning(told(language, 'wire.no-fuse')), label(positive, 'plus')]
@@ -174,7 +188,7 @@ export function trunk({ fuse, fusePlace, fusedAtEnd, positive, link, language }:
     fused(fuse, fusePlace),
     past(['plus'], label(positive, 'plus')),
     ...(fusedAtEnd === true ? [fused(fuse, told(language, 'wire.this-end-too'))] : []),
-    ...(link === undefined ? [] : [box(link.title, link.lines), past(['plus'], gap(12))]),
+    ...(link === undefined ? [] : [linkBox(link, language), past(['plus'], gap(12))]),
     ...(link?.output === undefined ? [] : [past(['plus'], label(link.output, 'plus'))]),
     ...(link?.fuse === undefined ? [] : [fused(link.fuse)])
   ]

@@ -14,7 +14,7 @@ import { DesignError, type FoundFault } from '../design-error.ts'
 import { explain } from '../formula.ts'
 import type { Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
-import { say } from '../say.ts'
+import { phrased, say } from '../say.ts'
 import { type BoardGroup, boardGroups, toUnits } from './board-group.ts'
 import { type CopyCounter, sheetLayout } from './cut-list.ts'
 import { sheetDefaults } from './defaults.ts'
@@ -147,7 +147,7 @@ function cautionsOf(boards: readonly BoardSummary[], request: SheetPlanRequest):
             sheetCount: board.sheetCount,
             thicknessMm: board.thicknessM * 1000,
             leastSheetCount: board.leastSheetCount,
-            why: board.why
+            why: phrased(board.why)
           }),
           { figures: { sheetCount: board.sheetCount, leastSheetCount: board.leastSheetCount } }
         )

@@ -118,7 +118,7 @@ export function turnOnCautions(turnOn: TurnOn | undefined): readonly Caution[] {
   if (turnOn === undefined) return []
   const { method, relay, limitA, loadA } = turnOn
   const cautions: Caution[] = []
-  if (method === 'relay' && limitA !== undefined) {
+  if (method === 'relay' && limitA !== undefined && loadA > limitA * (1 + 1e-9)) {
     const message = say('turn-on-overload', { loadMa: milli(loadA), limitMa: milli(limitA) })
     cautions.push(caution('turn-on-overload', message, { at: 'turnOn.loadsA', figures: { loadA, limitA } }))
   }

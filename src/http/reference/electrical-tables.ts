@@ -7,6 +7,7 @@ import { fuseTypes, gaugeSystems } from '../../contract/supply/words.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { tableAmpacity } from '../../domain/circuit/cable/ampacity.ts'
 import { ampacity33Cfr183425 } from '../../domain/circuit/cable/ampacity-33-cfr-183-425.ts'
+import { flexibleCordsBs7671 } from '../../domain/circuit/cable/ampacity-bs-7671.ts'
 import { cableSize } from '../../domain/circuit/cable/cable-size.ts'
 import { conductorLaw, conductorOhmPerM } from '../../domain/circuit/cable/conductor-resistance.ts'
 import { iec60228Class5 } from '../../domain/circuit/cable/metric-resistance-tables.ts'
@@ -43,14 +44,20 @@ export const cableTable = {
   name: 'cables',
   summary: 'Cable sizes with section, resistance and allowable current',
   description:
-    'Allowable currents are those of a US federal regulation (boats) at 30 °C; a size between its rows is interpolated and rounded down. Ambient, bundling and metal lower them, see /v1/supply/cables.',
+    'Allowable currents are those of a US federal regulation (boats) at 30 °C; a size between its rows is interpolated and rounded down, one below them is that of a cord. Ambient, bundling and metal lower them, see /v1/supply/cables.',
   row: CableRow,
   rows: [
     ...ampacity33Cfr183425.rows.map(([gauge]) => cableRow(gauge, 'awg')),
     ...saeJ1127Areas.rows.map(([gauge]) => cableRow(gauge, 'sae')),
     ...iec60228Class5.rows.map(([mm2]) => cableRow(String(mm2), 'mm2'))
   ],
-  sources: [ampacity33Cfr183425.source, saeJ1127Areas.source, iec60228Class5.source, law.source]
+  sources: [
+    ampacity33Cfr183425.source,
+    flexibleCordsBs7671.source,
+    saeJ1127Areas.source,
+    iec60228Class5.source,
+    law.source
+  ]
 }
 
 export const fuseTable = {

@@ -10,6 +10,7 @@ import type { LanguageCode } from '../../contract/sentences/words.ts'
 import { inLanguage } from '../../domain/in-language.ts'
 import { languages } from '../../domain/languages.ts'
 import type { Outcome } from '../../domain/outcome.ts'
+import type { Language } from '../../domain/say.ts'
 import { type Calculation, calculationOf } from './answer/calculation.ts'
 import { chosenParts } from './answer/chosen-parts.ts'
 import { type Digits, jsonWriter } from './answer/json-writer.ts'
@@ -103,6 +104,8 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
   readonly result: Result
   /** What is drawn is drawn in a language; all else is said again in it. */
   readonly compute: (request: Si<Static<Body>>, language: LanguageCode) => Outcome<Domain>
+  /** The language as the request wants it written, in inches for one; as it is where absent. */
+  readonly written?: (request: Si<Static<Body>>, language: Language) => Language
   readonly forms?: readonly Form<Static<Body>, Domain>[]
   readonly parts?: readonly string[]
   readonly laws?: readonly Law<Static<Body>, Static<Result>>[]
@@ -131,9 +134,9 @@ const linesForm: FormText = {
 export const isLines = ({ form }: AnswerOptions): boolean => form === linesForm.mediaType
 
 /** What was found out, once each, in the language asked for. */
-function saidIn<Result>(outcome: Outcome<Result>, { language = 'en' }: AnswerOptions): Outcome<Result> {
+function saidIn<Result>(outcome: Outcome<Result>, language: Language): Outcome<Result> {
   const once = saidOnce(outcome)
-  return language === 'en' ? once : inLanguage(once, languages[language])
+  return language === languages.en ? once : inLanguage(once, language)
 }
 
 /** The answer component takes the operation's name with `Answer` behind it. */
@@ -142,6 +145,7 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
 ): Operation {
   const {
     compute,
+    written = (_request: Si<Static<Body>>, language: Language) => language,
     costMs,
     forms: given = [],
     lines = false,
@@ -156,6 +160,8 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
   const answer = answerOf(name, definition.result)
   const write = jsonWriter(answer)
   const cited = (request: unknown) => calculationOf(answersFor.operationId, answersFor.request(request as Static<Body>))
+  const found = (si: Si<Static<Body>>, { language = 'en' }: AnswerOptions) =>
+    saidIn(compute(si, language), written(si, languages[language]))
   const text = (request: unknown, outcome: Outcome<Domain>, { digits, basis, parts: chosen }: AnswerOptions) =>
     write(
       wireOutcome(
@@ -175,11 +181,10 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     laws,
     costMs: (request, { form }) =>
       costMs(request as Static<Body>) + (forms.find(({ mediaType }) => mediaType === form)?.moreMs ?? 0),
-    answerText: (request, options) =>
-      text(request, saidIn(compute(toSi(request as Static<Body>), options.language ?? 'en'), options), options),
+    answerText: (request, options) => text(request, found(toSi(request as Static<Body>), options), options),
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)
-      const outcome = saidIn(compute(si, options.language ?? 'en'), options)
+      const outcome = found(si, options)
       const form = given.find(({ mediaType }) => mediaType === options.form)
       const whole = () => text(request, outcome, options)
       return {

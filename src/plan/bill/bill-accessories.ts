@@ -6,7 +6,7 @@ import { inDecimals } from '../../domain/digits.ts'
 import { saidOf, say } from '../../domain/say.ts'
 import { wiringDefaults } from '../electric/defaults.ts'
 import { fuseRow, sleeveRows } from './bill-power.ts'
-import { turnOnRows } from './bill-turn-on.ts'
+import { thinFuseRows, turnOnRows } from './bill-turn-on.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
 
 type Second = NonNullable<PlanCircuit['secondBattery']>
@@ -85,11 +85,7 @@ function relayRows(relayA: number, designation: string): readonly BillRow[] {
       say('cable-bill.its-studs'),
       { designation }
     ),
-    ...sleeveRows(2),
-    ...wiringPieces('fuse-holder', say('cable-bill.blade-fuse-1-a-in-a'), 1, say('cable-bill.where-its-feed-begins'), {
-      ratedA: 1,
-      fuseType: 'blade'
-    })
+    ...sleeveRows(2)
   ]
 }
 
@@ -111,10 +107,13 @@ function linkRows({ link, relayA, charger }: Second, trunk: PowerRun | undefined
 }
 
 /** From a feed that is live while the engine runs to the coil of the relay, or to the charger. */
-function signalRows({ signalWireM }: Second): readonly BillRow[] {
-  if (signalWireM === undefined) return []
+function signalRows({ signalWireM, signalFuseA }: Second): readonly BillRow[] {
+  if (signalWireM === undefined || signalFuseA === undefined) return []
   const item = say('cable-bill.ignition-wire', { turnOnSize: wiringDefaults.turnOnSize.value })
-  return offTheReel('turn-on-wire', item, signalWireM, metres(signalWireM))
+  return [
+    ...offTheReel('turn-on-wire', item, signalWireM, metres(signalWireM)),
+    ...thinFuseRows('fuse-holder', signalFuseA, say('cable-bill.that-wire'))
+  ]
 }
 
 function secondBatteryRows({ secondBattery: second, trunk }: PlanCircuit): readonly BillRow[] {

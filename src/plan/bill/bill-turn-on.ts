@@ -1,16 +1,38 @@
 /** The relay that switches the amplifiers on, with its diode, fuse and feed. */
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
-import { wiringDefaults } from '../electric/defaults.ts'
 import { billRow } from './bill-row.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
 import { billDefaults } from './defaults.ts'
 
+/** A small fuse with one in reserve, and its holder. */
+export function thinFuseRows(part: 'turn-on-fuse' | 'fuse-holder', fuseA: number, of: Said): readonly BillRow[] {
+  return [
+    ...billRow({
+      group: 'wiring',
+      part,
+      specification: { ratedA: fuseA, fuseType: 'blade' },
+      item: say('cable-bill.blade-fuse', { fuseA, of }),
+      need: 1,
+      unit: 'piece',
+      sparePercent: billDefaults.fuseSparePercent.value,
+      basis: say('cable-bill.within-175-mm-of-where-its')
+    }),
+    ...wiringPieces(
+      part,
+      say('cable-bill.fuse-holder-blade-in-line', { of }),
+      1,
+      say('cable-bill.where-its-feed-begins')
+    )
+  ]
+}
+
 export function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[] {
   if (relay === undefined) return []
-  const { fuseA, coilCurrentA, coilVoltageV, wireM } = relay
+  const { fuseA, coilCurrentA, coilVoltageV, designation, wireM, tapFuseA } = relay
   return [
     ...wiringPieces(
       'turn-on-relay',
@@ -24,23 +46,17 @@ export function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[
       1,
       say('cable-bill.ring-to-terminal-86')
     ),
-    ...billRow({
-      group: 'wiring',
-      part: 'turn-on-fuse',
-      specification: { ratedA: fuseA, fuseType: 'blade' },
-      item: say('cable-bill.blade-fuse-a-feed-of-the', { fuseA }),
-      need: 1,
-      unit: 'piece',
-      sparePercent: billDefaults.fuseSparePercent.value,
-      basis: say('cable-bill.within-175-mm-of-where-its')
-    }),
-    ...wiringPieces('turn-on-fuse', say('cable-bill.fuse-holder-blade-in-line-feed'), 1, say('cable-bill.terminal-30')),
+    ...thinFuseRows('turn-on-fuse', fuseA, say('cable-bill.feed-of-the-relay')),
     ...offTheReel(
       'turn-on-wire',
-      say('cable-bill.feed-of-the-turn-on-relay', { turnOnSize: wiringDefaults.turnOnSize.value }),
+      say('cable-bill.feed-of-the-turn-on-relay', { turnOnSize: designation }),
       wireM,
-      metres(wireM)
+      metres(wireM),
+      { designation }
     ),
+    ...(tapFuseA === undefined
+      ? []
+      : thinFuseRows('turn-on-fuse', tapFuseA, say('cable-bill.tap-of-the-turn-on-wire'))),
     ...wiringPieces(
       'turn-on-relay',
       say('cable-bill.receptacle-6-3-mm-insulated'),
@@ -49,7 +65,7 @@ export function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[
     ),
     ...wiringPieces(
       'turn-on-relay',
-      say('cable-bill.ring-lug-m6', { turnOnSize: wiringDefaults.turnOnSize.value }),
+      say('cable-bill.ring-lug-m6', { turnOnSize: designation }),
       2,
       say('cable-bill.coil-to-the-body-feed-at')
     )

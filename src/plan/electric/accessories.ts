@@ -5,9 +5,10 @@ import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
 import { planDefaults } from '../request/defaults.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
-import type { SignalPart } from './plan-signal.ts'
+import { wiringDefaults } from './defaults.ts'
 import type { PowerRuns } from './plan-supply.ts'
 import { relayRating } from './second-battery.ts'
+import { turnOnRelayOf } from './turn-on-way.ts'
 
 type Accessories = Pick<PlanCircuit, 'secondBattery' | 'capacitor' | 'turnOnRelay'>
 
@@ -21,7 +22,9 @@ function secondBatteryOf({ supply }: SupplyBrief, runs: PowerRuns): PlanCircuit[
     link: link.kind,
     ...present({
       relayA: link.kind === 'relay' && trunk !== undefined ? relayRating(trunk) : undefined,
-      signalWireM: link.kind === 'joined' ? undefined : supply.positiveLengthM,
+      ...(link.kind === 'joined'
+        ? {}
+        : { signalWireM: supply.positiveLengthM, signalFuseA: wiringDefaults.linkFuseA.value }),
       sealed: chemistry === 'lithium' ? true : undefined,
       charger,
       lead: secondLead
@@ -41,19 +44,10 @@ export function capacitorOf({ supply }: SupplyBrief, { trunk, branches }: PowerR
   }
 }
 
-function turnOnRelayOf({ supply, branchM }: SupplyBrief, signal: SignalPart): PlanCircuit['turnOnRelay'] {
-  const relay = signal.done ? signal.outcome.result.turnOn?.relay : undefined
-  if (relay === undefined) return undefined
-  const { fuseA, coilCurrentA } = relay
-  // the contact hands on what feeds the amplifiers: the block, or the output of a converter
-  const wireM = supply.converter === undefined ? supply.positiveLengthM : branchM
-  return { fuseA, coilCurrentA, coilVoltageV: supply.systemVoltageV, wireM }
-}
-
-export function accessories(brief: SupplyBrief, runs: PowerRuns, signal: SignalPart): Accessories {
+export function accessories(brief: SupplyBrief, runs: PowerRuns): Accessories {
   return present({
     secondBattery: secondBatteryOf(brief, runs),
     capacitor: capacitorOf(brief, runs),
-    turnOnRelay: turnOnRelayOf(brief, signal)
+    turnOnRelay: turnOnRelayOf(brief)
   })
 }

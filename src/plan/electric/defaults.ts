@@ -9,6 +9,30 @@ export const wiringDefaults = {
     why: 'a fraction of an ampere, thick enough to be crimped',
     source: 'practice'
   },
+  relayWireM: {
+    value: 0.5,
+    unit: 'm',
+    why: 'the turn-on relay stands beside the amplifiers: its feed from a plus terminal, and the wire from its contact',
+    source: 'practice'
+  },
+  tapFuseA: {
+    value: 1,
+    unit: 'A',
+    why: 'where an accessory circuit is tapped for the coil of the relay',
+    source: 'practice'
+  },
+  feedSizes: {
+    value: ['0.75 mm²', '1.5 mm²', '2.5 mm²', '4 mm²', '6 mm²', '10 mm²'],
+    unit: 'word',
+    why: 'sizes of thin wire that are sold',
+    source: 'practice'
+  },
+  linkFuseA: {
+    value: 3,
+    unit: 'A',
+    why: 'before the coil of an isolating relay, which takes up to an ampere and a half, or the input of a charger that senses the engine',
+    source: 'practice'
+  },
   leadMm2: {
     value: 0.75,
     unit: 'mm²',

@@ -37,7 +37,7 @@ export function planCircuit(
       ...present({ speakerWire: wires.toBox, insideWire: wires.inside }),
       signalLead: planLead(brief, asked, signal),
       ...present({ converter, batterySensor: brief.supply.batterySensor }),
-      ...accessories(brief, runs, signal),
+      ...accessories(brief, runs),
       notPlanned: missing
     },
     cautions: [...cautions, ...wires.cautions, ...notPlannedCautions(missing)],

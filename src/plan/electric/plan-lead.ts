@@ -5,6 +5,7 @@ import { say, worded } from '../../domain/say.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import { wiringDefaults } from './defaults.ts'
 import type { SignalPart } from './plan-signal.ts'
+import { turnOnOf } from './turn-on-way.ts'
 
 /**
  * `twisted-pair`: both cores of a loudspeaker output rest at half the supply where it is bridge-tied, so that a screen,
@@ -20,14 +21,15 @@ export interface SignalLead {
   readonly count: number
   /** Stands beside the amplifier; the lead ends in it, a short screened one goes on. */
   readonly converter: boolean
-  /** From the source to the amplifier or its relay; 0 where none is switched by the source. */
+  /** From what switches them to the amplifier or its relay; 0 where the amplifier senses its signal. */
   readonly turnOnLengthM: number
 }
 
 /** The signal leads take the way of the power cable, on the other side of the car. */
-export function planLead({ supply }: SupplyBrief, signal: PlanSignal, part: SignalPart): SignalLead {
-  const lengthM = supply.positiveLengthM
-  const turnOnLengthM = signal.turnOn?.remoteOutput === true ? lengthM : 0
+export function planLead(brief: SupplyBrief, signal: PlanSignal, part: SignalPart): SignalLead {
+  const lengthM = brief.supply.positiveLengthM
+  const method = turnOnOf(brief)?.method
+  const turnOnLengthM = method === undefined || method === 'signal-sensing' ? 0 : lengthM
   if (signal.source?.kind !== 'speaker-level') {
     return {
       kind: 'screened',

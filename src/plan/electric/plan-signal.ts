@@ -14,7 +14,7 @@ import type { SupplyBrief } from '../request/supply-brief.ts'
 export type SignalPart = Part<SignalSetupRequest, SignalSetup>
 
 export function planSignal(
-  { supply, amplifierV }: SupplyBrief,
+  { supply, amplifierV, turnOn }: SupplyBrief,
   { signal: asked, crossoverHz }: Pick<ResolvedPlan, 'signal' | 'crossoverHz'>,
   joined: JoinedDrivers | undefined,
   response: ResponsePart,
@@ -29,6 +29,7 @@ export function planSignal(
   return runPart(
     {
       ...signal,
+      ...present({ turnOn }),
       systemVoltageV: amplifierV,
       ...present({ vehicleVoltageV: supply.converter && supply.systemVoltageV }),
       amplifier: {

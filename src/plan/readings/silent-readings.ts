@@ -119,19 +119,25 @@ function continuity({ names }: Card): readonly PlanReading[] {
   )
 }
 
-function switching({ feeding }: Card): readonly PlanReading[] {
+/** An amplifier is on from a voltage upwards, whatever the output of the source should hold. */
+function turnOnReading({ feeding, silentOff, request }: Card): PlanReading {
+  const lowest = SWITCHED_ON_V * twelves(Math.min(...feeding.map(({ nominalV }) => nominalV)))
+  const row = {
+    step: 'turn-on',
+    what: say('reading.turn-on-of-the-amplifier'),
+    probes: say('reading.turn-on-terminal-to-ground-terminal'),
+    when: say('reading.source-on'),
+    below: say('reading.the-output-is-loaded-too-much')
+  }
+  const inputs = request.accessories?.find(({ id }) => id === 'turn-on')
+  if (silentOff === undefined || inputs === undefined) return limitOf('V', { lowest }, row)
+  const { highest: _, ...read } = readingOf(silentOff, 'V', see => see.between(inputs.plus, inputs.minus), row)
+  return { ...read, lowest }
+}
+
+function switching(card: Card): readonly PlanReading[] {
   return [
-    limitOf(
-      'V',
-      { lowest: SWITCHED_ON_V * twelves(Math.min(...feeding.map(({ nominalV }) => nominalV))) },
-      {
-        step: 'turn-on',
-        what: say('reading.turn-on-of-the-amplifier'),
-        probes: say('reading.turn-on-terminal-to-ground-terminal'),
-        when: say('reading.source-on'),
-        below: say('reading.the-output-is-loaded-too-much')
-      }
-    ),
+    turnOnReading(card),
     limitOf(
       'mA',
       { highest: 1000 * workDefaults.parkedA.value },

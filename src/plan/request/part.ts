@@ -2,7 +2,7 @@
 import type { Said } from '../../contract/sentences/form/template.ts'
 import { DesignError, type DesignErrorCode, type Fault } from '../../domain/design-error.ts'
 import type { Outcome } from '../../domain/outcome.ts'
-import { say, worded } from '../../domain/say.ts'
+import { phrased, say, worded } from '../../domain/say.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 
 interface Refusal {
@@ -76,7 +76,7 @@ function attempted<Request, Result>(
 
 /** A part that cannot start because another gave it nothing to stand on. */
 export function waitingFor(what: string): Undone {
-  const fault = worded({ detail: say('refused.waiting', { what }) })
+  const fault = worded({ detail: say('refused.waiting', { what: phrased(what) }) })
   const faults = [{ field: '', ...fault }]
   return { done: false, refusal: { code: 'missing-input', message: fault.detail, faults, waiting: true } }
 }

@@ -1,14 +1,16 @@
 /** What the electric rooms work from: the supply as the caller tells it, and once each what several of them need of it. */
 
+import type { TurnOnRequest } from '../../contract/signals/signal-setup.ts'
 import type { BatterySource } from '../../contract/supply/fuse.ts'
 import type { CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply } from '../../contract/supply/supply-current.ts'
-import type { PlanCar, PlanRequest, PlanSupply } from '../../contract/systems/plan-request.ts'
+import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contract/systems/plan-request.ts'
 import { cableDefaults } from '../../domain/circuit/cable/defaults.ts'
 import type { SurroundingsRequest } from '../../domain/circuit/fuse/protected-cable.ts'
 import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
 import { supplyDefaults } from '../../domain/circuit/source/defaults.ts'
 import { present } from '../../domain/present.ts'
+import { signalDefaults } from '../../domain/signal/defaults.ts'
 import { planDefaults } from './defaults.ts'
 import { type DrawSheet, drawSheet } from './plan-amplifier.ts'
 
@@ -31,6 +33,8 @@ export interface SupplyBrief {
   /** Of a branch: a ground lead of its own, or the way back to the block of the returns. */
   readonly branchReturnM: number
   readonly returnBy: 'body' | 'cable'
+  /** How the amplifiers are switched on, with the turn-on current of each. */
+  readonly turnOn?: TurnOnRequest
   /** What the batteries drive into a fault; empty where too little is known. */
   readonly starter: BatterySource
   readonly second: BatterySource
@@ -59,11 +63,19 @@ function starterOf({ source = {}, battery }: PlanSupply): BatterySource {
   return { ...present({ openCircuitV }), ...strength({ ...battery, ...source }) }
 }
 
+/** One output switches every amplifier on the run. */
+function turnOnOf({ turnOn }: PlanSignal, { otherAmplifiers }: PlanSupply): TurnOnRequest | undefined {
+  if (turnOn === undefined || turnOn.loadsA !== undefined || otherAmplifiers === undefined) return turnOn
+  const each = signalDefaults.remoteLoadA.value
+  return { ...turnOn, loadsA: [each, ...otherAmplifiers.map(() => each)] }
+}
+
 export function supplyBrief({
   amplifier,
   car,
-  supply
-}: Pick<PlanRequest, 'amplifier' | 'car' | 'supply'>): SupplyBrief {
+  supply,
+  signal
+}: Pick<PlanRequest, 'amplifier' | 'car' | 'supply' | 'signal'>): SupplyBrief {
   const { systemVoltageV, converter, secondBattery = {}, dropLimitPercent, return: path } = supply
   const { name } = amplifier
   const amplifierV = amplifierVoltage(systemVoltageV, converter)
@@ -80,6 +92,7 @@ export function supplyBrief({
     branchM,
     branchReturnM: path.kind === 'chassis' ? (path.leadLengthM ?? planDefaults.groundLeadM.value) : branchM,
     returnBy: path.kind === 'chassis' ? 'body' : 'cable',
+    ...present({ turnOn: turnOnOf(signal, supply) }),
     starter: starterOf(supply),
     second: strength(secondBattery)
   }

@@ -5,6 +5,7 @@ import { ampacity33Cfr183425 } from '../../../src/domain/circuit/cable/ampacity-
 import { cableSize } from '../../../src/domain/circuit/cable/cable-size.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { ambientFactorsAsPrinted, nfpa70Table400As, table5AsPrinted } from '../../published/33-cfr-183-425-table-5.ts'
+import { cordFactors, flexibleCords } from '../../published/bs-7671-table-4f3a.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const cool = { insulationC: 105, ambientC: 30, bundledConductors: 1 }
@@ -87,13 +88,25 @@ describe('ampacity', () => {
     expect(ampacity(size('25 mm2'), 'copper', cool).ampacityA).toBe(174)
     expect(ampacity(size('SAE 4'), 'copper', cool).ampacityA).toBeLessThan(160)
     expect(ampacity(size('120 mm2'), 'copper', cool).ampacityA).toBeUndefined()
-    expect(ampacity(size('20 AWG'), 'copper', cool).ampacityA).toBeUndefined()
     expect(ampacity(size('18 AWG'), 'copper', cool).ampacityA).toBe(20)
+  })
+
+  it('takes what is thinner than 18 AWG as a cord: 0.5 mm² 3 A, 0.75 mm² 6 A, less by 0.91 to 0.41 in the heat (BS 7671 Table 4F3A)', () => {
+    const warm = (ambientC: number) => ({ ...cool, insulationC: 60, ambientC })
+    for (const [mm2, printedA] of flexibleCords) {
+      const inC = (ambientC: number) => ampacity(size(`${mm2} mm2`), 'copper', warm(ambientC)).ampacityA ?? 0
+      expect(inC(30)).toBe(Number(printedA))
+      for (const [ambientC, factor] of cordFactors)
+        expect(Math.abs(inC(Number(ambientC)) / inC(30) - Number(factor))).toBeLessThan(0.006)
+    }
+    expect(ampacity(size('0.75 mm2'), 'copper', cool).ampacityA).toBe(6)
+    expect(ampacity(size('20 AWG'), 'copper', cool).ampacityA).toBe(3)
+    expect(ampacity(size('0.35 mm2'), 'copper', cool).ampacityA).toBeUndefined()
   })
 
   it('never gives a larger section less, nor a hotter place more', () => {
     const column = fc.constantFrom(60, 75, 80, 90, 105, 125, 200)
-    const section = fc.double({ min: 0.83e-6, max: 107e-6, noNaN: true })
+    const section = fc.double({ min: 0.3e-6, max: 107e-6, noNaN: true })
     fc.assert(
       fc.property(section, section, column, (a, b, c) => {
         expect(tableAmpacity(Math.max(a, b), c) ?? 0).toBeGreaterThanOrEqual(tableAmpacity(Math.min(a, b), c) ?? 0)

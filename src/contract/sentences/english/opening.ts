@@ -1,4 +1,5 @@
 /** Sentences made of others. */
 export const openingSentences = {
-  opening: '{of}'
+  opening: '{of}',
+  phrase: '{text}'
 } as const

@@ -21,3 +21,11 @@ export const translation =
   <English extends Readonly<Record<string, string>>>() =>
   <const Other extends { readonly [Id in keyof English]: string }>(templates: Other & Agrees<English, Other>): Other =>
     templates
+
+/** Templates in which a variant of a language differs: of ids that the language has, with the names it takes. */
+export const variant =
+  <English extends Readonly<Record<string, string>>>() =>
+  <const Other extends { readonly [Id in keyof Other]: Id extends keyof English ? string : never }>(
+    templates: Other & Agrees<English, Other>
+  ): Other =>
+    templates

@@ -22,6 +22,8 @@ export const signalMeanings = {
     'Keine Eckfrequenz ist bekannt für das Filter, das die Membran unter dem Band am Davonlaufen hindert.',
   'turn-on-overload':
     'Die Schalteingänge ziehen zusammen mehr, als der Schaltausgang liefern darf; ein Relais übernimmt.',
+  'output-overloaded':
+    'Der Schaltausgang einer Quelle gibt weniger, als an ihm hängt: seine Spannung bricht ein, sodass nichts einschaltet, oder er wird zerstört. Ein Relais, gespeist hinter einer eigenen Sicherung, nimmt ihm die Last ab.',
   'relay-coil-load': 'Schon die Spule eines üblichen Fahrzeugrelais ist zu viel für den Schaltausgang.',
   'signal-sensing': 'Ein Verstärker, der sich am Signal einschaltet, kann spät kommen, anbleiben oder aussetzen.',
   'accessory-turn-on':

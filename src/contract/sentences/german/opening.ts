@@ -3,5 +3,6 @@ import type { openingSentences } from '../english/opening.ts'
 import { translation } from '../form/translation.ts'
 
 export const germanOpening = translation<typeof openingSentences>()({
-  opening: '{of}'
+  opening: '{of}',
+  phrase: '{text}'
 })

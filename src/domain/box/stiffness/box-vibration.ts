@@ -4,9 +4,10 @@ import type { BoxVibration, FaceVibration } from '../../../contract/boxes/box-re
 import { type Caution, caution } from '../../caution.ts'
 import { precise } from '../../digits.ts'
 import { present } from '../../present.ts'
-import { say } from '../../say.ts'
+import { listed, say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { driven } from '../request/driven.ts'
+import { panelSaid } from '../shell/panel-words.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { boxPressure, type PlacedBraces, wantedFrequency } from './brace-plan.ts'
 import { bracingDefaults } from './defaults.ts'
@@ -68,7 +69,11 @@ export function vibrationCautions(
           caution(
             'panel-in-band',
             say('panel-in-band', {
-              faces: low.map(({ face, builtHz }) => `${face} ${Math.round(builtHz)} Hz`).join(', '),
+              faces: listed(
+                low.map(({ face, builtHz }) =>
+                  say('panel-in-band.face', { face: panelSaid(face), faceHz: Math.round(builtHz) })
+                )
+              ),
               wantedHz: Math.round(wantedHz),
               remedy: wasBraced ? say('panel-in-band.braced') : say('panel-in-band.plain')
             }),

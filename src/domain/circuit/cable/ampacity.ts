@@ -1,8 +1,10 @@
 /** The current a cable may carry for good: table value at 30 °C, then ambient, bundling and metal. */
+import type { SourceId } from '../../../contract/sources/source.ts'
 import type { KnownConductor } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { bundling33Cfr183425, ampacity33Cfr183425 as table5 } from './ampacity-33-cfr-183-425.ts'
+import { flexibleCordsBs7671 } from './ampacity-bs-7671.ts'
 import { awgArea, awgNumber } from './awg-astm-b258.ts'
 import type { CableSize } from './cable-size.ts'
 import { conductorMaterials } from './conductor-materials.ts'
@@ -15,7 +17,7 @@ export interface Surroundings {
 }
 
 export interface Ampacity {
-  /** Absent where the table has no such size: below 18 AWG or above 4/0. */
+  /** Absent where no table has such a size: below 0.5 mm² or above 4/0. */
   readonly ampacityA?: number
   readonly tableA?: number
   /** Column of the table used: the highest class not above the insulation. */
@@ -38,14 +40,22 @@ function insulationColumn(insulationC: number, field: string): number {
   return highest
 }
 
+/** The table that a section is looked up in. */
+export const ampacitySource = (areaM2: number): SourceId =>
+  areaM2 < (rows[0]?.areaM2 ?? 0) * (1 - 1e-9) ? flexibleCordsBs7671.source : table5.source
+
+/** Below the smallest gauge of Table 5: the cord that is no thicker, for insulation of 60 °C, whatever the class. */
+const cordAmpacity = (areaM2: number): number | undefined =>
+  flexibleCordsBs7671.rows.findLast(([mm2]) => mm2 / 1e6 <= areaM2 * (1 + 1e-9))?.[1]
+
 /**
- * Table 5 at any conductor area: straight between rows on logarithmic axes, rounded down to whole amperes.
+ * Table 5 at any conductor area: straight between rows on logarithmic axes, rounded down to whole amperes; below it that of a cord.
  *
  * @param areaM2  conductor area [m²]
  * @param columnC  insulation class, one of the table's columns
- * @returns [A] at 30 °C, copper; undefined outside 18 AWG … 4/0
- * @source 33 CFR 183.425 Table 5; the interpolation is derived
- * @check  25 mm², 105 °C → 174 A; 4 AWG, 105 °C → 160 A
+ * @returns [A] at 30 °C, copper; undefined outside 0.5 mm² … 4/0
+ * @source 33 CFR 183.425 Table 5; below 18 AWG BS 7671 Table 4F3A; the interpolation is derived
+ * @check  25 mm², 105 °C → 174 A; 4 AWG, 105 °C → 160 A; 0.75 mm² → 6 A, 0.5 mm² → 3 A in every class
  */
 export function tableAmpacity(areaM2: number, columnC: number): number | undefined {
   const column = (table5.insulationC as readonly number[]).indexOf(columnC)
@@ -55,7 +65,7 @@ export function tableAmpacity(areaM2: number, columnC: number): number | undefin
   if (Math.abs((rows[upper]?.areaM2 ?? 0) / areaM2 - 1) < 1e-9) return above
   const [lowRow, highRow] = [rows[upper - 1], rows[upper]]
   const below = lowRow?.amperes[column]
-  if (lowRow === undefined || highRow === undefined || below === undefined) return undefined
+  if (lowRow === undefined || highRow === undefined || below === undefined) return cordAmpacity(areaM2)
   const share = Math.log(areaM2 / lowRow.areaM2) / Math.log(highRow.areaM2 / lowRow.areaM2)
   return Math.floor(below * (above / below) ** share)
 }
@@ -103,8 +113,8 @@ function metalFactor(material: KnownConductor): number {
  * @param surroundings  insulation class ≥ 60 °C, ambient below it, conductors in the loom ≥ 1
  * @returns Iz [A] with its factors
  * @throws DesignError `insulation-below-ambient`, `out-of-range`
- * @validity Still air, not in foam or under carpet; 18 AWG … 4/0.
- * @source 33 CFR 183.425 Table 5 and note 2
+ * @validity Still air, not in foam or under carpet; 0.5 mm² … 4/0.
+ * @source 33 CFR 183.425 Table 5 and note 2; below 18 AWG BS 7671 Table 4F3A
  * @check  4 AWG, 105 °C, 50 °C → 137.0 A (note 1 as reprinted, factor 0.85: 136); three in a bundle at 30 °C → 112 A; 10 % clad → 126.9 A
  */
 export function ampacity(size: CableSize, material: KnownConductor, surroundings: Surroundings, at = ''): Ampacity {

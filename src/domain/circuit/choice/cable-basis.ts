@@ -4,6 +4,7 @@ import type { Basis } from '../../../contract/field/envelope.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { CableChoice } from '../../../contract/supply/supply-cables.ts'
 import { explain } from '../../formula.ts'
+import { ampacitySource } from '../cable/ampacity.ts'
 import type { Circuit } from './cable-circuit.ts'
 import type { CableTask } from './cable-request.ts'
 import { conductorDrop, dropShare } from './formulas.ts'
@@ -15,7 +16,7 @@ export function cableSources(task: CableTask, { shortCircuit }: CableChoice): re
     series[task.sizes[0]?.system ?? 'awg'] ?? table,
     task.law.source,
     'nfpa-70-table-8',
-    '33-cfr-183-425',
+    ...new Set(['33-cfr-183-425' as const, ...task.sizes.map(({ areaM2 }) => ampacitySource(areaM2))]),
     ...(task.surroundings.bundledConductors > 2 ? (['33-cfr-183-425-note-2'] as const) : []),
     'ambient-square-root',
     ...(task.law.material === 'copper' ? [] : (['equal-heat'] as const)),

@@ -8,7 +8,7 @@ export const cableAmpacity = formula({
   unit: 'A',
   text: 'I30*Fa*Fb*Fm',
   symbols: {
-    I30: symbol('ampacity by the table at 30 °C', 'A', 5, 500),
+    I30: symbol('ampacity by the table at 30 °C', 'A', 3, 500),
     Fa: symbol('factor of the ambient temperature', '1', 0.2, 1.2),
     Fb: symbol('factor of conductors bundled', '1', 0.5, 1),
     Fm: symbol('factor of the metal', '1', 0.5, 1)

@@ -159,6 +159,21 @@ function seriesCautions({ series }: Circuit): readonly Caution[] {
   })
 }
 
+/** What a source switches, in any state. */
+function outputCautions({ states }: Circuit, { request: { links = [] } }: CircuitParts): readonly Caution[] {
+  return links.flatMap(({ id, limitA }, index) => {
+    const flows = states.flatMap(({ parts }) => parts.filter(part => part.id === id))
+    const currentA = Math.max(0, ...flows.map(part => Math.abs(part.currentA)))
+    if (limitA === undefined || currentA <= limitA * (1 + 1e-6)) return []
+    const message = say('output-overloaded', {
+      id: say('part.own-name', { id: `${id.slice(0, 1).toUpperCase()}${id.slice(1)}` }),
+      limitMa: Math.round(1000 * limitA),
+      currentMa: Math.round(1000 * currentA)
+    })
+    return [caution('output-overloaded', message, { at: `links[${index}]`, figures: { currentA, limitA } })]
+  })
+}
+
 export function guardsSay(result: Circuit, parts: CircuitParts): readonly Caution[] {
   return [
     ...guardCautions(result, parts),
@@ -166,6 +181,7 @@ export function guardsSay(result: Circuit, parts: CircuitParts): readonly Cautio
     ...fuseLoadCautions(result, parts),
     ...breakingCautions(result, parts),
     ...faultCautions(result, parts),
-    ...seriesCautions(result)
+    ...seriesCautions(result),
+    ...outputCautions(result, parts)
   ]
 }

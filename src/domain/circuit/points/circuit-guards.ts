@@ -30,9 +30,10 @@ const feeds = ({ request: { batteries, alternators = [], converters = [] } }: Ci
 const plusPoles = (parts: CircuitParts) => feeds(parts).map(({ point }) => point)
 
 function plusWays({ request }: CircuitParts): readonly (Way & { readonly id: string })[] {
-  const free = [...(request.cables ?? []), ...(request.links ?? [])]
+  const { cables = [], links = [] } = request
   return [
-    ...free.map(({ id, from, to }) => ({ id, from, to, limitA: Number.POSITIVE_INFINITY })),
+    ...cables.map(({ id, from, to }) => ({ id, from, to, limitA: Number.POSITIVE_INFINITY })),
+    ...links.map(({ id, from, to, limitA = Number.POSITIVE_INFINITY }) => ({ id, from, to, limitA })),
     ...(request.fuses ?? []).map(({ id, from, to, ratingA }) => ({ id, from, to, limitA: ratingA }))
   ]
 }
@@ -43,10 +44,11 @@ const bareLength = ({ from, to, lengthM, sheathed }: CircuitCable) => ({
   lengthM: sheathed === true ? (lengthM * fuseDefaults.usualM.value) / fuseDefaults.sheathedM.value : lengthM
 })
 
-/** Batteries without a fuse at their end; a link has no length. */
+/** Batteries without a fuse at their end; a link has no length, and one that limits its current guards what lies behind. */
 export function bareBatteries(parts: CircuitParts): readonly string[] {
   const { batteries, cables = [], links = [], amplifiers, converters = [] } = parts.request
-  const unfused = [...cables.map(bareLength), ...links.map(link => ({ ...link, lengthM: 0 }))]
+  const endless = links.filter(({ limitA }) => limitA === undefined)
+  const unfused = [...cables.map(bareLength), ...endless.map(link => ({ ...link, lengthM: 0 }))]
   const loads = [...amplifiers.map(({ plus }) => plus), ...converters.map(({ inPlus }) => inPlus)]
   return bareSources({ sources: batteries, unfused, loads }, fuseDefaults.usualM.value)
 }

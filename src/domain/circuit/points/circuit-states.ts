@@ -35,6 +35,9 @@ function partsOf(elements: readonly Element[], voltages: PointVoltages): Circuit
   })
 }
 
+/** What draws nothing in a state lacks no supply. */
+const takes = ({ law }: Element) => law.kind !== 'current' || law.currentA > 0
+
 function stateOf(parts: CircuitParts, situation: Situation, reference: string): CircuitState {
   const { elements, voltages, stopped } = feedCircuit(parts, situation, reference)
   if (voltages === undefined) {
@@ -49,7 +52,7 @@ function stateOf(parts: CircuitParts, situation: Situation, reference: string): 
     points: [...voltages].map(([point, voltageV]) => ({ point, voltageV })),
     parts: partsOf(elements, voltages),
     withoutSupply: elements
-      .filter(element => loads.has(element.id) && acrossV(voltages, element) === undefined)
+      .filter(element => loads.has(element.id) && takes(element) && acrossV(voltages, element) === undefined)
       .map(({ id }) => id),
     ...(stopped.length === 0 ? {} : { stopped })
   }

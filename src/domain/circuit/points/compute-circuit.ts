@@ -1,8 +1,10 @@
 /** A whole circuit: solved at every level, and judged. */
+import type { SourceId } from '../../../contract/sources/source.ts'
 import type { Circuit, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import { assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { ampacitySource } from '../cable/ampacity.ts'
 import { capacitorGuards } from './capacitor-guards.ts'
 import { circuitCautions } from './circuit-cautions.ts'
 import { bareBatteries, cableGuards, farFaults, fuseGuards, fuseSeries } from './circuit-guards.ts'
@@ -39,7 +41,13 @@ export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
       certain === undefined ? undefined : circuitStates(certain, reference, failing)
     ),
     assumed: assumed.list,
-    sources: ['kirchhoff-networks', '33-cfr-183-425', '33-cfr-183-455', 'class-efficiency', 'cold-cranking'],
+    sources: [
+      'kirchhoff-networks',
+      ...new Set<SourceId>(['33-cfr-183-425', ...parts.cables.map(({ size }) => ampacitySource(size.areaM2))]),
+      '33-cfr-183-455',
+      'class-efficiency',
+      'cold-cranking'
+    ],
     basis: []
   }
 }

@@ -12,5 +12,6 @@ export const readingDefaults = {
   guessBand: { value: 0.5, unit: '1', why: 'of a body that nobody measured', source: 'ours' },
   musicBand: { value: 0.3, unit: '1', why: 'music is no steady load', source: 'ours' },
   loadBand: { value: 0.05, unit: '1', why: 'of a steady load', source: 'ours' },
+  smallBand: { value: 0.5, unit: '1', why: 'of what a coil or a turn-on input takes', source: 'ours' },
   vehicleBandA: { value: 10, unit: 'A', why: 'what the vehicle itself takes comes and goes', source: 'ours' }
 } as const satisfies DefaultTable

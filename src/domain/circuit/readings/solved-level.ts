@@ -42,10 +42,13 @@ function conductorBand({ id }: Element, { fuses, request }: CircuitParts): numbe
   return link.assumed === true ? guessBand.value : linkBand.value
 }
 
+/** What the vehicle itself takes is more than that [A]. */
+const SMALL_A = 2
+
 /** Each way in which an element may differ from the plan, down and up. */
 function variants(element: Element, parts: CircuitParts, { level }: Situation): readonly Law[] {
   const { law } = element
-  const { restBandV, setBandV, limitBand, musicBand, loadBand, vehicleBandA } = readingDefaults
+  const { restBandV, setBandV, limitBand, musicBand, loadBand, smallBand, vehicleBandA } = readingDefaults
   const each12 = twelves(parts.request.systemVoltageV)
   const both = (change: (sign: -1 | 1) => Law) => [change(-1), change(1)]
   switch (law.kind) {
@@ -73,9 +76,13 @@ function variants(element: Element, parts: CircuitParts, { level }: Situation): 
       const band = level === 'heavy' || level === 'average' ? musicBand.value : loadBand.value
       return both(sign => ({ ...law, powerW: law.powerW * (1 + sign * band) }))
     }
-    case 'current':
+    case 'current': {
       if (law.currentA === 0) return []
-      return both(sign => ({ ...law, currentA: Math.max(0, law.currentA + sign * vehicleBandA.value) }))
+      const asked = parts.request.accessories?.find(({ id }) => id === element.id)
+      // coils and turn-on inputs take what they take, more or less
+      const bandA = (asked?.currentA ?? 0) < SMALL_A ? smallBand.value * law.currentA : vehicleBandA.value
+      return both(sign => ({ ...law, currentA: Math.max(0, law.currentA + sign * bandA) }))
+    }
   }
 }
 

@@ -1,13 +1,13 @@
 /** What a person should know before trusting a driver's data sheet. */
 import type { DriverParameters, DriverSheet } from '../../../contract/drivers/driver-parameters.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits, toDigits } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
-import { say } from '../../say.ts'
+import { phrased, say } from '../../say.ts'
 import { surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
 import { driverDefaults } from './defaults.ts'
 import type { SetJudgement } from './judge-set.ts'
-import { type PartialSmallSignalSet, printedQuantities, printedValue } from './small-signal-quantities.ts'
+import { type PartialSmallSignalSet, printedQuantities } from './small-signal-quantities.ts'
 
 /** Whether the figures of the set can be believed, wherever a driver comes in. */
 export function setCautions(judged: SetJudgement, known: PartialSmallSignalSet): readonly Caution[] {
@@ -29,7 +29,7 @@ function disagreements({ checks }: SetJudgement): readonly Caution[] {
     verdict === 'agrees'
       ? []
       : [
-          caution('driver-figures-disagree', say('driver-figures-disagree', { relation, detail }), {
+          caution('driver-figures-disagree', say('driver-figures-disagree', { relation, detail: phrased(detail) }), {
             at: 'driver',
             level: verdict,
             // Qms stated as Qts leaves nothing for Qes: there is no per cent of nothing.
@@ -44,7 +44,7 @@ function disagreements({ checks }: SetJudgement): readonly Caution[] {
 function slipCautions({ slips }: SetJudgement): readonly Caution[] {
   return slips.map(({ detail, mended }) => {
     const [name = ''] = Object.keys(mended)
-    return caution('driver-unit-slip', say('driver-unit-slip', { detail }), {
+    return caution('driver-unit-slip', say('driver-unit-slip', { detail: phrased(detail) }), {
       at: `driver.${name}`
     })
   })
@@ -52,11 +52,15 @@ function slipCautions({ slips }: SetJudgement): readonly Caution[] {
 
 function unusual(known: PartialSmallSignalSet): readonly Caution[] {
   const values = unusualValues(known).map(({ name, value, usual: [low, high] }) => {
-    const { perSi, unit } = printedQuantities[name]
-    const range = `${inDigits(low * perSi)} to ${inDigits(high * perSi)} ${unit}`.trim()
-    return caution('driver-value-unusual', say('driver-value-unusual', { value: printedValue(name, value), range }), {
-      at: `driver.${name}`
+    const { symbol, perSi, unit } = printedQuantities[name]
+    const said = say('driver-value-unusual', {
+      symbol,
+      valueRatio: toDigits(value * perSi, 4),
+      lowRatio: toDigits(low * perSi),
+      highRatio: toDigits(high * perSi),
+      unit
     })
+    return caution('driver-value-unusual', said, { at: `driver.${name}` })
   })
   const { mmsKg, sdM2 } = known
   if (mmsKg === undefined || sdM2 === undefined || !surfaceDensityIsUnusual(known)) return values

@@ -3,6 +3,7 @@ import { CompactPlanBody } from '../../../contract/systems/plan-compact.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
 import { BillRowBody, billSpecificationFields } from '../../../contract/systems/workshop.ts'
+import { inUnitsOf } from '../../../documents/draw/imperial-words.ts'
 import { plainOrder } from '../../../documents/draw/plain-order.ts'
 import { modelBox } from '../../../documents/model/model-box.ts'
 import { modelGlb } from '../../../documents/model/model-glb.ts'
@@ -32,14 +33,17 @@ const billColumns = Object.keys(BillRowBody.properties).flatMap(name =>
 
 const bodyWriter = jsonWriter(PlanBody)
 
+const unitsOf = ({ paper: { units = 'metric', inches = 'sixteenths' } = {} }: PlanRequest) => ({ units, inches })
+
 /** How this plan is put on paper: units and imprint as asked, what it is cited by, the request itself to travel with it. */
 function paperOptions(
   request: PlanRequest,
   { calculation, language = 'en' }: { readonly calculation: Calculation; readonly language?: LanguageCode }
 ): PaperOptions {
-  const { units = 'metric', inches = 'sixteenths', ...imprint } = request.paper ?? {}
+  const { units: _units, inches: _inches, ...imprint } = request.paper ?? {}
+  const units = unitsOf(request)
   return {
-    paper: { units, inches, language: languages[language] },
+    paper: { ...units, language: inUnitsOf(units, languages[language]) },
     imprint,
     calculation,
     requestJson: bodyWriter(request, 'full')
@@ -68,6 +72,7 @@ export const planSystem = defineOperation({
   costMs: () => 250,
   laws: planLaws,
   compute,
+  written: (request, language) => inUnitsOf(unitsOf(request), language),
   present: presentedPlan,
   parts: planPartNames,
   heavy: true,

@@ -83,6 +83,7 @@ function entry(list: readonly { readonly code: string }[]) {
 /** One of each language: path, tag and text differ. */
 const inEach = <Made>(make: (language: LanguageCode) => Made): Readonly<Record<LanguageCode, Made>> => ({
   en: make('en'),
+  'en-US': make('en-US'),
   de: make('de')
 })
 

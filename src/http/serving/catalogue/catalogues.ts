@@ -1,7 +1,5 @@
 /** The catalogues as they are served: derived from the tables that the code itself uses, so that none is missing. */
-import { cautionBriefs } from '../../../contract/cautions/briefs.ts'
-import { type CautionCode, cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
-import { germanMeanings } from '../../../contract/sentences/german.ts'
+import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { languages } from '../../../domain/languages.ts'
 import { present } from '../../../domain/present.ts'
@@ -33,14 +31,15 @@ function byCodeOf({ templates }: Language): ReadonlyMap<string, readonly { id: s
 }
 
 export function cautionList(language: LanguageCode) {
+  const { templates: said, phrase = (text: string) => text } = languages[language]
   const templates = byCodeOf(languages[language])
   return Object.entries(cautionCatalogue)
     .map(([code, { level, meaning, basis }]) => ({
       code,
       level,
-      ...present({ brief: language === 'en' ? cautionBriefs[code as CautionCode] : undefined }),
-      meaning: language === 'en' ? meaning : germanMeanings[code as CautionCode],
-      basis,
+      ...present({ brief: said[`brief.${code}`] }),
+      meaning: said[`meaning.${code}`] ?? meaning,
+      basis: phrase(basis),
       templates: templates.get(code) ?? []
     }))
     .sort(byCode)

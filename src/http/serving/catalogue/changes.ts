@@ -122,6 +122,16 @@ export const changes: readonly VersionChanges[] = [
         operationId: 'planSystem',
         figures: ['/parts/box/answer/result/port/tuningHz'],
         text: 'the box of a plan is laid out in the air the request names, as its response is heard; at 5 °C it told 35.3 Hz for a port heard at 34.4 Hz'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/circuit/turnOnRelay/wireM', '/billOfMaterials'],
+        text: 'the relay of the turn-on wire stands beside the amplifiers, its feed and switched lead half a metre each, as thick as its fuse asks; the feed was as long as the power cable'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/parts/signal/request/turnOn'],
+        text: 'a plan with several amplifiers counts 50 mA for the turn-on input of each, one before'
       }
     ]
   }

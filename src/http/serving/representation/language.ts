@@ -19,14 +19,16 @@ function rangeOf(text: string): Range | undefined {
   return quality === undefined ? undefined : { tag, quality }
 }
 
-const fits = ({ tag }: Range, code: LanguageCode): boolean => tag === code || tag.startsWith(`${code}-`)
+/** The language of a tag: the one it names, else the one whose first part it has. */
+const codeOf = ({ tag }: Range): LanguageCode | undefined =>
+  languageCodes.find(code => code.toLowerCase() === tag) ?? languageCodes.find(code => tag.startsWith(`${code}-`))
 
 /**
  * The language to answer in; English where none of those asked for is spoken, for an answer in a foreign language is better
  * than none.
  *
  * @source RFC 9110 §12.5.4, RFC 4647 §3.4 (both from memory): the weights, and lookup by the first part of a tag
- * @check  `de-AT, en;q=0.8` → de; `fr` → en; `en, de` → en; `de;q=0` → en
+ * @check  `de-AT, en;q=0.8` → de; `en-US, en;q=0.9` → en-US; `fr` → en; `en, de` → en; `de;q=0` → en
  */
 export function acceptedLanguage(header: string | undefined): LanguageCode {
   if (header === undefined) return 'en'
@@ -36,7 +38,7 @@ export function acceptedLanguage(header: string | undefined): LanguageCode {
   const asked = languageCodes
     .map(code => ({
       code,
-      quality: Math.max(0, ...ranges.filter(range => fits(range, code)).map(({ quality }) => quality))
+      quality: Math.max(0, ...ranges.filter(range => codeOf(range) === code).map(({ quality }) => quality))
     }))
     .filter(({ quality }) => quality > 0)
     .toSorted((a, b) => b.quality - a.quality)
@@ -44,7 +46,7 @@ export function acceptedLanguage(header: string | undefined): LanguageCode {
   if (first === undefined) return 'en'
   if (second === undefined || second.quality < first.quality) return first.code
   // Of two as welcome the one named first.
-  return ranges.flatMap(range => languageCodes.find(code => fits(range, code)) ?? [])[0] ?? 'en'
+  return ranges.flatMap(range => codeOf(range) ?? [])[0] ?? 'en'
 }
 
 /** Read by programs, whoever asks: columns, layers and meshes have the names of the contract. */

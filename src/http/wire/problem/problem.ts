@@ -9,7 +9,7 @@ import { type ProblemCode, type ProblemWords, problemKinds } from './problem-kin
 
 /** Title and meaning of every code in a language. */
 export const problemWords = (language: LanguageCode): Readonly<Record<ProblemCode, ProblemWords>> =>
-  language === 'en' ? problemKinds : germanProblems
+  language === 'de' ? germanProblems : problemKinds
 
 export interface ProblemError {
   readonly pointer: string

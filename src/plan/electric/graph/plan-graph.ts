@@ -14,17 +14,9 @@ import { capacitorOf } from '../accessories.ts'
 import { hasBlock } from '../plan-run.ts'
 import type { CurrentPart, PowerRuns } from '../plan-supply.ts'
 import { converterPieces, converterSources } from './graph-converter.ts'
-import {
-  capacitorPieces,
-  capacitorsOf,
-  type Hub,
-  minusOf,
-  type Pieces,
-  points,
-  powerPieces,
-  together
-} from './graph-pieces.ts'
+import { capacitorPieces, capacitorsOf, type Hub, minusOf, points, powerPieces, together } from './graph-pieces.ts'
 import { secondPieces, secondSources, trunkEndsAt } from './graph-second.ts'
+import { type ThinWires, thinWires } from './graph-turn-on.ts'
 import { chargingEnds, endsAssumed, starterAssumed, starterOf } from './vehicle-habits.ts'
 
 export type CircuitPart = Part<CircuitRequest, Circuit>
@@ -76,7 +68,7 @@ function graphRequest(
   brief: SupplyBrief,
   { amplifiers }: CurrentRequest,
   { charging }: SupplyCurrent,
-  pieces: Pieces,
+  { pieces, accessories }: ThinWires,
   runs: PowerRuns,
   joined: JoinedDrivers,
   minus: string
@@ -93,7 +85,7 @@ function graphRequest(
     cables,
     ...present({ fuses: fuses.length === 0 ? undefined : fuses, links: links.length === 0 ? undefined : links }),
     amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers, joined)),
-    accessories: [vehicleOf(brief, charging, minus)],
+    accessories: [vehicleOf(brief, charging, minus), ...accessories],
     ...capacitorsOf(brief),
     ...present({ starter: starterOf(brief, minus) })
   }
@@ -140,12 +132,15 @@ export function planGraph(
   const drawn = current.outcome.result
   const hub = hubOf(runs, minusOf(brief))
   const power = powerPieces(brief, trunk, runs.branches, trunkEndsAt(runs), hub)
+  const thin = thinWires(brief, runs, hub.minus)
   const pieces = together([
     power,
+    thin.pieces,
     secondPieces(brief, runs),
     converterPieces(brief, runs),
     capacitorPieces(brief, capacitorOf(brief, runs))
   ])
-  const circuit = runPart(graphRequest(brief, current.request, drawn, pieces, runs, joined, hub.minus), computeCircuit)
+  const laid = { ...thin, pieces }
+  const circuit = runPart(graphRequest(brief, current.request, drawn, laid, runs, joined, hub.minus), computeCircuit)
   return { circuit, assumed: [...pieces.assumed, ...graphAssumed(brief, drawn)] }
 }

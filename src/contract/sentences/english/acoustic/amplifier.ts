@@ -54,7 +54,7 @@ export const amplifierSentences = {
   'rating-below-minimum':
     'A power is published for {loadOhm} Ω {bridged}, below the minimum load of {lowestOhm} Ω; the minimum is obeyed.',
   'rating-implausible':
-    '{claimedW} W are claimed, but {plausibleW} W is all that on-board fuses of {fuses} A pass at {ratedVoltageV} V {loss}: no more than that is reckoned with.',
+    '{claimedW} W are claimed, but {plausibleW} W is all that on-board fuses of {fuses} A pass at {ratedVoltageV} V {loss}: no more than that is counted on.',
   'rating-implausible.efficiency': 'with efficiency {efficiencyRatio}',
   'rating-implausible.no-loss': 'even without any loss',
   'ratings-contradict':

@@ -2,7 +2,7 @@
 export const driverSentences = {
   'driver-figures-disagree': '{relation} does not hold on this sheet: {detail}.',
   'driver-unit-slip': '{detail}. Nothing was changed: check the sheet and send the right figure.',
-  'driver-value-unusual': '{value} lies outside the usual {range}.',
+  'driver-value-unusual': '{symbol} {valueRatio} {unit} lies outside the usual {lowRatio} to {highRatio} {unit}.',
   'driver-value-unusual.density':
     'Mms over Sd is {densityKgPerM2} kg/m²: unusual for a bass driver; Vas, Sd or Mms may be wrong.',
   'inductance-missing': 'No coil inductance is given: levels above about 80 Hz will look better than they are.',

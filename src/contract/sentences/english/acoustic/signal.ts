@@ -30,6 +30,8 @@ export const signalSentences = {
     '{levelV} V reach the input, {lowestV} V are needed: full gain gives {sharePercent} % of the power, with more noise.',
   'no-protective-high-pass':
     'Nothing says below which frequency the cone needs protection: give the tuning or the excursion limit of the response. A vented box without a high-pass lets the cone run away below its tuning.',
+  'output-overloaded':
+    '{id} gives at most {limitMa} mA, and {currentMa} mA hang on it: put a relay between, fed behind a fuse of its own.',
   'relay-coil-load':
     'The relay coil draws {coilCurrentMa} mA, more than the {limitMa} mA of the switched output: take a relay with a coil of higher resistance or a transistor switch.',
   'signal-sensing':

@@ -25,8 +25,9 @@ export const boxSentences = {
   'panel-in-band': '{faces}: below the {wantedHz} Hz that keep panels out of the band. {remedy}',
   'panel-in-band.braced':
     'Braces alone do not reach it: take a thicker board or a second front board, a smaller box, or a lower top of the band.',
+  'panel-in-band.face': '{face} {faceHz} Hz',
   'panel-in-band.panel':
-    'The panel rings at {lowHz} Hz or above; {wantedHz} Hz keep it out of the band. {spanCount} equal spans of its longer side would do.',
+    'The panel resonates at {lowHz} Hz or above; {wantedHz} Hz keep it out of the band. {spanCount} equal spans of its longer side would do.',
   'panel-in-band.plain': 'Bracing, a thicker board or a second front board raises them.',
   'panels-move-air':
     'The panels flex: at full power they move {movedSharePercent} % as much air as the cones, which costs up to {lossDb} dB of bass. Aim for under {sharePercent} %: add a brace or a second layer.',

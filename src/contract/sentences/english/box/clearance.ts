@@ -23,7 +23,7 @@ export const clearanceSentences = {
   'room.bend': 'room to fit the bend (common practice)',
   'room.bend-too-long': 'the bend alone is longer than the tube',
   'room.cup-screws': 'wood for the screws of the cup (common practice)',
-  'room.flange-to-edge': 'flange to the edge of the free baffle (common practice)',
+  'room.flange-to-edge': 'flange to the edge of the free front (common practice)',
   'room.flange-to-flange': 'flange to flange (common practice)',
   'room.motor-to-motor': 'motor to motor, so that both breathe (common practice)',
   'room.motor-to-side': 'motor to a wall beside it (common practice)',

@@ -23,16 +23,16 @@ export const refusalsBoxSentences = {
     'A slot passes the whole front: at least {leastMm} mm from its outer face to its inner mouth.',
   'refused.a-tube-there-opens-from-the':
     'A tube there opens from the {stands} chamber, not from the {asked} one: say so, or give it another face or centre.',
-  'refused.a-wedge-needs-the-depth-at': 'A wedge needs the depth at its lid or the slope of its face.',
+  'refused.a-wedge-needs-the-depth-at': 'A wedge needs the depth at its top or the slope of its face.',
   'refused.along-the-side-of-a-wedge':
-    'Along the side of a wedge a slot would not keep its height; run it along the floor or the lid.',
+    'Along the side of a wedge a slot would not keep its height; run it along the bottom or the top.',
   'refused.blocks-in-the-boot-need-its': 'Blocks in the boot need its clear width and depth.',
   'refused.caps-meet': 'the caps meet',
   'refused.do-not-fit-the-largest-box':
     '{targetL} L do not fit: the largest box allowed, {sizes} mm, holds {netL} L net, {lessL} L too little. In the way: {inTheWay}. Ask for that volume, another alignment or a thinner board.',
   'refused.from-to': '{fromMm} to {toMm} mm',
   'refused.give-either-the-clear-depth-or': 'Give either the clear depth or the net volume of the front chamber.',
-  'refused.give-either-the-slope-or-the': 'Give either the slope or the depth at the lid.',
+  'refused.give-either-the-slope-or-the': 'Give either the slope or the depth at the top.',
   'refused.give-every-outer-size-or-a': 'Give every outer size, or a net volume from which the missing ones follow.',
   'refused.give-exactly-one-of-the-length':
     'Give exactly one of the length of the port, its part inside, and its tuning.',

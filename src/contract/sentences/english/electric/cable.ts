@@ -32,7 +32,7 @@ export const cableSentences = {
   'cable-unguarded.stretch': '{designation} carries {current} here, the fuse before it is {fuseRatingA} A. {readIt}',
   'cable.the': 'The cable',
   'composition-unknown':
-    '{designation}: the metal is not known, so it was reckoned as aluminium with 10 % copper: 59 % more resistance and 21 % less current than full copper of the size.',
+    '{designation}: the metal is not known, so it was calculated as aluminium with 10 % copper: 59 % more resistance and 21 % less current than full copper of the size.',
   'conductor-hot':
     '{designation} is estimated at {conductorC} °C at a sustained load, above its {insulationC} °C insulation.',
   'conductor-hot.cable':

@@ -10,7 +10,7 @@ export const circuitSentences = {
   'amplifier-voltage-class.too-high': 'the higher voltage destroys it and may set it on fire',
   'amplifier-voltage-class.too-low': 'it does not start on so little',
   'amplifier-voltage-unknown':
-    'Most vehicle amplifiers are made for 12 V, and {nominalV} V destroys those. {amplifier} was reckoned as made for {nominalV} V: read the supply range on its rating plate or data sheet before it is connected.',
+    'Most vehicle amplifiers are made for 12 V, and {nominalV} V destroys those. {amplifier} was taken as made for {nominalV} V: read the supply range on its rating plate or data sheet before it is connected.',
   'amplifier.the': 'The amplifier',
   'amplifier.this': 'This one',
   'assumed-body':
@@ -72,8 +72,7 @@ export const circuitSentences = {
   'engine.driving': 'driving',
   'engine.idling': 'engine idling',
   'engine.off': 'engine off',
-  'feed-collapse':
-    'There is no steady state: the amplifiers ask for {askedTimes} times what this feeder carries. {most}',
+  'feed-collapse': 'There is no steady state: the amplifiers ask for {askedTimes} times what this run carries. {most}',
   'feed-collapse.loop': 'The load asks for {askedTimes} times what this loop can carry: the voltage collapses.',
   'feed-collapse.most': 'The source drives at most {maximumPowerW} W through these resistances.',
   'feed-collapse.nothing-left': 'There is no steady state: the source has nothing left for the amplifiers.',
@@ -89,9 +88,9 @@ export const circuitSentences = {
   'no-supply.stopped': 'The input of {names} is too low: it stops.',
   'parasitic-drain': '{standbyMa} mA flow while switched off; 1 mA is the aim.',
   'power-bounded.supply':
-    'No power is published for {loadOhm} Ω; current, cable and fuse are reckoned for the {ratedPowerW} W at {ratedOhm} Ω, for no higher load draws more.',
+    'No power is published for {loadOhm} Ω; current, cable and fuse are calculated for the {ratedPowerW} W at {ratedOhm} Ω, for no higher load draws more.',
   'rating-implausible.supply':
-    '{claimedW} W is claimed, but {plausibleW} W is all its on-board fuses of {fuses} A pass at {ratedVoltageV} V with efficiency {efficiencyRatio}: current, cable and fuse are reckoned for {plausibleW} W.',
+    '{claimedW} W is claimed, but {plausibleW} W is all its on-board fuses of {fuses} A pass at {ratedVoltageV} V with efficiency {efficiencyRatio}: current, cable and fuse are calculated for {plausibleW} W.',
   resistor: '{resistanceOhm} Ω, {ratedW} W',
   'sizing-above-nominal':
     'Currents are given at {systemVoltageV} V; at nominal {nominalV} V a regulated amplifier draws {morePercent} % more.',
@@ -105,7 +104,7 @@ export const circuitSentences = {
   'total-drop.circuit':
     'At {when}: {dropV} V, {dropPercent} % of nominal, are lost on the way to {name}. {bass} {settles}',
   'unlike-batteries-parallel':
-    'One battery is {known}, the chemistry of the other is not said: read it on its label. Unless both are alike they must not be joined in parallel, so they were not reckoned as one. {remedy}',
+    'One battery is {known}, the chemistry of the other is not said: read it on its label. Unless both are alike they must not be joined in parallel, so they were not counted as one. {remedy}',
   'unlike-batteries-parallel.charging':
     'they want different charging voltages, so one is overcharged or the other never fills',
   'unlike-batteries-parallel.circuit':
@@ -113,7 +112,7 @@ export const circuitSentences = {
   'unlike-batteries-parallel.equalising':
     'about {flowA} A flow between them at rest, for hours, and the lead battery never fills',
   'unlike-batteries-parallel.known':
-    'A {one} and a {other} battery must not be joined in parallel: {why}. They were not reckoned as one. {remedy}',
+    'A {one} and a {other} battery must not be joined in parallel: {why}. They were not counted as one. {remedy}',
   'unlike-batteries-parallel.remedy':
     'Join them by a DC-DC charger made for the second battery, with a fuse at each end (arrangement `isolated`), or take two of one kind.',
   'unregulated-sizing':

@@ -61,7 +61,7 @@ export const refusalsElectricSentences = {
   'refused.is-not-of-the-series-awg':
     '{designation} is not of the series {system}; AWG, SAE and mm² are different sizes.',
   'refused.lies-outside-the-ampacity-table-18':
-    '{designation} lies outside the ampacity table, 18 AWG to 4/0 AWG (0.82 to 107 mm²).',
+    '{designation} lies outside the ampacity table, 0.5 mm² to 4/0 AWG (107 mm²).',
   'refused.min-at-25-a-and-ah':
     '{reserveMinutesMin} min at 25 A and {capacityAh} Ah over {ratedHours} h do not belong to one battery.',
   'refused.next-rating': 'The next is {ratingA} A.',

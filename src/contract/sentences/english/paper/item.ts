@@ -27,7 +27,7 @@ export const itemWords = {
   'item.abrasive': 'abrasive',
   'item.inside-wire': 'inside wire',
   'item.receptacle': 'receptacle',
-  'item.speaker-wire': 'speaker wire',
+  'item.speaker-wire': 'loudspeaker wire',
   'item.turn-on-wire': 'turn on wire',
   'item.signal-lead': 'signal lead',
   'item.splice': 'splice',

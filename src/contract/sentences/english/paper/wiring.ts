@@ -1,9 +1,9 @@
 /** On paper: what the pictures of the wiring say. */
 export const wiringWords = {
   'wire.turn-on': 'turn-on wire {size}',
-  'wire.turn-on-relay': 'turn-on wire {size} through a relay',
-  'wire.accessory-relay': 'relay on the accessory line',
-  'wire.relay-feed': '{turnOn}, its feed behind {fuse} A',
+  'wire.accessory-relay': 'turn-on wire {size} from an accessory circuit',
+  'wire.coil-volts': 'coil {voltage} V',
+  'wire.with-diode': 'with its diode',
   'wire.from-source': '{distance} from the source',
   'wire.from-source-sheathed': '{distance} from the source, in a sheath',
   'wire.within-source': 'within {distance} of the source',
@@ -51,8 +51,12 @@ export const wiringWords = {
   'wire.minus-returns': '− returns',
   'wire.numbered': '{line} ({number})',
   'wire.volts': '{from} to {to} V',
-  'wire.engine-running': '{rating} A, engine running',
-  'wire.coil-feed': 'feed of its coil: 1 A',
+  'wire.said.relay':
+    ' over a relay with its diode, fed through {fuse} and {line} at the plus terminal of the amplifier',
+  'wire.said.from-engine': 'from a feed that is live while the engine runs, through {fuse} and {line}',
+  'wire.what.turn-on-relay': 'turn-on relay',
+  'wire.what.engine-feed': 'feed live with the engine',
+  'wire.with-engine': 'live with the engine',
   'wire.driver-circuit': 'amplifier',
   'wire.coils-title': '{driverCount, plural, one {# driver} other {# drivers}} wired to {load} Ω',
   'wire.coils-title-each':

@@ -10,7 +10,7 @@ export const readingSentences = {
   'reading.the-plus-lead-of': 'the plus lead of {name}',
   'reading.weak-battery': 'a battery that is weak or not full: test it before anything is set',
   'reading.warm-engine': 'a warm engine turns lightly',
-  'reading.minus-post-of-the-second-battery': 'minus post of the second battery',
+  'reading.minus-post-of-the-second-battery': 'negative post of the second battery',
   'reading.plus-post-of-the-second-battery': 'plus post of the second battery',
   'reading.difference-of-the-readings-at-the-3':
     'difference of the readings at the second battery and at the amplifier',
@@ -55,8 +55,8 @@ export const readingSentences = {
   'reading.it-does-not-play-at-full': 'it does not play at full level, or the probes sit on the wrong side of a joint',
   'reading.it-has-not-closed-or-its': 'it has not closed, or its contact is burnt',
   'reading.it-is-not-full-charge-it': 'it is not full: charge it before anything is set',
-  'reading.its-body-side-to-the-minus': 'its body side to the minus post of the battery',
-  'reading.its-ground-terminal-to-the-minus': 'its ground terminal to the minus post that is off the battery',
+  'reading.its-body-side-to-the-minus': 'its body side to the negative post of the battery',
+  'reading.its-ground-terminal-to-the-minus': 'its ground terminal to the negative post that is off the battery',
   'reading.its-input-is-missing-or-turned': 'its input is missing, or turned round',
   'reading.its-plus-output-to-its-minus': 'its plus output to its minus output',
   'reading.its-plus-terminal-to-its-ground': 'its plus terminal to its ground terminal',
@@ -67,7 +67,7 @@ export const readingSentences = {
   'reading.measure-on-from-joint-to-joint':
     'measure on from joint to joint: the one with the most millivolts is to be remade',
   'reading.minus-output-of-the-converter': 'minus output of the converter',
-  'reading.minus-post-of-the-battery': 'minus post of the battery',
+  'reading.minus-post-of-the-battery': 'negative post of the battery',
   'reading.minus-side-of': 'minus side of {names}',
   'reading.more-is-drawn-than-the-plan': 'more is drawn than the plan holds: look for another load',
   'reading.more-than-its-rating-look-at': 'more than its rating: look at its settings',

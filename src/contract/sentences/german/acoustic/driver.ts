@@ -5,7 +5,8 @@ import { translation } from '../../form/translation.ts'
 export const germanDriver = translation<typeof driverSentences>()({
   'driver-figures-disagree': '{relation} gilt auf diesem Datenblatt nicht: {detail}.',
   'driver-unit-slip': '{detail}. Nichts wurde geändert: das Datenblatt prüfen und die richtige Zahl senden.',
-  'driver-value-unusual': '{value} liegt außerhalb des Üblichen, {range}.',
+  'driver-value-unusual':
+    '{symbol} {valueRatio} {unit} liegt außerhalb des Üblichen, {lowRatio} bis {highRatio} {unit}.',
   'driver-value-unusual.density':
     'Mms durch Sd ist {densityKgPerM2} kg/m²: ungewöhnlich für einen Basslautsprecher; Vas, Sd oder Mms kann falsch sein.',
   'inductance-missing':

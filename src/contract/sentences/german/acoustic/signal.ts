@@ -33,6 +33,8 @@ export const germanSignal = translation<typeof signalSentences>()({
     '{levelV} V erreichen den Eingang, {lowestV} V werden gebraucht: volle Verstärkung gibt {sharePercent} % der Leistung, mit mehr Rauschen.',
   'no-protective-high-pass':
     'Nichts sagt, unter welcher Frequenz die Membran Schutz braucht: die Abstimmung oder die Hubgrenze angeben. Ein Gehäuse mit Kanal ohne Hochpass lässt die Membran unter seiner Abstimmung davonlaufen.',
+  'output-overloaded':
+    '{id} gibt höchstens {limitMa} mA, und {currentMa} mA hängen daran: ein Relais dazwischen setzen, gespeist hinter einer eigenen Sicherung.',
   'relay-coil-load':
     'Die Relaisspule zieht {coilCurrentMa} mA, mehr als die {limitMa} mA des Schaltausgangs: ein Relais mit höherem Spulenwiderstand oder einen Transistorschalter nehmen.',
   'signal-sensing':

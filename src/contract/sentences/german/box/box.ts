@@ -29,6 +29,7 @@ export const germanBox = translation<typeof boxSentences>()({
   'panel-in-band': '{faces}: unter den {wantedHz} Hz, die Platten aus dem Band halten. {remedy}',
   'panel-in-band.braced':
     'Streben allein erreichen es nicht: eine dickere oder zweite Front, ein kleineres Gehäuse oder ein tieferes oberes Bandende nehmen.',
+  'panel-in-band.face': '{face} {faceHz} Hz',
   'panel-in-band.panel':
     'Die Platte schwingt bei {lowHz} Hz oder darüber; {wantedHz} Hz halten sie aus dem Band. {spanCount} gleiche Felder ihrer längeren Seite würden genügen.',
   'panel-in-band.plain': 'Streben, eine dickere oder eine zweite Front heben sie an.',

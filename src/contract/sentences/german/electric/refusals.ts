@@ -70,7 +70,7 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
   'refused.is-not-of-the-series-awg':
     '{designation} gehört nicht zur Reihe {system}; AWG, SAE und mm² sind verschiedene Größen.',
   'refused.lies-outside-the-ampacity-table-18':
-    '{designation} liegt außerhalb der Belastbarkeitstabelle, 18 AWG bis 4/0 AWG (0,82 bis 107 mm²).',
+    '{designation} liegt außerhalb der Belastbarkeitstabelle, 0,5 mm² bis 4/0 AWG (107 mm²).',
   'refused.min-at-25-a-and-ah':
     '{reserveMinutesMin} min bei 25 A und {capacityAh} Ah über {ratedHours} h gehören nicht zu einer Batterie.',
   'refused.next-rating': 'Der nächste ist {ratingA} A.',

@@ -4,9 +4,9 @@ import { translation } from '../../form/translation.ts'
 
 export const germanWiringWords = translation<typeof wiringWords>()({
   'wire.turn-on': 'Einschaltleitung {size}',
-  'wire.turn-on-relay': 'Einschaltleitung {size} über ein Relais',
-  'wire.accessory-relay': 'Relais an der Zubehörleitung',
-  'wire.relay-feed': '{turnOn}, gespeist hinter {fuse} A',
+  'wire.accessory-relay': 'Einschaltleitung {size} von einem Zubehörstromkreis',
+  'wire.coil-volts': 'Spule {voltage} V',
+  'wire.with-diode': 'mit Diode',
   'wire.from-source': '{distance} von der Quelle',
   'wire.from-source-sheathed': '{distance} von der Quelle, im Schutzrohr',
   'wire.within-source': 'höchstens {distance} von der Quelle',
@@ -54,8 +54,11 @@ export const germanWiringWords = translation<typeof wiringWords>()({
   'wire.minus-returns': '− Rückleitungen',
   'wire.numbered': '{line} ({number})',
   'wire.volts': '{from} auf {to} V',
-  'wire.engine-running': '{rating} A, Motor läuft',
-  'wire.coil-feed': 'Speisung seiner Spule: 1 A',
+  'wire.said.relay': ' über ein Relais mit Diode, gespeist durch {fuse} und {line} vom Plusanschluss des Verstärkers',
+  'wire.said.from-engine': 'von einem Anschluss, der bei laufendem Motor Spannung führt, durch {fuse} und {line}',
+  'wire.what.turn-on-relay': 'Einschaltrelais',
+  'wire.what.engine-feed': 'Speisung bei laufendem Motor',
+  'wire.with-engine': 'bei laufendem Motor',
   'wire.driver-circuit': 'Verstärker',
   'wire.coils-title': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher,}} verschaltet auf {load} Ω',
   'wire.coils-title-each':

@@ -1,17 +1,4 @@
-/** Test files that do not start the service: a mutant can be put to them in a blink. */
-import { readdirSync, readFileSync } from 'node:fs'
-
-const root = new URL('..', import.meta.url)
-const service = /from '[^']*(support\/(call|service|contract-judge|printed-sheets)|src\/(app|http\/operations))\.ts'/
-
-const testsUnder = (room: string) =>
-  readdirSync(new URL(`test/${room}/`, root), { recursive: true, encoding: 'utf8' })
-    .filter(name => name.endsWith('.test.ts'))
-    .map(name => `test/${room}/${name}`)
-
-export const inner: readonly string[] = ['numeric', 'domain', 'plan', 'situations']
-  .flatMap(testsUnder)
-  .filter(file => !service.test(readFileSync(new URL(file, root), 'utf8')))
+/** Test files that take no part in `npm test`, nor are faults put to them. */
 
 /** Minutes together: `npm run thorough`. */
 export const thorough: readonly string[] = [
@@ -25,7 +12,7 @@ export const thorough: readonly string[] = [
   'test/examples.test.ts',
   'test/main.test.ts',
   'test/released.test.ts',
-  'test/documents/{plan-page,page-screens,plan-contradictions}.test.ts',
+  'test/documents/{plan-page,page-screens,random-forms}.test.ts',
   'test/domain/driver/printed-sheets.test.ts',
   'test/plan/{larger-space,plan-faces,random-plans}.test.ts',
   'test/plan/designer/{driver-region,goal-plans,search-bounds,sweep}.test.ts',
