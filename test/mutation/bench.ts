@@ -25,10 +25,17 @@ export const isQuick = (file: string): boolean => !slow.some(each => each.test(f
 /** They read texts, or listen at a port: nothing of what they say rests on a figure. */
 const deaf = /^test\/(mutation|deploy)\/|^test\/http\/(over-http|settings|front|docs)\.|^test\/(architecture|checks)\./
 
-/** The quick tests that can see a fault. */
-export const quick: readonly string[] = readdirSync('test', { recursive: true, encoding: 'utf8' })
+/** Of the long tests those that one fault can be put to in a second or two; `npm run thorough` runs them. */
+const alsoAsked: readonly string[] = [
+  'test/domain/enclosure/sizing-agrees.test.ts',
+  'test/domain/enclosure/tolerance.test.ts',
+  'test/domain/sheet/nest-panels.test.ts'
+]
+
+/** The tests that can see a fault and are asked. */
+export const asking: readonly string[] = readdirSync('test', { recursive: true, encoding: 'utf8' })
   .map(name => `test/${name}`)
-  .filter(file => file.endsWith('.test.ts') && isQuick(file) && !deaf.test(file))
+  .filter(file => file.endsWith('.test.ts') && (alsoAsked.includes(file) || isQuick(file)) && !deaf.test(file))
   .toSorted()
 
 /** A test of a file by its place in it; undefined are all of them. */

@@ -10,7 +10,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { parseArgs } from 'node:util'
 import { randomStream } from '../../src/numeric/random-stream.ts'
-import { type Asked, quick, type Walked, walked } from './bench.ts'
+import { type Asked, asking, type Walked, walked } from './bench.ts'
 import type { Task } from './judge.ts'
 import type { Mutant } from './mutants.ts'
 import { marked, witnesses } from './reach.ts'
@@ -57,19 +57,19 @@ function grouped(all: readonly Walked[]): ReadonlyMap<string, readonly Walked[]>
 /** What each test runs; of what was kept only test files that are the same and run no function of a source that is another. */
 async function reach(): Promise<readonly Walked[]> {
   const now = digests(sources)
-  const textOf = digests(quick)
+  const textOf = digests(asking)
   const kept: Kept | undefined =
     values.reach !== undefined && existsSync(values.reach) ? JSON.parse(readFileSync(values.reach, 'utf8')) : undefined
   const moved = new Set(sources.filter(file => kept?.sources[file] !== now[file]))
   const old = kept?.tests ?? {}
-  const stale = quick.filter(
+  const stale = asking.filter(
     file => old[file]?.text !== textOf[file] || old[file]?.walked.some(each => runs(each, moved))
   )
   const byFile = new Map(texts.map(({ file, text }) => [file, marked(file, text)]))
   const fresh = grouped(await walked(stale, file => byFile.get(file)))
   const again = new Set(stale)
   const tests = Object.fromEntries(
-    quick.map(file => [
+    asking.map(file => [
       file,
       { text: textOf[file] ?? '', walked: (again.has(file) ? fresh.get(file) : old[file]?.walked) ?? [] }
     ])
@@ -78,11 +78,11 @@ async function reach(): Promise<readonly Walked[]> {
   return Object.values(tests).flatMap(each => each.walked)
 }
 
-const testTexts = new Map(quick.map(file => [file, sourceOf(file)]))
+const testTexts = new Map(asking.map(file => [file, sourceOf(file)]))
 function readersOf(names: readonly string[]): ReadonlySet<string> {
   if (names.length === 0) return new Set()
   const named = new RegExp(`\\b(${names.join('|')})\\b`)
-  return new Set(quick.filter(test => named.test(testTexts.get(test) ?? '')))
+  return new Set(asking.filter(test => named.test(testTexts.get(test) ?? '')))
 }
 
 /** The tests that run a mutant or read the constant it is in, by file: those of its room first, of them the quick ones, as far as patience goes. */

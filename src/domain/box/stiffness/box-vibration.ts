@@ -2,7 +2,7 @@
 
 import type { BoxVibration, FaceVibration } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { precise } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { listed, say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
@@ -86,8 +86,8 @@ export function vibrationCautions(
           caution(
             'panels-move-air',
             say('panels-move-air', {
-              movedSharePercent: precise(movedSharePercent, 2),
-              lossDb: precise(lossDb(movedSharePercent / 100), 2),
+              movedSharePercent: toDigits(movedSharePercent, 2),
+              lossDb: toDigits(lossDb(movedSharePercent / 100), 2),
               sharePercent: share
             }),
             { ...(movedSharePercent > FELT_PERCENT ? { level: 'care' as const } : {}), figures: { movedSharePercent } }
