@@ -1162,7 +1162,7 @@ export interface components {
          * @description Kind of box a plan can be made for.
          * @enum {string}
          */
-        BoxKind: "closed" | "vented";
+        BoxKind: "closed" | "vented" | "passive-radiator";
         BoxLayoutResult: {
             assembly: components["schemas"]["BoxAssembly"];
             boardAreaM2: number;
@@ -1229,6 +1229,8 @@ export interface components {
                 portAreaCm2?: number;
                 portFace?: components["schemas"]["ShellFace"];
                 portShape?: components["schemas"]["PortShape"];
+                radiatorCount?: number;
+                radiatorFace?: components["schemas"]["RadiatorFace"];
                 tuningHz?: number;
             };
             signal?: {
@@ -1347,7 +1349,7 @@ export interface components {
             checks: string[];
             cureMinutes: number;
             id: string;
-            makes: ("driver" | "amplifier" | "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box")[];
+            makes: ("driver" | "amplifier" | "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "passive-radiator" | "radiator-weight" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box")[];
             minutes: number;
             needs: string[];
             number: number;
@@ -1356,7 +1358,7 @@ export interface components {
             substitutes: string[];
             title: string;
             tools: string[];
-            uses: ("driver" | "amplifier" | "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box")[];
+            uses: ("driver" | "amplifier" | "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "passive-radiator" | "radiator-weight" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box")[];
             warnings: string[];
         };
         BuildWay: {
@@ -2507,7 +2509,8 @@ export interface components {
             driver: string;
             driverCount: number;
             figures: components["schemas"]["DesignFigures"];
-            kind: components["schemas"]["BoxKind"];
+            /** @enum {string} */
+            kind: "closed" | "vented";
             plan: components["schemas"]["PlanRequest"];
             points: components["schemas"]["DesignPoints"];
             rank: number;
@@ -2632,7 +2635,7 @@ export interface components {
             /** @description What each box is made for */
             goal?: components["schemas"]["DesignGoal"];
             /** @description Kinds of box to try */
-            kinds?: components["schemas"]["BoxKind"][];
+            kinds?: ("closed" | "vented")[];
             /** @description Where the level is compared */
             levelHz?: number;
             limits?: components["schemas"]["DesignLimits"];
@@ -4019,8 +4022,11 @@ export interface components {
             foreseen: components["schemas"]["ForeseenFigures"];
             /** @description Absent where it cannot be built */
             found?: components["schemas"]["SearchRelaxation"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented";
         };
         NestPanelsAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -4251,6 +4257,25 @@ export interface components {
             kind: "passive-radiator";
             rear: components["schemas"]["RadiatorChamber"];
         };
+        /** @description Sizes of one passive radiator, for the box. */
+        PassiveRadiatorMounting: {
+            /** @description Hole */
+            cutOutDiameterMm: number;
+            /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
+            displacementL?: number;
+            /** @description Outer diameter */
+            flangeDiameterMm: number;
+            /** @description Mass of one driver */
+            massKg?: number;
+            /** @description Outer face of its board to its rear, at rest */
+            mountingDepthMm: number;
+            /** @description Rebate that lets the flange in */
+            rebateDepthMm?: number;
+            /** @description Circle of the fixing screws */
+            screwCircleDiameterMm?: number;
+            /** @description Fixing screws */
+            screwCount?: number;
+        };
         /** @description Equal passive radiators of one chamber. */
         PassiveRadiators: {
             /** @description Effective area of one radiator */
@@ -4263,6 +4288,25 @@ export interface components {
             massG: number;
             /** @description Mechanical Q of one radiator alone in free air */
             qm?: number;
+        };
+        /** @description What a data sheet says of one passive radiator as it is delivered */
+        PassiveRadiatorSheet: {
+            /** @description Effective area */
+            areaCm2: number;
+            /** @description Compliance */
+            complianceMmPerN?: number;
+            /** @description Free-air resonance, nothing added */
+            fsHz?: number;
+            /** @description Moving mass with its air load, nothing added */
+            massG: number;
+            /** @description Most that its maker allows to be added to one */
+            mostAddedG?: number;
+            /** @description Mechanical Q in free air, nothing added */
+            qm?: number;
+            /** @description Air volume as compliant as the suspension */
+            vasL?: number;
+            /** @description Travel, one way, peak */
+            xmaxMm: number;
         };
         /** @description Raises or lowers a band around its centre. */
         PeakingFilter: {
@@ -4488,6 +4532,7 @@ export interface components {
             pageOne: components["schemas"]["PlanFirstCaution"][];
             portAir?: components["schemas"]["PlanPortAir"];
             powerW?: number;
+            radiators?: components["schemas"]["PlanRadiatorTravel"];
             sentence: string;
             travel?: components["schemas"]["PlanTravel"];
         };
@@ -4506,7 +4551,7 @@ export interface components {
             airSpeedMPerS?: number;
             /** @description Wish in plain words */
             goal?: components["schemas"]["DesignGoal"];
-            /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
+            /** @description `closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` reaches as low without the length and the noise of a port, by the radiators of `passiveRadiators` */
             kind?: components["schemas"]["BoxKind"];
             /** @description Net volume wanted */
             netVolumeL?: number;
@@ -4518,7 +4563,11 @@ export interface components {
             portShape?: components["schemas"]["PortShape"];
             /** @description Total Q wanted of a closed box */
             qtc?: number;
-            /** @description Tuning wanted of a vented box */
+            /** @description Passive radiators in the box */
+            radiatorCount?: number;
+            /** @description Face for them, or `sides` for half of them on each */
+            radiatorFace?: components["schemas"]["RadiatorFace"];
+            /** @description Tuning wanted of a box with a port or passive radiators */
             tuningHz?: number;
         };
         PlanFacePatch: {
@@ -4629,6 +4678,13 @@ export interface components {
             sizing?: components["schemas"]["SizeEnclosurePart"];
             wiring?: components["schemas"]["WireCoilsPart"];
         };
+        /** @description Passive radiators at hand, all alike */
+        PlanPassiveRadiators: {
+            mounting: components["schemas"]["PassiveRadiatorMounting"];
+            /** @description Name */
+            name?: string;
+            sheet: components["schemas"]["PassiveRadiatorSheet"];
+        };
         PlanPortAir: {
             finding: string;
             held: boolean;
@@ -4636,6 +4692,19 @@ export interface components {
             peakHz: number;
             peakMPerS: number;
             quietMPerS: number;
+        };
+        PlanRadiatorTravel: {
+            addedG: number;
+            count: number;
+            face: components["schemas"]["RadiatorFace"];
+            finding: string;
+            held: boolean;
+            limitMm: number;
+            massG: number;
+            peakHz: number;
+            peakMm: number;
+            resonanceHz: number;
+            sagMm?: number;
         };
         PlanReading: {
             above?: string;
@@ -4681,6 +4750,7 @@ export interface components {
             /** @description Title of the plan */
             name?: string;
             paper?: components["schemas"]["PlanPaper"];
+            passiveRadiators?: components["schemas"]["PlanPassiveRadiators"];
             signal: components["schemas"]["PlanSignal"];
             supply: components["schemas"]["PlanSupply"];
             workshop?: components["schemas"]["PlanWorkshop"];
@@ -5167,6 +5237,11 @@ export interface components {
             passiveRadiators: components["schemas"]["PassiveRadiators"];
         };
         /**
+         * @description Where passive radiators stand in a box.
+         * @enum {string}
+         */
+        RadiatorFace: "front" | "back" | "top" | "bottom" | "left" | "right" | "sides";
+        /**
          * @description What a power of a data sheet stands for
          * @enum {string}
          */
@@ -5227,8 +5302,11 @@ export interface components {
             driverCount: number;
             /** @description Of the box that came nearest */
             figures?: components["schemas"]["ForeseenFigures"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented";
             /** @description `match` */
             rule: components["schemas"]["RejectionRule"];
             /** @description Unit of the figure */
@@ -5559,8 +5637,11 @@ export interface components {
             figures: components["schemas"]["DesignFigures"];
             /** @description Each limit that gives way, beside the figure it has to reach */
             gives: components["schemas"]["LimitReading"][];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented";
             /** @description JSON Merge Patch (RFC 7396) onto the request */
             patch: {
                 /** @description Only the bounds that change */
@@ -6410,8 +6491,11 @@ export interface components {
             figures?: components["schemas"]["DesignFigures"];
             /** @description By which it was taken in turn */
             foreseen: components["schemas"]["ForeseenFigures"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented";
             /** @description Why it is no design */
             rejection?: components["schemas"]["RejectedDesign"];
         };
@@ -6464,8 +6548,11 @@ export interface components {
             /** @description Drivers */
             driverCount: number;
             figures: components["schemas"]["ForeseenFigures"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented";
         };
         UnitSlip: {
             detail: string;

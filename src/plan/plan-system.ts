@@ -27,6 +27,7 @@ import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
 import { planChoice } from './enclosure/alternatives.ts'
 import { leafletTravel } from './enclosure/leaflet-enclosure.ts'
+import { fittedRadiators } from './enclosure/parts/fitted-radiators.ts'
 import { planDrivers } from './enclosure/parts/plan-drivers.ts'
 import { closedHighPass } from './enclosure/parts/plan-high-pass.ts'
 import { settingOf } from './enclosure/parts/setting.ts'
@@ -133,7 +134,9 @@ function planned(request: PlanRequest): Outcome<SystemPlan> {
   const signal = planSignal(power, resolved, joined, enclosure.response, box.leaflet)
   const { circuit, ...circuitSays } = planCircuit(power, wires, runs, resolved.signal, signal)
   const graph = planGraph(power, supply.current, runs, joined)
-  const { sheets, ...build } = planBuild(resolved, fits ? enclosure.box : undefined, circuit, supply, assumed)
+  const radiators = fits ? fittedRadiators(resolved, enclosure.box, enclosure.response) : undefined
+  const built = fits ? enclosure.box : undefined
+  const { sheets, ...build } = planBuild(resolved, built, circuit, supply, assumed, radiators)
   const parts: PlanParts = { matching, wiring, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
   const voltages = planVoltageCautions(power, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
@@ -162,6 +165,7 @@ function planned(request: PlanRequest): Outcome<SystemPlan> {
     joined,
     chosen,
     leaflet: box.leaflet !== undefined,
+    radiators,
     misfit: withWayOut(misfit, waysOut),
     unkept,
     cautions,
@@ -174,7 +178,7 @@ function planned(request: PlanRequest): Outcome<SystemPlan> {
     result: {
       ...present({ name: request.name }),
       summary,
-      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, safety, reasons }),
+      cover: planCover(resolved, parts, { joined, chosen, fits, radiators, cautions, steps, safety, reasons }),
       parts,
       circuit,
       ...present({ choice, waysOut }),

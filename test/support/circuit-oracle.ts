@@ -23,6 +23,9 @@ interface Branch {
 const shareOf: Readonly<Record<Level, number>> = { silence: 0, average: 1 / 8, heavy: 1 / 3, 'full-sine': 1 }
 const twelvesOf = (volts: number) => (volts > 40 ? 4 : volts > 18 ? 2 : 1)
 
+/** IEC 60228 class 5 at 20 °C [Ω/m], from the table of a cable maker (read): 0.75 mm² 26.0 Ω/km. */
+const thinOhmPerM: Readonly<Record<string, number>> = { '0.75 mm²': 0.026, '1.5 mm²': 0.0133 }
+
 /** ASTM B258: 0.127 mm is 36 gauge, each gauge the 39th root of 92 thicker. */
 function awgMm2(designation: string): number {
   const [, ought, number] = /^(?:(\d)\/0|(\d+)) AWG$/.exec(designation) ?? []
@@ -76,11 +79,13 @@ const usualOf = { A: [0.2, 40], AB: [0.6, 40], B: [0.6, 40], D: [0.85, 15], G: [
 type Amplifier = CircuitRequest['amplifiers'][number]
 
 function amplifierBranch(amplifier: Amplifier, nominalV: number, share: number): Branch {
-  const { plus, minus, powerW = 0, class: kind = 'D', regulation } = amplifier
+  const { plus, minus, powerW = 0, gainPowerW = powerW, class: kind = 'D', regulation } = amplifier
   const [efficiency, idle] = usualOf[kind]
   const full = powerW / (amplifier.efficiency ?? efficiency)
   const idleW = amplifier.quiescentW ?? Math.min(idle, 0.2 * full)
-  const law = kind === 'D' ? share : Math.sqrt(share)
+  // the gain is set for less than it can give
+  const given = share * Math.min(1, gainPowerW / powerW)
+  const law = kind === 'D' ? given : Math.sqrt(given)
   const watts = idleW + (full - idleW) * law
   if (regulation !== 'unregulated') return power(plus, minus, watts)
   const ratedV = amplifier.ratedVoltageV ?? 14.4 * twelvesOf(nominalV)
@@ -145,7 +150,8 @@ export function circuitOf(
       ...cables.map(({ from, to, designation, lengthM, conductor, joints = 2, jointOhm = 0.0002 }) => {
         // copper 1/58, 10 % clad aluminium 0.027411 by ASTM B566 (second-hand), 2 % for the strand
         const ohmMm2PerM = conductor === 'copper-clad-10' ? 0.027411 : 1 / 58
-        return resistor(from, to, joints * jointOhm + (1.02 * lengthM * ohmMm2PerM) / awgMm2(designation))
+        const ohmPerM = thinOhmPerM[designation] ?? (1.02 * ohmMm2PerM) / awgMm2(designation)
+        return resistor(from, to, joints * jointOhm + lengthM * ohmPerM)
       }),
       ...fuses.map(({ from, to, ratingA, resistanceOhm = 0.09 / ratingA }) => resistor(from, to, resistanceOhm)),
       ...links
@@ -308,7 +314,7 @@ export function netlistOf(circuit: Circuit, points: readonly string[]) {
       ...points.map((point, index) => `C${index} ${node(point)} 0 50m`),
       ...points.map(point => `.save v(${node(point)})`),
       '.options reltol=1e-6 abstol=1e-9',
-      '.tran 0.02 9 0 0.01',
+      '.tran 0.02 16 0 0.01',
       '.end'
     ].join('\n'),
     nameOf: (point: string) => `v(${node(point)})`

@@ -14,7 +14,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'domain/box/assembly': ['assembly-units', 'board-marks', 'joint-screws', 'take-apart'],
   'domain/box/boot': ['axes', 'boot-ranges', 'box-fit', 'size-limits'],
-  'domain/box/layout': ['displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
+  'domain/box/layout': ['box-cautions', 'displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
   'domain/box/request': [
     'boards-of-face',
     'box-request',
@@ -154,6 +154,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'closed-box',
     'passive-radiator',
     'power-law-fits',
+    'radiator-sheet',
     'rational-response',
     'vented-box',
     'vented-families'
@@ -229,7 +230,16 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'defaults'
   ],
   'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if', 'defaults'],
-  'plan/designer/evaluate': ['box-response', 'crossing', 'design-grid', 'driver-tables', 'held-level', 'listening'],
+  'plan/designer/evaluate': [
+    'box-response',
+    'crossing',
+    'design-grid',
+    'driver-tables',
+    'held-level',
+    'listening',
+    'loaded-response',
+    'radiator-load'
+  ],
   'plan/designer/region': ['driver-region'],
   'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design', 'defaults'],
@@ -262,11 +272,13 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'wished-attempts'
   ],
   'plan/enclosure/parts': [
+    'fitted-radiators',
     'plan-box',
     'plan-candidates',
     'plan-drivers',
     'plan-high-pass',
     'plan-port',
+    'plan-radiators',
     'plan-response',
     'plan-sheets',
     'plan-shell',
@@ -304,5 +316,5 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'restraint',
     'defaults'
   ],
-  'plan/ways-out': ['largest-driver', 'plan-ways-out']
+  'plan/ways-out': ['defaults', 'largest-driver', 'plan-ways-out']
 }

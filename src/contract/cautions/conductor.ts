@@ -28,6 +28,12 @@ export const conductorCautions = {
     basis: '33 CFR 183.455(b) (read): 7 in; 450 mm in cars, common practice',
     sources: ['33-cfr-183-455']
   },
+  'fuse-in-return': {
+    level: 'care',
+    meaning:
+      'A fuse in the return leaves the amplifier live when it opens, and its current finds another way, through the screens of signal leads. Fuses belong in the plus side, next to each source.',
+    basis: 'common practice, no source'
+  },
   'fuse-below-load': {
     level: 'care',
     meaning:

@@ -13,7 +13,7 @@ import {
   PlanSignalBody,
   PlanSupplyBody
 } from './plan-request.ts'
-import { designGoals, MOST_SHARDS, MOST_SHOWN, MOST_WEIGHED, plannedKinds, portShapes, rankings } from './words.ts'
+import { designGoals, MOST_SHARDS, MOST_SHOWN, MOST_WEIGHED, portShapes, rankings, searchedKinds } from './words.ts'
 
 const name = label('Name, unlike the others', 40)
 
@@ -103,7 +103,7 @@ export const SearchBody = component(
       list('How many drivers to try; 1 and 2 when absent', count('Drivers in one box', 1, 4), 1, 4)
     ),
     amplifiers: list('Amplifiers to choose from', ref(Amplifier), 1, 100),
-    kinds: Type.Optional(list('Kinds of box to try; both when absent', choice('Kind', plannedKinds), 1, 2)),
+    kinds: Type.Optional(list('Kinds of box to try; both when absent', choice('Kind', searchedKinds), 1, 2)),
     port: Type.Optional(ref(PortWish)),
     board: ref(PlanBoardBody),
     car: ref(PlanCarBody),

@@ -15,7 +15,7 @@ export const SystemFiguresBody = component(
     outerVolumeL: quantity('L', 'Space the box takes'),
     massKg: quantity('kg', 'Box with its drivers'),
     gainPowerW: quantity('W', 'Power of all outputs that the gain is set for'),
-    tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
+    tuningHz: Type.Optional(quantity('Hz', 'Tuning of a box with a port or passive radiators')),
     f3Hz: Type.Optional(quantity('Hz', 'Half power')),
     levelDb: Type.Array(quantity('dB', 'Level'), {
       description: 'At 25, 31.5, 40, 50 and 63 Hz, held back where a limit of the parts would be passed'
@@ -37,7 +37,9 @@ const ChoicePatch = component('BoxPatch', 'JSON Merge Patch (RFC 7396) onto the 
       portShape: PlanEnclosureBody.properties.portShape,
       portFace: PlanEnclosureBody.properties.portFace,
       portAreaCm2: PlanEnclosureBody.properties.portAreaCm2,
-      airSpeedMPerS: PlanEnclosureBody.properties.airSpeedMPerS
+      airSpeedMPerS: PlanEnclosureBody.properties.airSpeedMPerS,
+      radiatorCount: PlanEnclosureBody.properties.radiatorCount,
+      radiatorFace: PlanEnclosureBody.properties.radiatorFace
     },
     { additionalProperties: false }
   ),

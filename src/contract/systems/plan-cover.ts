@@ -4,7 +4,7 @@ import { component, ref } from '../field/component.ts'
 import { CautionBody } from '../field/envelope.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { earPlaces } from './words.ts'
+import { earPlaces, radiatorFaces } from './words.ts'
 
 const finding = Type.String({ description: 'What the chart shows, as its title' })
 const held = Type.Boolean({ description: 'Whether it keeps to the limit' })
@@ -36,6 +36,24 @@ const PortAir = component('PlanPortAir', 'Fastest air in a port at the gain of t
   limitMPerS: quantity('m/s', 'Beyond this nothing is built')
 })
 
+const RadiatorTravel = component(
+  'PlanRadiatorTravel',
+  'Passive radiators of the box: what each carries, and how far it goes at the gain of the plan.',
+  {
+    finding,
+    held,
+    peakMm: quantity('mm', 'One way from rest'),
+    peakHz: quantity('Hz', 'Where'),
+    limitMm: quantity('mm', 'Travel of the radiator'),
+    count: Type.Integer({ description: 'Radiators in the box' }),
+    face: choice('Where they stand; `sides`: half of them on each', radiatorFaces),
+    addedG: quantity('g', 'To be added to each'),
+    massG: quantity('g', 'Moving mass of each with what is added'),
+    resonanceHz: quantity('Hz', 'Of each so loaded, in free air: the notch below the tuning'),
+    sagMm: Type.Optional(quantity('mm', 'How far a cone that lies flat hangs through by its own weight'))
+  }
+)
+
 const kept = Type.Boolean({ description: 'Whether what is built is what was asked' })
 const free = 'absent where the plan was free to choose'
 
@@ -44,11 +62,15 @@ const AskedVolume = component('PlanAskedVolume', 'Net volume, asked beside built
   builtL: quantity('L', 'Built'),
   kept
 })
-const AskedTuning = component('PlanAskedTuning', 'Tuning of a vented box, asked beside built.', {
-  askedHz: Type.Optional(quantity('Hz', `Asked; ${free}`)),
-  builtHz: quantity('Hz', 'Built'),
-  kept
-})
+const AskedTuning = component(
+  'PlanAskedTuning',
+  'Tuning of a box with a port or passive radiators, asked beside built.',
+  {
+    askedHz: Type.Optional(quantity('Hz', `Asked; ${free}`)),
+    builtHz: quantity('Hz', 'Built'),
+    kept
+  }
+)
 const AskedDamping = component('PlanAskedDamping', 'Total Q of a closed box, asked beside built.', {
   askedQtc: Type.Optional(quantity('1', `Asked; ${free}`)),
   builtQtc: quantity('1', 'Built'),
@@ -90,6 +112,7 @@ export const PlanCoverBody = component(
     band: Type.Optional(ref(Band)),
     travel: Type.Optional(ref(Travel)),
     portAir: Type.Optional(ref(PortAir)),
+    radiators: Type.Optional(ref(RadiatorTravel)),
     asked: Type.Optional(ref(AskedBody, 'Absent where no box fits')),
     pageOne: Type.Array(ref(PageOne), {
       description: 'Cautions of this design, those that can hurt first, licensed work last; at most seven'

@@ -1,16 +1,22 @@
 /** What the box of a plan is asked to be, on the wire. */
 import Type, { type Static } from 'typebox'
 import { shellFaces } from '../boxes/words.ts'
-import { component } from '../field/component.ts'
-import { choice, quantity } from '../field/quantities.ts'
+import { component, ref } from '../field/component.ts'
+import { choice, count, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { designGoals, goalMeanings, plannedKinds } from './words.ts'
+import { PlanRadiatorsBody } from './plan-radiators.ts'
+import { designGoals, goalMeanings, plannedKinds, radiatorFaces } from './words.ts'
 
 export const PlanEnclosureBody = component(
   'PlanEnclosure',
   'What the box should be; whatever is absent is chosen by driver and space.',
   {
-    kind: Type.Optional(choice('`closed` is tighter and smaller, `vented` louder and reaches lower', plannedKinds)),
+    kind: Type.Optional(
+      choice(
+        '`closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` reaches as low without the length and the noise of a port, by the radiators of `passiveRadiators`',
+        plannedKinds
+      )
+    ),
     goal: Type.Optional(
       choice(
         `Wish in plain words; volume, tuning and port are then searched for it: ${designGoals.map(goal => `\`${goal}\` ${goalMeanings[goal]}`).join(', ')}. \`everyday\` when neither it nor volume or Qtc is given`,
@@ -19,7 +25,9 @@ export const PlanEnclosureBody = component(
     ),
     qtc: Type.Optional(quantity('1', 'Total Q wanted of a closed box', { from: 0.3, to: 2 })),
     netVolumeL: Type.Optional(quantity('L', 'Net volume wanted', { from: 1, to: 1000 })),
-    tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),
+    tuningHz: Type.Optional(
+      quantity('Hz', 'Tuning wanted of a box with a port or passive radiators', { from: 15, to: 100 })
+    ),
     portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
     portFace: Type.Optional(
       choice('Face for tubes; the front when absent, in a round well that of the drivers', shellFaces)
@@ -32,7 +40,20 @@ export const PlanEnclosureBody = component(
         from: 5,
         to: 40
       })
+    ),
+    radiatorCount: Type.Optional(count('Passive radiators in the box; one and two are tried when absent', 1, 4)),
+    radiatorFace: Type.Optional(
+      choice(
+        'Face for them, or `sides` for half of them on each; one on the front or the right, two on the sides or the front are tried when absent',
+        radiatorFaces
+      )
     )
   }
 )
 export interface PlanEnclosure extends Si<Static<typeof PlanEnclosureBody>> {}
+
+/** What the box of a plan is asked to be, and the passive radiators it may have. */
+export const boxWishes = {
+  enclosure: Type.Optional(ref(PlanEnclosureBody)),
+  passiveRadiators: Type.Optional(ref(PlanRadiatorsBody))
+}

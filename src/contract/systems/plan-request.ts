@@ -30,7 +30,7 @@ import {
   SecondBatteryRequest,
   SupplyAmplifier
 } from '../supply/supply-current.ts'
-import { PlanEnclosureBody } from './plan-enclosure.ts'
+import { boxWishes } from './plan-enclosure.ts'
 import { RoomForBox } from './plan-space.ts'
 import { workWays } from './words.ts'
 
@@ -235,7 +235,7 @@ export const PlanBody = component(
     driver: ref(PlanDriverBody),
     driverCount: count('Drivers, all alike, in one box', 1, 4),
     amplifier: ref(PlanAmplifierBody),
-    enclosure: Type.Optional(ref(PlanEnclosureBody)),
+    ...boxWishes,
     board: ref(PlanBoardBody),
     car: ref(PlanCarBody),
     supply: ref(PlanSupplyBody),

@@ -37,8 +37,14 @@ export type RejectionRule = (typeof rejectionRules)[number]
 export const rankings = ['balance', 'level', 'reach', 'box', 'price', 'current'] as const
 export type DesignRanking = (typeof rankings)[number]
 export const portShapes = ['round', 'slot'] as const
-export const plannedKinds = ['closed', 'vented'] as const
+export const plannedKinds = ['closed', 'vented', 'passive-radiator'] as const
 export type PlannedKind = (typeof plannedKinds)[number]
+/** Kinds that a search of systems tries. */
+export const searchedKinds = ['closed', 'vented'] as const satisfies readonly PlannedKind[]
+export type SearchedKind = (typeof searchedKinds)[number]
+/** Where passive radiators stand: on one face, or half of them on each side, so that their forces cancel. */
+export const radiatorFaces = ['front', 'back', 'top', 'bottom', 'left', 'right', 'sides'] as const
+export type RadiatorFace = (typeof radiatorFaces)[number]
 /** What a box is wanted for. */
 export const designGoals = ['everyday', 'low', 'loud', 'tight', 'small'] as const
 export type DesignGoal = (typeof designGoals)[number]
@@ -82,6 +88,8 @@ export const billParts = [
   't-nut',
   'gasket',
   'port-tube',
+  'passive-radiator',
+  'radiator-weight',
   'terminal-cup',
   'cup-screw',
   'foot',

@@ -59,23 +59,27 @@ function upTo(most: number): Pick<FindingChart, 'range' | 'step'> {
   return { range: [0, Math.ceil(top / step) * step], step }
 }
 
-export const travelChart: Chart = ({ travel }, { frequencyHz, coneExcursionM }, language) => {
-  if (travel === undefined) return undefined
+/** Excursion of something that moves, its limit and its peak. */
+function excursionChart(
+  id: string,
+  valuesM: readonly number[],
+  { finding, peakM, peakHz, limitM }: NonNullable<PlanCover['travel']>,
+  frequencyHz: readonly number[],
+  language: Language
+): FindingChart {
   const { whole, three } = figuresIn(language)
-  const { finding, peakM, peakHz, limitM } = travel
   const [peak, limit] = [peakM * 1000, limitM === undefined ? undefined : limitM * 1000]
   const at = { peak: three(peak), frequency: whole(peakHz) }
-  const note =
-    limit === undefined
-      ? told(language, 'chart.travel-note', at)
-      : told(language, 'chart.travel-note-of', { ...at, limit: three(limit) })
   return {
     language,
-    id: 'chart-travel',
+    id,
     title: finding,
-    note,
+    note:
+      limit === undefined
+        ? told(language, 'chart.travel-note', at)
+        : told(language, 'chart.travel-note-of', { ...at, limit: three(limit) }),
     frequencyHz,
-    values: coneExcursionM.map(value => value * 1000),
+    values: valuesM.map(value => value * 1000),
     ...upTo(Math.max(peak * 1.15, (limit ?? 0) * 1.25)),
     ...(limit === undefined
       ? {}
@@ -85,7 +89,15 @@ export const travelChart: Chart = ({ travel }, { frequencyHz, coneExcursionM }, 
   }
 }
 
-export const portAirChart: Chart = ({ portAir }, { frequencyHz, rearPortAirSpeedMPerS: values }, language) => {
+const travelChart: Chart = ({ travel }, curves, language) =>
+  travel && excursionChart('chart-travel', curves.coneExcursionM, travel, curves.frequencyHz, language)
+
+const radiatorChart: Chart = ({ radiators }, curves, language) =>
+  radiators &&
+  curves.passiveRadiatorExcursionM &&
+  excursionChart('chart-radiators', curves.passiveRadiatorExcursionM, radiators, curves.frequencyHz, language)
+
+const portAirChart: Chart = ({ portAir }, { frequencyHz, rearPortAirSpeedMPerS: values }, language) => {
   if (portAir === undefined || values === undefined) return undefined
   const { finding, peakMPerS, peakHz, quietMPerS, limitMPerS } = portAir
   const { whole, three } = figuresIn(language)
@@ -103,3 +115,7 @@ export const portAirChart: Chart = ({ portAir }, { frequencyHz, rearPortAirSpeed
     heightPx: 140
   }
 }
+
+/** What holds the system back: travel of cones and passive radiators, air in the port. */
+export const limitCharts = (cover: PlanCover, curves: PlanCurves, language: Language): readonly FindingChart[] =>
+  [travelChart, portAirChart, radiatorChart].flatMap(chart => chart(cover, curves, language) ?? [])

@@ -32,7 +32,14 @@ import {
   metricResistances,
   runSpaces
 } from '../../contract/supply/words.ts'
-import { billParts, designGoals, plannedKinds, portShapes, rejectionRules } from '../../contract/systems/words.ts'
+import {
+  billParts,
+  designGoals,
+  plannedKinds,
+  portShapes,
+  radiatorFaces,
+  rejectionRules
+} from '../../contract/systems/words.ts'
 import { problemKinds } from '../wire/problem/problem-kinds.ts'
 import type { JsonObject } from './json-tree.ts'
 
@@ -93,6 +100,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
     description: 'What a power of a data sheet stands for; peak figures are refused.'
   },
   RatingKind: { words: ratingKinds, description: 'What kind of figure a rated power is.' },
+  RadiatorFace: { words: radiatorFaces, description: 'Where passive radiators stand in a box.' },
   RejectionRule: { words: rejectionRules, description: 'Why a system was not chosen.', open: true },
   RunSpace: { words: runSpaces, description: 'A space that a cable runs through.' },
   ShellFace: { words: shellFaces, description: 'A face of a box.' },

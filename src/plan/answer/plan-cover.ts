@@ -5,11 +5,13 @@ import type { Response } from '../../contract/enclosures/response.ts'
 import type { Figure, Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
 import type { PlanHazard } from '../../contract/systems/safety.ts'
+import type { PlannedKind } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
 import { airSpeedLevel, portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
+import type { FittedRadiators } from '../enclosure/parts/fitted-radiators.ts'
 import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
@@ -23,6 +25,7 @@ interface Outcomes {
   readonly joined: JoinedDrivers | undefined
   readonly chosen: PlannedBox | undefined
   readonly fits: boolean
+  readonly radiators: FittedRadiators | undefined
   /** What the verdict gives as its reasons. */
   readonly reasons: readonly string[]
   readonly cautions: readonly Caution[]
@@ -32,6 +35,12 @@ interface Outcomes {
 }
 
 const counts = ['none', 'one', 'two', 'three', 'four'] as const
+
+const inBox = {
+  closed: 'answer.in-closed-box',
+  vented: 'answer.in-vented-box',
+  'passive-radiator': 'answer.in-radiator-box'
+} as const satisfies Record<PlannedKind, unknown>
 
 function sentence({ driverCount, driver }: ResolvedPlan, parts: PlanParts, { joined, chosen, fits }: Outcomes): Said {
   const count = counts[driverCount]
@@ -46,7 +55,7 @@ function sentence({ driverCount, driver }: ResolvedPlan, parts: PlanParts, { joi
   const tuned = tuningHz === undefined ? '' : say('answer.tuned-to-hz-2', { tuning: inDigits(tuningHz) })
   return say('answer.cover-sentence', {
     drivers,
-    box: say(chosen.kind === 'vented' ? 'answer.in-vented-box' : 'answer.in-closed-box', { volume: inLitres(netM3) }),
+    box: say(inBox[chosen.kind], { volume: inLitres(netM3) }),
     tuned,
     power: power === '' ? '' : say('answer.then-power', { power })
   })
@@ -106,6 +115,16 @@ function travelOf({ limits }: Response, xmaxM: number | undefined): Pick<PlanCov
         ? say('answer.the-cone-stays-within-its-travel')
         : say('answer.the-cone-is-driven-beyond-its')
   return { travel: { ...worded({ finding }), held, peakM, peakHz, ...present({ limitM: xmaxM }) } }
+}
+
+/** At the gain of the plan. */
+function radiatorsOf({ limits }: Response, radiators: FittedRadiators | undefined): Pick<PlanCover, 'radiators'> {
+  const { passiveRadiatorExcursionM: peakM, passiveRadiatorExcursionHz: peakHz } = limits?.atDrive ?? {}
+  if (radiators === undefined || peakM === undefined || peakHz === undefined) return {}
+  const { name: _, travelM: limitM, ...set } = radiators
+  const held = peakM <= limitM
+  const finding = say(held ? 'answer.the-radiators-stay-within' : 'answer.the-radiators-go-beyond')
+  return { radiators: { ...worded({ finding }), held, peakM, peakHz, limitM, ...set } }
 }
 
 const airFindings = {
@@ -170,7 +189,14 @@ export function planCover(request: ResolvedPlan, parts: PlanParts, outcomes: Out
   return {
     ...worded({ sentence: sentence(request, parts, outcomes) }),
     ...present({ powerW: outcomes.joined?.powerW }),
-    ...(played === undefined ? {} : { band: bandOf(played), ...travelOf(played, xmaxM), ...portAirOf(played) }),
+    ...(played === undefined
+      ? {}
+      : {
+          band: bandOf(played),
+          ...travelOf(played, xmaxM),
+          ...portAirOf(played),
+          ...radiatorsOf(played, outcomes.radiators)
+        }),
     ...(outcomes.fits ? askedOf(request, parts) : {}),
     pageOne: pageOne(outcomes.cautions, outcomes.steps, outcomes.reasons, outcomes.safety)
   }

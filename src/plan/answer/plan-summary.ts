@@ -4,10 +4,12 @@ import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlanSummary } from '../../contract/systems/plan-summary.ts'
+import type { PlannedKind } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
-import { inDigits } from '../../domain/digits.ts'
+import { inDigits, toDigits } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
 import { listed, saidOf, say, worded } from '../../domain/say.ts'
+import type { FittedRadiators } from '../enclosure/parts/fitted-radiators.ts'
 import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { SheetSaving } from '../enclosure/sheet-saving.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
@@ -31,6 +33,7 @@ const mm = (lengthM: number) => whole(lengthM * 1000)
 interface Outcomes {
   readonly joined: JoinedDrivers | undefined
   readonly chosen: PlannedBox | undefined
+  readonly radiators: FittedRadiators | undefined
   /** Whether the box is built by a leaflet, without knowing the driver. */
   readonly leaflet: boolean
   /** Why no enclosure fits. */
@@ -114,12 +117,18 @@ function loadLine(request: PlanRequest, joined: JoinedDrivers | undefined): read
   ]
 }
 
+const boxOf = {
+  closed: 'answer.closed-box',
+  vented: 'answer.vented-box',
+  'passive-radiator': 'answer.radiator-box'
+} as const satisfies Record<PlannedKind, unknown>
+
 function boxLine({ box }: PlanParts, chosen: PlannedBox | undefined): readonly Said[] {
   if (!box.done || chosen === undefined) return []
   const { outer, volume, massKg } = box.outcome.result
   // a box that volume and tuning name by themselves has no alignment to be called by
   const alignment = chosen.alignment === 'as-asked' ? '' : say('answer.alignment', { name: saidOf(chosen, 'name') })
-  const kind = say(chosen.kind === 'vented' ? 'answer.vented-box' : 'answer.closed-box', { alignment })
+  const kind = say(boxOf[chosen.kind], { alignment })
   return [
     say('answer.l-net-outside-mm-kg-with', {
       kind,
@@ -173,6 +182,26 @@ function portLine({ port, box, response }: PlanParts): readonly Said[] {
   ]
 }
 
+function radiatorLine({ response }: PlanParts, { radiators }: Outcomes): readonly Said[] {
+  if (radiators === undefined || !response.done) return []
+  const { count, face, name, addedKg, massKg, travelM } = radiators
+  const { scalars, limits } = response.outcome.result
+  return [
+    say('answer.radiators', {
+      count,
+      name: name === undefined ? '' : say('answer.radiators-named', { name }),
+      face: say(`answer.radiators-on-${face}`),
+      added:
+        addedKg > 0
+          ? say('answer.radiators-add', { addedG: inDigits(addedKg * 1e3, 3), massG: inDigits(massKg * 1e3, 3) })
+          : say('answer.radiators-bare'),
+      tuningHz: toDigits(scalars.tuningHz ?? 0, 3),
+      peakMm: toDigits((limits?.atDrive.passiveRadiatorExcursionM ?? 0) * 1e3, 3),
+      travelMm: toDigits(travelM * 1e3, 3)
+    })
+  ]
+}
+
 function soundLine({ response }: PlanParts): readonly Said[] {
   if (!response.done) return []
   const { scalars, limits } = response.outcome.result
@@ -193,7 +222,13 @@ export function planSummary(
   const { joined, chosen, misfit, saving } = outcomes
   const enclosure =
     misfit === undefined
-      ? [...boxLine(parts, chosen), ...savingLine(parts, saving), ...portLine(parts), ...soundLine(parts)]
+      ? [
+          ...boxLine(parts, chosen),
+          ...savingLine(parts, saving),
+          ...portLine(parts),
+          ...radiatorLine(parts, outcomes),
+          ...soundLine(parts)
+        ]
       : []
   return {
     ...verdictOf(parts, outcomes),

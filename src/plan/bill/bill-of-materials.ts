@@ -17,6 +17,8 @@ interface BillRequest {
   readonly box: BoxLayout
   readonly sheets?: SheetPlan
   readonly driver?: BillDriver
+  /** Their fixings; what they are and carry is with what was chosen. */
+  readonly radiators?: readonly BillDriver[]
   readonly terminals?: BillTerminals
   readonly lining?: BillLining
   readonly carpet?: BillCarpet
@@ -34,6 +36,7 @@ export function billOfMaterials({
   box,
   sheets,
   driver,
+  radiators = [],
   terminals,
   lining,
   carpet,
@@ -47,6 +50,7 @@ export function billOfMaterials({
     ...panelRows(box.panels, sheets !== undefined),
     ...joiningRows(boxJoints(box), laminatedAreaM2(box.panels), box.panels),
     ...(driver === undefined ? [] : driverRows(driver)),
+    ...radiators.flatMap(driverRows),
     ...portRows(box),
     ...(terminals === undefined ? [] : terminalRows(terminals)),
     ...(lining === undefined ? [] : liningRows(lining)),

@@ -9,6 +9,7 @@ import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
 import { present } from '../../domain/present.ts'
 import { blockInputs, fuseTailM, hasBlock } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
+import type { FittedRadiators } from '../enclosure/parts/fitted-radiators.ts'
 import type { BoxPart } from '../enclosure/parts/plan-box.ts'
 import { planSheets, type SheetsPart } from '../enclosure/parts/plan-sheets.ts'
 import { planDefaults } from '../request/defaults.ts'
@@ -23,6 +24,7 @@ import { chosenRows } from './bill-chosen.ts'
 import { soldInInches } from './bill-market.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
+import { radiatorRows } from './bill-radiators.ts'
 import { namedRows } from './bill-row.ts'
 import { vehicleRows } from './bill-vehicle.ts'
 
@@ -31,6 +33,23 @@ export interface PlannedBuild {
   readonly billOfMaterials: readonly BillRow[]
   readonly facts?: BuildFacts
   readonly restraint?: Restraint
+}
+
+type Done = BoxPart & { readonly done: true }
+
+/** Radiators of one face each: the front may be of more boards than the others. */
+function billedRadiators({ passiveRadiators, board }: PlanRequest, { request, outcome }: Done): readonly BillDriver[] {
+  if (passiveRadiators === undefined) return []
+  const { cutOutDiameterM, flangeDiameterM, screwCount, massKg } = passiveRadiators.mounting
+  const frontLayers = boardsOfFront(outcome.result.panels)
+  return (request.drivers ?? [])
+    .filter(({ kind }) => kind === 'passive-radiator')
+    .map(set => ({
+      count: set.count ?? 1,
+      ...{ cutOutDiameterM, flangeDiameterM },
+      baffleThicknessM: boardsOf(set, { ...board, frontLayers }),
+      ...present({ screwCount, massKg })
+    }))
 }
 
 function billedDriver({ driver, driverCount, board }: PlanRequest, { panels }: BoxLayout): BillDriver | undefined {
@@ -63,7 +82,8 @@ function billedTrunk(trunk: PowerRun, circuit: PlanCircuit): BillCable {
   }
 }
 
-function billed(request: ResolvedPlan, box: BoxLayout, sheets: SheetsPart, circuit: PlanCircuit, held: Restraint) {
+function billed(request: ResolvedPlan, part: Done, sheets: SheetsPart, circuit: PlanCircuit, held: Restraint) {
+  const box = part.outcome.result
   const driver = billedDriver(request, box)
   const { finish, workshop } = request
   const { trunk, branches, speakerWire, insideWire, signalLead } = circuit
@@ -72,6 +92,7 @@ function billed(request: ResolvedPlan, box: BoxLayout, sheets: SheetsPart, circu
     // A service sells the panels; its sheets are its own.
     ...(sheets.done && workshop.way !== 'cutting-service' ? { sheets: sheets.outcome.result } : {}),
     ...present({ driver }),
+    radiators: billedRadiators(request, part),
     terminals: {
       cupCount: 1,
       driverCount: request.driverCount,
@@ -91,7 +112,7 @@ function billed(request: ResolvedPlan, box: BoxLayout, sheets: SheetsPart, circu
 const sheathedTailM = ({ supply }: PlanRequest, { trunk }: PlanCircuit): number =>
   supply.sheathed === true && trunk?.fuse !== undefined ? fuseTailM(supply, trunk.fuse) : 0
 
-const slotHeightM = ({ request: { port } }: BoxPart & { readonly done: true }): number | undefined =>
+const slotHeightM = ({ request: { port } }: Done): number | undefined =>
   port?.kind === 'slot' ? port.heightM : undefined
 
 /** All inner faces but the front. */
@@ -106,7 +127,8 @@ export function planBuild(
   box: BoxPart | undefined,
   circuit: PlanCircuit,
   { current }: Pick<PlannedSupply, 'current'>,
-  assumed: Assumptions
+  assumed: Assumptions,
+  radiators?: FittedRadiators
 ): PlannedBuild {
   if (!box?.done) return { sheets: waitingFor('a box that fits'), billOfMaterials: [] }
   const layout = box.outcome.result
@@ -125,7 +147,7 @@ export function planBuild(
     covered: finish.covered,
     driverCount: request.driverCount,
     innerWire: circuit.insideWire !== undefined,
-    ...present({ driverMassKg, fixing: fixingOf(request), slotHeightM: slotHeightM(box) })
+    ...present({ driverMassKg, radiators, fixing: fixingOf(request), slotHeightM: slotHeightM(box) })
   })
   const held = restraint(
     {
@@ -139,7 +161,8 @@ export function planBuild(
     sheets,
     billOfMaterials: inMarket([
       ...chosenRows(request, circuit.amplifiers),
-      ...billed(request, layout, sheets, circuit, held),
+      ...(radiators === undefined ? [] : radiatorRows(radiators)),
+      ...billed(request, box, sheets, circuit, held),
       ...accessoryRows(circuit),
       ...vehicleRows(circuit, sheathedTailM(request, circuit)),
       ...capacitorRows(current)

@@ -1,16 +1,16 @@
 /** Other boxes for the same drivers and space, each best for another wish, none beaten on all counts, far enough apart to be a choice. */
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanAlternative, PlanChoice, SystemFigures } from '../../contract/systems/plan-choice.ts'
-import { type DesignGoal, designGoals } from '../../contract/systems/words.ts'
+import { type DesignGoal, designGoals, type PlannedKind } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
 import { COMPARED_HZ } from '../../domain/enclosure/comparison/defaults.ts'
+import { portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
 import { mean } from '../../numeric/mean.ts'
-import type { PlacedBox } from '../designer/room/box-room.ts'
-import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { attemptResponse } from './attempt-response.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
+import type { WishDesigner } from './goal-designs.ts'
 import type { Setting } from './parts/setting.ts'
 import { systemFigures } from './parts/system-figures.ts'
 import { wishedAttempts } from './wished-attempts.ts'
@@ -27,6 +27,15 @@ interface Difference {
 }
 
 const moreOr = (difference: number) => say(difference > 0 ? 'answer.more' : 'answer.less')
+
+/** Of one box with a port and one with radiators: whether air is heard in it. */
+function airDifference(other: SystemFigures, planned: SystemFigures): readonly Difference[] {
+  const ported = [other, planned].find(({ kind }) => kind === 'vented')
+  const isAudible = (ported?.airSpeedMPerS ?? 0) > portSpeeds.sharp
+  if (!isAudible || ![other, planned].some(({ kind }) => kind === 'passive-radiator')) return []
+  const quieter = other.kind === 'passive-radiator'
+  return [{ steps: quieter ? 1 : -1, text: say(quieter ? 'answer.no-air-in-a-port' : 'answer.air-in-a-port') }]
+}
 
 function differences(other: SystemFigures, planned: SystemFigures): readonly Difference[] {
   const [up, low] = [upper(other) - upper(planned), lower(other) - lower(planned)]
@@ -50,7 +59,8 @@ function differences(other: SystemFigures, planned: SystemFigures): readonly Dif
       text: say(delay > 0 ? 'answer.rings-longer' : 'answer.rings-shorter', {
         ring: inDigits(Math.abs(delay) * 1e3, 2)
       })
-    }
+    },
+    ...airDifference(other, planned)
   ]
 }
 
@@ -80,19 +90,32 @@ const beats = (a: SystemFigures, b: SystemFigures) => differences(b, a).every(({
 export interface Wished {
   readonly setting: Setting
   readonly goal: DesignGoal
-  readonly designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[]
+  readonly designs: WishDesigner
   readonly roomM3: number
+}
+
+interface Asked {
+  readonly goal: DesignGoal
+  readonly kind?: PlannedKind
+}
+
+/** Who has radiators at hand sees them beside the port for the same wish, and the port beside them. */
+function otherOpening({ goal, setting }: Wished, { kind }: SystemFigures): readonly Asked[] {
+  const { radiators, enclosure } = setting.brief
+  if (radiators === undefined || enclosure.kind !== undefined) return []
+  return (['vented', 'passive-radiator'] as const).filter(other => other !== kind).map(other => ({ goal, kind: other }))
 }
 
 function alternatives(wished: Wished, planned: SystemFigures): readonly PlanAlternative[] {
   const found: PlanAlternative[] = []
-  for (const goal of designGoals) {
-    const made =
-      goal === wished.goal ? undefined : firstBuilt(wished, goal, enclosurePlanDefaults.mostAlternatives.value)
+  const asked = designGoals.filter(goal => goal !== wished.goal).map((goal): Asked => ({ goal }))
+  for (const { goal, kind } of [...asked, ...otherOpening(wished, planned)]) {
+    const made = firstBuilt(wished, goal, enclosurePlanDefaults.mostAlternatives.value, kind)
     if (made === undefined) continue
     const { enclosure, figures, gainPowerW } = made
     const others = [planned, ...found.map(each => each.figures)]
-    if (others.some(other => distance(figures, other) < 1 || beats(other, figures))) continue
+    const isNear = (other: SystemFigures) => kind === undefined && distance(figures, other) < 1
+    if (others.some(other => isNear(other) || beats(other, figures))) continue
     const [gains, givesUp] = weighed(differences(figures, planned))
     const signal = gainPowerW === undefined ? {} : { signal: { gainPowerW } }
     const patch = { enclosure: { ...enclosure, goal: null }, ...signal }
@@ -107,9 +130,14 @@ export function planChoice(wished: Wished, figures: SystemFigures): PlanChoice {
 }
 
 /** The first box of those searched for a wish that can be built, in figures. */
-export function firstBuilt({ setting, designs, roomM3 }: Wished, goal: DesignGoal, mostAttempts: number) {
+export function firstBuilt(
+  { setting, designs, roomM3 }: Wished,
+  goal: DesignGoal,
+  mostAttempts: number,
+  kind?: PlannedKind
+) {
   let made = 0
-  for (const { enclosure, setting: told, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
+  for (const { enclosure, setting: told, attempt } of wishedAttempts(setting, goal, designs, roomM3, kind)) {
     if (made++ >= mostAttempts) break
     if (attempt.complaint !== undefined) continue
     const { box, response } = attemptResponse(told, attempt, COMPARED_HZ)

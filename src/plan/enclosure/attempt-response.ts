@@ -14,8 +14,9 @@ export interface AttemptResponse {
 }
 
 /** The box of the attempt with its braces; one that braces would crowd stays as it was, with its caution. */
-function finishedBox(setting: Setting, { candidate, port, box, leakQ }: Attempt): BoxPart {
-  const pressurePa = box.done ? pressureIn(setting, enclosureOf(candidate, box, port, leakQ)) : undefined
+function finishedBox(setting: Setting, made: Attempt): BoxPart {
+  const { box } = made
+  const pressurePa = box.done ? pressureIn(setting, enclosureOf(setting.brief, made, box)) : undefined
   if (!box.done || pressurePa === undefined) return wholeBox(box)
   const braced = bracedBox(setting.brief, box, pressurePa)
   const isAsked = setting.brief.board.bracing !== undefined && braced.done
@@ -28,7 +29,6 @@ export function attemptResponse(
   frequenciesHz?: NonNullable<ResponseRequest['frequenciesHz']>
 ): AttemptResponse {
   const { box, saving } = onFewerSheets(setting.brief, finishedBox(setting, made))
-  const { candidate, port, leakQ } = made
-  const response = planResponse(setting, enclosureOf(candidate, box, port, leakQ), frequenciesHz)
+  const response = planResponse(setting, enclosureOf(setting.brief, made, box), frequenciesHz)
   return { box, response, ...present({ saving }) }
 }

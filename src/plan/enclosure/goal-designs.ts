@@ -1,7 +1,7 @@
 /** The boxes worth trying first for a wish in plain words: searched in closed form, then sized, ported and laid out like any other. */
 
 import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
-import type { DesignGoal } from '../../contract/systems/words.ts'
+import type { DesignGoal, PlannedKind } from '../../contract/systems/words.ts'
 import type { Air } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
@@ -12,17 +12,18 @@ import { designGridHz } from '../designer/evaluate/design-grid.ts'
 import { driverTables } from '../designer/evaluate/driver-tables.ts'
 import { programme } from '../designer/evaluate/held-level.ts'
 import { boxFacts } from '../designer/room/box-facts.ts'
-import { boxRoom, type PlacedBox } from '../designer/room/box-room.ts'
+import { boxRoom, type PlacedBox, tightRoom } from '../designer/room/box-room.ts'
 import { goals } from '../designer/search/defaults.ts'
-import type { DesignProblem, FoundDesign, Room } from '../designer/search/design-problem.ts'
+import type { DesignProblem, FoundDesign, RadiatorWay, Room } from '../designer/search/design-problem.ts'
 import { goalFor } from '../designer/search/goals.ts'
 import { remembered } from '../designer/search/remembered.ts'
 import { searchBoxes } from '../designer/search/search-boxes.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { planDefaults } from '../request/defaults.ts'
-import { ventedOnly } from '../request/plan-conflicts.ts'
+import { portOnly, radiatorOnly } from '../request/plan-conflicts.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
 import { drivenGroup } from './driven-group.ts'
+import { radiatorPlaces } from './parts/plan-radiators.ts'
 import { spaceQuestion } from './parts/plan-shell.ts'
 import type { Setting } from './parts/setting.ts'
 
@@ -39,9 +40,27 @@ function roomOf(brief: BoxBrief, largestM3: number, leastM3: number, { soundSpee
   })
 }
 
-/** Who asks for a port asks for a vented box. */
-export const wantedKind = ({ kind, ...enclosure }: PlanEnclosure) =>
-  ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
+/** Who asks for a port asks for a vented box, who places radiators for a box with them; a tuning alone leaves both. */
+export function wantedKind({ kind, ...enclosure }: PlanEnclosure, hasRadiators: boolean): PlannedKind | undefined {
+  const asks = (fields: readonly (keyof typeof enclosure)[]) => fields.some(field => enclosure[field] !== undefined)
+  if (asks(radiatorOnly)) return 'passive-radiator'
+  if (asks(portOnly)) return 'vented'
+  return kind ?? (asks(['tuningHz']) && !hasRadiators ? 'vented' : undefined)
+}
+
+/** Each way to set in the radiators at hand, as far as the space is asked. */
+function radiatorWays(brief: BoxBrief): readonly RadiatorWay<PlacedBox>[] | undefined {
+  const { radiators, space } = brief
+  if (radiators === undefined) return undefined
+  return radiatorPlaces(brief).map(place => {
+    const room = tightRoom(boxFacts(spaceQuestion(brief, place), space.strategy))
+    const stands = (netM3: number) => {
+      const placed = room(netM3)
+      return placed && { ...placed, radiators: place }
+    }
+    return { unit: radiators.unit, count: place.count, stands }
+  })
+}
 
 /** The question of the search, with what the caller has fixed. */
 export function wishProblem(setting: Setting, largestM3: number): Omit<DesignProblem<PlacedBox>, 'goal'> {
@@ -63,7 +82,8 @@ export function wishProblem(setting: Setting, largestM3: number): Omit<DesignPro
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
     room: roomOf(brief, largestM3, leastM3, air),
     ...present({
-      kind: wantedKind(enclosure),
+      radiators: radiatorWays(brief),
+      kind: wantedKind(enclosure, brief.radiators !== undefined),
       netVolumeM3: enclosure.netVolumeM3,
       tuningHz: enclosure.tuningHz,
       areaM2: enclosure.portAreaM2
@@ -85,20 +105,21 @@ function isWorthALayout(design: FoundDesign<PlacedBox>, before: readonly FoundDe
   return alike.length < enclosurePlanDefaults.mostOfAVolume.value && alike.every(other => isAnother(design, other))
 }
 
+/** The best boxes for a wish, of one kind where that is named. */
+export type WishDesigner = (wish: DesignGoal, kind?: PlannedKind) => readonly FoundDesign<PlacedBox>[]
+
 /** Gives for a wish the best boxes first, each other than those before it; what several wishes ask is worked out once. */
-export function wishDesigner(
-  setting: Setting,
-  largestM3: number
-): (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[] {
+export function wishDesigner(setting: Setting, largestM3: number): WishDesigner {
   const problem = wishProblem(setting, largestM3)
   const { qts } = problem.tables
   const found = remembered((wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {
     const referenceDb = goals[wish].value.withinDb === undefined ? undefined : found('loud')[0]?.held.levelDb
     return searchBoxes({ ...problem, goal: goalFor(goals[wish].value, qts), ...present({ referenceDb }) })
   })
-  return wish => {
+  return (wish, kind) => {
     const apart: FoundDesign<PlacedBox>[] = []
     for (const design of found(wish)) {
+      if (kind !== undefined && design.kind !== kind) continue
       if (apart.length < enclosurePlanDefaults.mostTried.value && isWorthALayout(design, apart)) apart.push(design)
     }
     return apart

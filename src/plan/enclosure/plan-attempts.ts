@@ -6,10 +6,12 @@ import { toMm } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
 import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
-import { refusalSaid, waitingFor } from '../request/part.ts'
+import { refusalSaid, refusedBy, waitingFor } from '../request/part.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 import { type BoxWish, clears, type TriedBoxPart } from './parts/plan-box.ts'
 import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
+import { type RadiatorPlace, radiatorComplaint, radiatorPlaces, weightedRadiators } from './parts/plan-radiators.ts'
 import { type BuiltEnclosure, protectionFor } from './parts/plan-response.ts'
 import type { Setting } from './parts/setting.ts'
 import { laidOut, regrown } from './plan-layout.ts'
@@ -23,25 +25,29 @@ interface Built {
 
 /** Losses the sizing counted with, so that the response is of the same box. */
 function leakQOf({ alignment, kind }: EnclosureCandidate, sizing: SizingPart): number | undefined {
-  if (kind !== 'vented' || alignment === undefined || !sizing.done) return undefined
+  if (kind === 'closed' || alignment === undefined || !sizing.done) return undefined
   const assumed = sizing.outcome.assumed.find(({ field }) => field === 'losses.leakQ')
   return typeof assumed?.value === 'number' ? assumed.value : undefined
 }
 
+/** Radiators are weighted for the air that there is. */
 export function enclosureOf(
-  candidate: PlannedBox,
-  box: TriedBoxPart,
-  port: PortPart | undefined,
-  leakQ: number | undefined
+  brief: BoxBrief,
+  { candidate, port, leakQ, radiators }: Omit<Sized, 'wish'>,
+  box: TriedBoxPart
 ): BuiltEnclosure {
   const wanted = candidate.builtVolumeM3 ?? candidate.netVolumeM3
+  const netVolumeM3 = box.done ? box.outcome.result.volume.netM3 : wanted
   return {
     kind: candidate.kind,
-    netVolumeM3: box.done ? box.outcome.result.volume.netM3 : wanted,
+    netVolumeM3,
     ...(port?.done ? acousticPort(port.outcome.result.recommended) : {}),
-    ...present({ leakQ })
+    ...present({ leakQ, radiators: radiators && weighted(brief, candidate, radiators, netVolumeM3) })
   }
 }
+
+const weighted = (brief: BoxBrief, { tuningHz }: PlannedBox, place: RadiatorPlace, netVolumeM3: number) =>
+  tuningHz === undefined ? undefined : weightedRadiators(brief, place, netVolumeM3, tuningHz)
 
 /** Sized twice: the high-pass that the first response asks for takes flow away below the tuning. */
 function sizedPort(setting: Setting, candidate: PlannedCandidate, wish: PortWish, leakQ: number | undefined): PortPart {
@@ -50,14 +56,18 @@ function sizedPort(setting: Setting, candidate: PlannedCandidate, wish: PortWish
   const question = { netVolumeM3, tuningHz, ...wish, ...present({ leakQ }) }
   const first = planPort(setting, question)
   if (!first.done) return first
-  const highPassHz = protectionFor(setting, enclosureOf(candidate, waitingFor('a port'), first, leakQ))
+  const highPassHz = protectionFor(
+    setting,
+    enclosureOf(setting.brief, { candidate, port: first, leakQ }, waitingFor('a port'))
+  )
   return highPassHz === undefined ? first : planPort(setting, { ...question, highPassHz })
 }
 
 /** What the box of an attempt is laid out for; none without the port it needs. */
-function boxWish(brief: BoxBrief, { candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
-  if (candidate.kind === 'closed') {
-    return { netVolumeM3: candidate.builtVolumeM3 ?? candidate.netVolumeM3, port: undefined }
+function boxWish(brief: BoxBrief, { candidate, port, wish, radiators }: Sized): Omit<BoxWish, 'strategy'> | undefined {
+  if (candidate.kind !== 'vented') {
+    const netVolumeM3 = candidate.builtVolumeM3 ?? candidate.netVolumeM3
+    return { netVolumeM3, port: undefined, ...present({ radiators }) }
   }
   if (!port?.done || wish === undefined) return undefined
   return { netVolumeM3: candidate.netVolumeM3, port: boxPort(brief, port.outcome.result.recommended, wish.form) }
@@ -88,6 +98,8 @@ export interface Sized {
   /** Absent for a closed box, as what it was sized for. */
   readonly port?: PortPart
   readonly wish?: PortWish
+  /** Only of a box that has some. */
+  readonly radiators?: RadiatorPlace
 }
 
 export interface Attempt extends Sized, Built {
@@ -102,11 +114,19 @@ const attemptOf = (sized: Sized, box: TriedBoxPart): Attempt => {
   return { ...sized, box, complaint: complaint(made), missShare: missOf(made) }
 }
 
-/** A box is laid out only round a port that fits. */
+/** A box is laid out only round a port that fits, and radiators that can be had. */
 export function withBox({ brief }: Pick<Setting, 'brief'>, sized: Sized): Attempt {
   const { port } = sized
   if (port !== undefined && !(port.done && port.outcome.result.fits)) {
     return attemptOf(sized, waitingFor('a port that fits'))
+  }
+  const { candidate, radiators } = sized
+  const { netVolumeM3, tuningHz } = candidate
+  const carried = radiators && weighted(brief, candidate, radiators, netVolumeM3)
+  const unfit = carried && tuningHz ? radiatorComplaint(carried, tuningHz) : undefined
+  if (unfit !== undefined) {
+    const box = refusedBy('no-solution', 'passiveRadiators', unfit)
+    return { ...sized, box, complaint: unfit, missShare: enclosurePlanDefaults.unmeasured.value }
   }
   const wish = boxWish(brief, sized)
   return attemptOf(sized, wish === undefined ? waitingFor('a port') : laidOut(brief, wish))
@@ -129,7 +149,9 @@ export function regrownAttempt({ brief }: Pick<Setting, 'brief'>, tight: readonl
 function* sizedAttempts(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Sized> {
   const leakQ = leakQOf(candidate, sizing)
   if (candidate.kind === 'closed') yield { candidate, leakQ }
-  else
+  else if (candidate.kind === 'passive-radiator') {
+    for (const radiators of radiatorPlaces(setting.brief)) yield { candidate, leakQ, radiators }
+  } else
     for (const wish of portsTried(setting.brief)) {
       yield { candidate, leakQ, wish, port: sizedPort(setting, candidate, wish, leakQ) }
     }

@@ -1,13 +1,14 @@
 /** Boxes found for a wish made concrete: each sized, ported and laid out as if a caller had given it. */
 
 import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
-import type { DesignGoal } from '../../contract/systems/words.ts'
+import type { DesignGoal, PlannedKind } from '../../contract/systems/words.ts'
 import { present } from '../../domain/present.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { gainPowerAt, withGainFor } from '../load/set-gain.ts'
 import { withEnclosure } from '../request/box-brief.ts'
+import type { WishDesigner } from './goal-designs.ts'
 import { inPlanOrder, planSizing, type SizingPart } from './parts/plan-candidates.ts'
 import type { Setting } from './parts/setting.ts'
 import { type Attempt, attemptsOf } from './plan-attempts.ts'
@@ -30,8 +31,13 @@ function given(
   { kind, netVolumeM3, tuningHz, areaM2, place }: FoundDesign<PlacedBox>
 ): GivenEnclosure {
   const { goal: _, qtc: _qtc, ...fixed } = brief.enclosure
-  const port = { portShape: place.portShape, portAreaM2: areaM2 }
-  return sixDigitsThroughout({ ...fixed, ...present({ kind, netVolumeM3, tuningHz, ...port }) })
+  const opening = {
+    portShape: place.portShape,
+    portAreaM2: areaM2,
+    radiatorCount: place.radiators?.count,
+    radiatorFace: place.radiators?.face
+  }
+  return sixDigitsThroughout({ ...fixed, ...present({ kind, netVolumeM3, tuningHz, ...opening }) })
 }
 
 /** The box as given, at the gain that the search held it to. */
@@ -47,10 +53,11 @@ function toldOf(setting: Setting, enclosure: GivenEnclosure, { held }: FoundDesi
 export function* wishedAttempts(
   setting: Setting,
   wish: DesignGoal,
-  designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[],
-  roomM3: number
+  designs: WishDesigner,
+  roomM3: number,
+  kind?: PlannedKind
 ): Generator<WishedAttempt> {
-  for (const design of designs(wish)) {
+  for (const design of designs(wish, kind)) {
     const enclosure = given(setting, design)
     const asGiven = toldOf(setting, enclosure, design)
     const sizing = planSizing(asGiven, roomM3)

@@ -4,8 +4,12 @@ import type { BoxDriver } from '../../contract/boxes/box-hardware.ts'
 import type { shellFaces } from '../../contract/boxes/words.ts'
 import type { DriverSheet } from '../../contract/drivers/driver-parameters.ts'
 import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
+import type { PlanRadiators } from '../../contract/systems/plan-radiators.ts'
 import type { PlanCar, PlanRequest } from '../../contract/systems/plan-request.ts'
 import { portShapes } from '../../contract/systems/words.ts'
+import { airOf } from '../../domain/air/air.ts'
+import { assumptions } from '../../domain/assume.ts'
+import { type RadiatorUnit, radiatorUnit } from '../../domain/enclosure/alignment/radiator-sheet.ts'
 import { present } from '../../domain/present.ts'
 import { planDefaults } from './defaults.ts'
 import { sawStep } from './plan-imperial.ts'
@@ -28,12 +32,20 @@ interface AskedBox {
   readonly airSpeedMPerS: number
 }
 
+/** Passive radiators that the box may have. */
+export interface RadiatorsAtHand {
+  readonly name?: string
+  readonly unit: RadiatorUnit
+  readonly mounting: PlanRadiators['mounting']
+}
+
 export interface BoxBrief extends AskedBox {
   readonly space: PlanCar['space']
   readonly board: PlanRequest['board']
   readonly lined: boolean
   readonly driverFace: Face
   readonly drivers: BoxDriver & { readonly count: number }
+  readonly radiators?: RadiatorsAtHand
   /** Of one driver. */
   readonly sheet: DriverSheet
   /** The box, where a leaflet gives it and nothing tells what the driver is. */
@@ -78,6 +90,13 @@ function boxDrivers({ driver, driverCount }: ResolvedPlan, face: Face): BoxBrief
   }
 }
 
+function radiatorsOf({ passiveRadiators, air }: ResolvedPlan): RadiatorsAtHand | undefined {
+  if (passiveRadiators === undefined) return undefined
+  const { name, sheet, mounting } = passiveRadiators
+  const { stiffnessPa } = airOf(air, assumptions())
+  return { ...present({ name }), unit: radiatorUnit(sheet, stiffnessPa), mounting }
+}
+
 export function boxBrief(resolved: ResolvedPlan): BoxBrief {
   const { enclosure = {}, car, board, finish, crossoverHz, signal, air } = resolved
   const { space, cabin } = car
@@ -88,7 +107,13 @@ export function boxBrief(resolved: ResolvedPlan): BoxBrief {
     drivers: boxDrivers(resolved, face),
     sheet: resolved.driver.sheet,
     crossoverHz,
-    ...present({ leaflet: leafletBox(resolved), gainPowerW: signal.gainPowerW, cabin, air }),
+    ...present({
+      radiators: radiatorsOf(resolved),
+      leaflet: leafletBox(resolved),
+      gainPowerW: signal.gainPowerW,
+      cabin,
+      air
+    }),
     ...sawStep(resolved)
   }
 }

@@ -3,13 +3,16 @@ import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { DesignError, type FoundFault } from '../../domain/design-error.ts'
+import { toDigits } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import { contradictions } from './plan-amplifier.ts'
 import { hasBranches } from './resolved-plan.ts'
 
 const closedOnly = ['qtc'] as const
-/** What only a box with a port can be asked for. */
-export const ventedOnly = ['tuningHz', 'portShape', 'portFace', 'portAreaM2', 'airSpeedMPerS'] as const
+/** What only a box with a port can be asked for, and what only one with passive radiators; both are tuned. */
+export const portOnly = ['portShape', 'portFace', 'portAreaM2', 'airSpeedMPerS'] as const
+export const radiatorOnly = ['radiatorCount', 'radiatorFace'] as const
+const openedOnly = ['tuningHz', ...portOnly, ...radiatorOnly] as const
 
 function given<Field extends keyof PlanEnclosure>(
   enclosure: PlanEnclosure,
@@ -27,20 +30,29 @@ function goalFaults(enclosure: PlanEnclosure): readonly FoundFault[] {
   if (enclosure.goal === undefined) return []
   const fixed = given(enclosure, ['netVolumeM3', 'qtc'])
   if (fixed.length > 0) return unusable(['goal', ...fixed], say('refused.a-volume-or-qtc-that-is'))
-  const ported = [...given(enclosure, ventedOnly), ...(enclosure.kind === 'vented' ? ['kind'] : [])]
+  const isOpened = enclosure.kind !== undefined && enclosure.kind !== 'closed'
+  const ported = [...given(enclosure, openedOnly), ...(isOpened ? ['kind'] : [])]
   return enclosure.goal === 'tight' && ported.length > 0
     ? unusable(['goal', ...ported], say('refused.a-tight-box-is-closed-leave'))
     : []
 }
 
 function enclosureFaults(enclosure: PlanEnclosure): readonly FoundFault[] {
-  const [closed, vented] = [given(enclosure, closedOnly), given(enclosure, ventedOnly)]
-  if (enclosure.kind === 'vented') return unusable(closed, say('refused.a-vented-box-has-no-qtc'))
-  if (enclosure.kind === 'closed' && vented.length > 0) {
-    return unusable(vented, say('refused.a-closed-box-has-no-port.vented'))
+  const [closed, opened] = [given(enclosure, closedOnly), given(enclosure, openedOnly)]
+  const [ports, radiators] = [given(enclosure, portOnly), given(enclosure, radiatorOnly)]
+  const { kind, radiatorCount, radiatorFace } = enclosure
+  if (kind !== undefined && kind !== 'closed' && closed.length > 0) {
+    return unusable(closed, say('refused.a-vented-box-has-no-qtc'))
   }
-  if (closed.length > 0 && vented.length > 0) {
-    return unusable([...closed, ...vented], say('refused.qtc-belongs-to-a-closed-box'))
+  if (kind === 'closed' && opened.length > 0) return unusable(opened, say('refused.a-closed-box-has-no-port.vented'))
+  if (closed.length > 0 && opened.length > 0) {
+    return unusable([...closed, ...opened], say('refused.qtc-belongs-to-a-closed-box'))
+  }
+  const idle = kind === 'passive-radiator' ? ports : kind === 'vented' ? radiators : []
+  const mixed = ports.length > 0 && radiators.length > 0 ? [...ports, ...radiators] : idle
+  if (mixed.length > 0) return unusable(mixed, say('refused.a-box-has-a-port-or-radiators'))
+  if (radiatorFace === 'sides' && radiatorCount !== undefined && radiatorCount % 2 === 1) {
+    return unusable(['radiatorCount', 'radiatorFace'], say('refused.radiators-on-both-sides-come-in-pairs'))
   }
   return closed.length > 0 && enclosure.netVolumeM3 !== undefined
     ? unusable(['qtc', 'netVolumeM3'], say('refused.volume-and-qtc-of-a-closed'))
@@ -90,7 +102,20 @@ function spaceFaults({ car: { space }, board }: PlanRequest): readonly FoundFaul
   ]
 }
 
-/** @throws DesignError `conflicting-input` naming every field that contradicts another or that this plan cannot use */
+/** Radiators that nobody told of: what to look for, since they have to move twice the air of the cones. */
+function requireRadiators({ enclosure = {}, passiveRadiators, driver, driverCount }: PlanRequest): void {
+  const asked = enclosure.kind === 'passive-radiator' ? (['kind'] as const) : given(enclosure, radiatorOnly)
+  if (asked.length === 0 || passiveRadiators !== undefined) return
+  const { sdM2, xmaxM } = driver.sheet
+  const sweptM3 = sdM2 === undefined || xmaxM === undefined ? undefined : 2 * driverCount * sdM2 * xmaxM
+  const region = sweptM3 === undefined ? '' : say('refused.radiators-sweep', { volumeL: toDigits(sweptM3 * 1e3, 2) })
+  throw new DesignError('missing-input', {
+    field: 'passiveRadiators',
+    detail: say('refused.a-box-with-radiators-needs-theirs', { region })
+  })
+}
+
+/** @throws DesignError `missing-input` without the radiators that are asked for, `conflicting-input` naming every field that contradicts another or that this plan cannot use */
 export function requireUsable(request: PlanRequest): void {
   const [first, ...others] = [
     ...contradictions(request.amplifier, 'amplifier.'),
@@ -102,4 +127,5 @@ export function requireUsable(request: PlanRequest): void {
     ...converterFaults(request)
   ]
   if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
+  requireRadiators(request)
 }

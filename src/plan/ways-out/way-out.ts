@@ -53,7 +53,7 @@ function plannedFigures(request: PlanRequest): SystemFigures | undefined {
 /** What the box is, how loud, how large, and how fast the air in its port. */
 function inWords({ kind, netVolumeM3, tuningHz, levelDb, heardAt, outerVolumeM3, airSpeedMPerS }: SystemFigures): Said {
   return say('way-out.built', {
-    kind: say(kind === 'vented' ? 'way-out.vented' : 'way-out.closed'),
+    kind: say(`way-out.${kind}`),
     netVolumeL: toDigits(netVolumeM3 * 1e3),
     tuned: tuningHz === undefined ? '' : say('answer.tuned-at', { tuningHz: toDigits(tuningHz) }),
     levelDb: toDigits(mean(levelDb)),

@@ -5,6 +5,7 @@ import type { WorkWay } from '../../contract/systems/words.ts'
 import { jointScrewOf } from '../../domain/box/assembly/joint-screws.ts'
 import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
 import type { DriverFixing } from '../../domain/box/request/driver-fixing.ts'
+import type { FittedRadiators } from '../enclosure/parts/fitted-radiators.ts'
 import { accuracyOf } from '../request/defaults.ts'
 import { type AssemblyOrder, assemblyOrder } from './assembly-order.ts'
 import { type BoxError, boxError } from './box-error.ts'
@@ -19,6 +20,7 @@ interface BuildChoice {
   readonly driverMassKg?: number
   readonly fixing?: DriverFixing['kind']
   readonly innerWire: boolean
+  readonly radiators?: FittedRadiators
   /** Smaller side of the mouth of a slot [m]. */
   readonly slotHeightM?: number
 }
@@ -123,6 +125,7 @@ export interface BuildFacts {
   readonly driverMassKg?: number
   /** Absent where the sizes of the driver are not given: then its screws are in no bill. */
   readonly fixing?: DriverFixing['kind']
+  readonly radiators?: FittedRadiators
   /** Whether a wire inside the box was sized. */
   readonly innerWire: boolean
   /** As it is carried over the sill. */

@@ -4,22 +4,26 @@ import { peopleFor, saidPeople } from '../../domain/box/layout/lift.ts'
 import { inDigits, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
+import { radiatorLeakTest, radiatorNodes } from './build-nodes-radiators.ts'
 import { type BuildNode, step } from './build-step.ts'
 import { workDefaults } from './defaults.ts'
 
 const dayMinutes = 24 * 60
 
 /** A board on a gasket has no travel to speak of: every box is blown up, and the cone tells the rest once it is in. */
-const leakMethod = (port: BuildFacts['port']): Said =>
-  say('finish.close-the-driver-hole-with-boards', { more: port === 'none' ? '' : say('finish.and-the-port') })
+function leakMethod({ port, radiators }: BuildFacts): Said {
+  const opened = port === 'none' ? '' : say('finish.and-the-port')
+  const more = radiators === undefined ? opened : say('finish.and-those-of-the-radiators')
+  return say('finish.close-the-driver-hole-with-boards', { more })
+}
 
-const leakTest = ({ port }: BuildFacts): BuildNode =>
+const leakTest = (facts: BuildFacts): BuildNode =>
   step({
     id: 'leak-test',
     title: say('finish.test-for-leaks'),
     actions: [
       say('finish.close-the-hole-of-the-terminal'),
-      leakMethod(port),
+      leakMethod(facts),
       say('finish.mark-every-leak-seal-it-test')
     ],
     needs: ['close-box'],
@@ -115,7 +119,7 @@ const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): Bu
       say('finish.lay-the-gasket-strip-connect-the', { driverMass: heavyLift(driverMassKg) }),
       say('finish.tighten-crosswise-in-two-rounds-by')
     ],
-    needs: ['terminals', 'driver-fixings', ...(heavy ? ['mount'] : [])],
+    needs: ['terminals', 'driver-fixings', 'fit-radiators', ...(heavy ? ['mount'] : [])],
     tools: [say('tool.screwdriver-or-hex-key')],
     uses: [
       'closed-box',
@@ -142,20 +146,20 @@ const polarity = step({
   id: 'polarity',
   title: say('finish.check-polarity-and-resistance'),
   actions: [say('finish.touch-a-1-5-v-cell'), say('finish.measure-the-resistance-at-the-terminal')],
-  needs: ['fit-driver', 'cone-leak-test'],
+  needs: ['fit-driver', 'cone-leak-test', 'radiator-leak-test'],
   tools: [say('tool.1-5-v-cell'), say('tool.multimeter')],
   uses: ['finished-box'],
   minutes: 5,
   checks: [say('finish.all-cones-move-the-same-way'), say('finish.the-resistance-lies-a-little-below')]
 })
 
-const listen = ({ port }: BuildFacts): BuildNode =>
+const listen = ({ port, radiators }: BuildFacts): BuildNode =>
   step({
     id: 'listen',
     title: say('finish.listen-for-leaks-and-rattles'),
     actions: [
       say('finish.play-a-slow-tone-sweep-at', {
-        more: port === 'none' ? '' : say('finish.keep-above-the-tuning-frequency-at')
+        more: port === 'none' && radiators === undefined ? '' : say('finish.keep-above-the-tuning-frequency-at')
       })
     ],
     needs: ['polarity'],
@@ -209,8 +213,10 @@ export function finishNodes(facts: BuildFacts): readonly BuildNode[] {
     sealEdges,
     ...(facts.covered ? [coverBox] : []),
     fitTerminals,
+    ...radiatorNodes(facts),
     fitDriver(facts),
-    ...(facts.port === 'none' ? [coneLeakTest] : []),
+    ...(facts.radiators === undefined ? [] : [radiatorLeakTest]),
+    ...(facts.port === 'none' && facts.radiators === undefined ? [coneLeakTest] : []),
     polarity,
     listen(facts),
     loadBox(facts),

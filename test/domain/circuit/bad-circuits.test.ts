@@ -71,3 +71,77 @@ describe('a circuit that nobody should build', () => {
     expect(told).not.toContain('SF51')
   })
 })
+
+describe('a circuit whose poles or voltages contradict each other', () => {
+  const second = { id: 'second', chemistry: 'agm', coldCrankingA: 600 } as const
+  const secondFuse = (from: string) => ({ id: 'second fuse', from, to: 'a', ratingA: 100, type: 'marine-strip' })
+  const bass = sound.amplifiers[0]
+  const charger = { id: 'charger', inMinus: 'm', outMinus: 'm', setV: 14.4, ratedA: 30 }
+  const row = (name: string, pointer: string, told: string, change: object) => [name, pointer, told, change] as const
+
+  it.each([
+    row('an amplifier with its poles exchanged', '/amplifiers/0', 'exchanged', {
+      amplifiers: [{ ...bass, plus: 'm', minus: 'a' }]
+    }),
+    row('a capacitor with its poles exchanged', '/capacitors/0', 'exchanged', {
+      capacitors: [{ id: 'store', plus: 'm', minus: 'a', capacitanceF: 2 }]
+    }),
+    row('a second battery the wrong way round', '/batteries/0', 'exchanged', {
+      batteries: [...sound.batteries, { ...second, plus: 'm', minus: 'a' }]
+    }),
+    row('plus and minus joined by a link', '/batteries/0', 'joins them', {
+      links: [{ id: 'slip', from: 'p', to: 'm', resistanceOhm: 0.0001 }]
+    }),
+    row('a fuse from pole to pole', '/batteries/0', 'joins them', {
+      fuses: [...sound.fuses, { id: 'slip', from: 'p', to: 'm', ratingA: 300, type: 'class-t', resistanceOhm: 0.0001 }]
+    }),
+    row('an alternator of a lorry', '/amplifiers/0', '27.8 V', {
+      alternators: [{ id: 'alternator', plus: 'p', minus: 'm', setV: 28, idleA: 40, drivingA: 100 }]
+    }),
+    row('two batteries in series that are said to be 12 V', '/amplifiers/0', 'of a series', {
+      batteries: [...sound.batteries, { ...second, plus: 'top', minus: 'p' }],
+      fuses: [{ ...sound.fuses[0], from: 'top' }]
+    }),
+    row('a charger whose output leads to its input', '/converters/0', 'its own input', {
+      converters: [{ ...charger, inPlus: 'a', outPlus: 'o' }],
+      cables: [...sound.cables, cable('back', 'o', 'a')]
+    }),
+    row('two converters that feed each other', '/converters/0', 'its own input', {
+      converters: [
+        { ...charger, id: 'up', setV: 28, inPlus: 'a', outPlus: 'high' },
+        { ...charger, id: 'down', inPlus: 'high', outPlus: 'a' }
+      ]
+    })
+  ])('is refused: %s', async (_, pointer, words, change) => {
+    const { status, pointers, told } = await answerOf(change)
+    expect([status, pointers[0]?.slice(0, pointer.length)]).toEqual([422, pointer])
+    expect(told).toContain(words)
+  })
+
+  it('is stopped where batteries of unlike voltage are tied together: 4 V over 20 and 9 mΩ are 138 A', async () => {
+    const batteries = [
+      { ...sound.batteries[0], openCircuitV: 12.6 },
+      { ...second, plus: 'q', minus: 'm', openCircuitV: 16.6, resistanceOhm: 0.02 }
+    ]
+    // 4 V over 20 mΩ and 5.4 V/600 A
+    expect(4 / (0.02 + 5.4 / 600)).toBeCloseTo(137.9, 1)
+    const { stop } = await answerOf({ batteries, fuses: [...sound.fuses, secondFuse('q')] })
+    expect(stop('unlike-batteries-parallel')).toContain('138 A')
+    const alike = [sound.batteries[0], { ...second, plus: 'q', minus: 'm' }]
+    expect(
+      (await answerOf({ batteries: alike, fuses: [...sound.fuses, secondFuse('q')] })).stop('unlike-batteries-parallel')
+    ).toBeUndefined()
+  })
+
+  it('is warned of a fuse in the return, and of none in the plus side', async () => {
+    const back = { id: 'back', from: 'x', to: 'm', ratingA: 100, type: 'marine-strip' }
+    const change = {
+      fuses: [...sound.fuses, back],
+      cables: [...sound.cables, cable('return', 'am', 'x')],
+      amplifiers: [{ ...bass, minus: 'am' }]
+    }
+    const { body } = await post('/v1/supply/circuit', { ...sound, ...change })
+    const found = body.cautions.filter(({ code }: { code: string }) => code === 'fuse-in-return')
+    expect(found.map(({ at }: { at: string }) => at)).toEqual(['/fuses/1'])
+  })
+})

@@ -4,10 +4,12 @@ import { airOf } from '../../../src/domain/air/air.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
-import { boxCurves, hearBox, portLimit2 } from '../../../src/plan/designer/evaluate/box-response.ts'
+import { type BoxCurves, boxCurves, hearBox, portLimit2 } from '../../../src/plan/designer/evaluate/box-response.ts'
 import { designGridHz } from '../../../src/plan/designer/evaluate/design-grid.ts'
 import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
 import { worstDelayS } from '../../../src/plan/designer/evaluate/listening.ts'
+import { hearLoaded } from '../../../src/plan/designer/evaluate/loaded-response.ts'
+import { radiatorLoad } from '../../../src/plan/designer/evaluate/radiator-load.ts'
 import { type Draw, draws, randomDriver } from '../../support/random-systems.ts'
 
 const frequenciesHz = designGridHz
@@ -49,14 +51,16 @@ function solved({
   }).result
 }
 
-function evaluated(made: ReturnType<typeof randomCase>, tuningHz: number | undefined) {
-  const { driver, count, inSeries, seriesOhm, netVolumeM3, leakQ, limits, port } = made
+const everyLimit = ['cone-excursion', 'coil-heat', 'rated-voltage', 'amplifier-voltage', 'amplifier-current']
+
+type Grouped = Omit<ReturnType<typeof randomCase>, 'kind' | 'port' | 'leakQ' | 'netVolumeM3'>
+
+/** Tables and limits of the drivers of a case. */
+function grouped({ driver, count, inSeries, seriesOhm, limits }: Grouped) {
   const assume = assumptions()
   const air = airOf(undefined, assume)
   const tables = driverTables({ driver: driverOf(driver, air, assume), count, inSeries, seriesOhm, air }, frequenciesHz)
   const heatW = driver.powerW * count
-  const curves = boxCurves(frequenciesHz.length)
-  const design = tuningHz === undefined ? { netVolumeM3 } : { netVolumeM3, tuningHz, leakQ }
   const bounds = {
     coneM: driver.xmaxM,
     heatW,
@@ -65,6 +69,23 @@ function evaluated(made: ReturnType<typeof randomCase>, tuningHz: number | undef
     amplifierV: limits.amplifierVoltageV,
     amplifierA: limits.amplifierCurrentA
   }
+  return { tables, bounds, curves: boxCurves(frequenciesHz.length) }
+}
+
+/** Largest voltage and its level at every frequency as the network has them, no air in a port. */
+function expectSolved(solvedCurves: ReturnType<typeof solved>['curves'], own: BoxCurves, governed: Set<string>): void {
+  for (const [k, voltage2] of own.other2.entries()) {
+    const levelDb = 10 * Math.log10((own.level2[k] as number) * voltage2)
+    expect(levelDb, `${frequenciesHz[k]} Hz`).toBeCloseTo(solvedCurves.maximumLevelDb?.[k] as number, 9)
+    expect(Math.sqrt(voltage2) / (solvedCurves.maximumVoltageV?.[k] as number)).toBeCloseTo(1, 10)
+    governed.add(solvedCurves.governingLimit?.[k] as string)
+  }
+}
+
+function evaluated(made: ReturnType<typeof randomCase>, tuningHz: number | undefined) {
+  const { netVolumeM3, leakQ, limits, port } = made
+  const { tables, bounds, curves } = grouped(made)
+  const design = tuningHz === undefined ? { netVolumeM3 } : { netVolumeM3, tuningHz, leakQ }
   hearBox(tables, design, bounds, curves)
   return Array.from(frequenciesHz, (_, k) => {
     const air2 = (port.areaM2 * limits.airSpeedMPerS) ** 2 * portLimit2(curves.port2[k] as number)
@@ -88,10 +109,58 @@ describe('the inner evaluation of the designer', () => {
           governed.add(curves.governingLimit?.[k] as string)
         }
       }
-      const limits = ['cone-excursion', 'coil-heat', 'rated-voltage', 'amplifier-voltage', 'amplifier-current']
-      expect([...governed].toSorted()).toEqual([...limits, ...(kind === 'vented' ? ['port-air-speed'] : [])].toSorted())
+      expect([...governed].toSorted()).toEqual(
+        [...everyLimit, ...(kind === 'vented' ? ['port-air-speed'] : [])].toSorted()
+      )
     })
   }
+
+  it('equals the limits of the service: passive radiators', () => {
+    const draw = draws(1203)
+    const governed = new Set<string>()
+    for (let round = 0; round < 60; round++) {
+      const { kind: _, port: _port, limits: drawn, ...made } = randomCase('closed', draw)
+      const { driver, netVolumeM3, leakQ } = made
+      const { airSpeedMPerS: _speed, ...limits } = { ...drawn, passiveRadiatorXmaxM: draw.between(0.004, 0.04) }
+      const units = { count: draw.pick([1, 2]), areaM2: draw.between(0.02, 0.1), massKg: draw.between(0.1, 1.5) }
+      const radiators = { ...units, complianceMPerN: draw.between(1e-4, 2e-3), qm: draw.between(2, 20) }
+      const solvedBox = computeResponse({
+        driver,
+        drivers: { count: made.count, inSeries: made.inSeries },
+        enclosure: { kind: 'passive-radiator', rear: { netVolumeM3, leakQ, passiveRadiators: radiators } },
+        source: { voltageV: 1, seriesOhm: made.seriesOhm },
+        limits,
+        frequenciesHz: [...frequenciesHz]
+      }).result
+      const { tables, bounds, curves } = grouped({ ...made, limits: { ...limits, airSpeedMPerS: 1 } })
+      const loaded = {
+        ...radiators,
+        rmsKgPerS: Math.sqrt(radiators.massKg / radiators.complianceMPerN) / radiators.qm,
+        travelM: limits.passiveRadiatorXmaxM
+      }
+      const box = { netVolumeM3, tuningHz: solvedBox.scalars.tuningHz as number, leakQ, radiators: loaded }
+      hearLoaded(tables, radiatorLoad(tables.air, box, {}), bounds, curves)
+      expectSolved(solvedBox.curves, curves, governed)
+    }
+    expect([...governed].toSorted()).toEqual([...everyLimit, 'passive-radiator-excursion'].toSorted())
+  })
+
+  it('hears a box given as a load as the box itself, and its air as one more limit', () => {
+    const draw = draws(1204)
+    const { limits: _, ...made } = randomCase('closed', draw)
+    const { tables, bounds, curves } = grouped({ ...made, limits: { ...randomCase('closed', draw).limits } })
+    const held = { ...bounds, springShare: 0.001 }
+    const other = boxCurves(frequenciesHz.length)
+    const { netVolumeM3 } = made
+    const stiff = { count: 1, areaM2: 0.05, massKg: 1e9, complianceMPerN: 1, rmsKgPerS: 0 }
+    const box = { netVolumeM3, tuningHz: 30, radiators: stiff }
+    hearBox(tables, { netVolumeM3 }, held, curves)
+    hearLoaded(tables, radiatorLoad(tables.air, box, held), held, other)
+    for (const [k, each] of curves.other2.entries()) {
+      expect(other.other2[k] as number).toBeCloseTo(each, 6)
+      expect((other.level2[k] as number) / (curves.level2[k] as number)).toBeCloseTo(1, 6)
+    }
+  })
 
   it('finds the mean group delay of the service between neighbours', () => {
     const draw = draws(5)

@@ -10,6 +10,8 @@ export const conductorMeanings = {
     'Die Last ist mehr, als dieses Kabel in seiner Umgebung dauernd führen darf, welche Sicherung auch davor sitzt. Eine größere Größe, eine bessere Isolierung oder einen kühleren Weg nehmen.',
   'bare-source':
     'Von dieser Batterie läuft ein Kabel zu einer Last, zu einer anderen Batterie oder weiter als erlaubt, bevor es eine Sicherung trifft: ein Kurzschluss darauf setzt das Auto in Brand. Eine Sicherung an den Pol setzen, an beide Enden dessen, was zwei Batterien verbindet.',
+  'fuse-in-return':
+    'Eine Sicherung in der Rückleitung lässt den Verstärker unter Spannung, wenn sie auslöst, und sein Strom findet einen anderen Weg, durch die Schirme der Signalleitungen. Sicherungen gehören in die Plusseite, nahe an jede Quelle.',
   'fuse-below-load':
     'Diese Sicherung führt bei Musik oder Prüfton mehr, als wofür sie gemacht ist: sie wird auslösen. Den nächsten Nennstrom nehmen, den ihr Kabel trägt, oder weniger Verstärkung.',
   'circuit-collapse':

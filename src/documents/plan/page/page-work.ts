@@ -1,7 +1,7 @@
 /** What it will do, and the work: see, build, wire, switch on, check. */
 import { told } from '../../../domain/say.ts'
 import { findingChart } from '../../charts/finding-chart.ts'
-import { portAirChart, travelChart } from '../../charts/plan-charts.ts'
+import { limitCharts } from '../../charts/plan-charts.ts'
 import { type Html, html } from '../../draw/html.ts'
 import { durationText, opened, type Reader, shortUnit } from '../../draw/number-text.ts'
 import { systemWiring } from '../../wiring/system-wiring.ts'
@@ -15,9 +15,7 @@ import { stretches } from './page-steps.ts'
 
 export function see(plan: PlanPaper): Html | undefined {
   const { curves, cover, language } = plan
-  const charts =
-    curves === undefined ? [] : [travelChart(cover, curves, language), portAirChart(cover, curves, language)]
-  const shown = charts.flatMap(chart => (chart === undefined ? [] : [findingChart(chart)]))
+  const shown = curves === undefined ? [] : limitCharts(cover, curves, language).map(findingChart)
   const two = shown.length === 0 ? undefined : html`<div class="two">${shown}</div>`
   const others =
     plan.others.length === 0

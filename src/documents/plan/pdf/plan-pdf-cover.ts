@@ -2,7 +2,7 @@
 import type { Content } from 'pdfmake/interfaces.js'
 import { told } from '../../../domain/say.ts'
 import { fixedChart } from '../../charts/fixed-chart.ts'
-import { levelChart, portAirChart, travelChart } from '../../charts/plan-charts.ts'
+import { levelChart, limitCharts } from '../../charts/plan-charts.ts'
 import { ink } from '../../draw/paper.ts'
 import { plainFonts } from '../../draw/pdf.ts'
 import { heading, lines, plain, table } from '../../draw/pdf-text.ts'
@@ -125,10 +125,7 @@ export function pdfCover(plan: PlanPaper, options: PaperOptions): Content[] {
 
 /** The cover stands alone: where the charts begin is not found by laying the whole document twice. */
 export function pdfSee({ curves, cover, language }: PlanPaper): Content[] {
-  const charts =
-    curves === undefined ? [] : [travelChart(cover, curves, language), portAirChart(cover, curves, language)]
-  const shown = charts.flatMap(chart =>
-    chart === undefined ? [] : [{ svg: plainFonts(fixedChart(chart)), width: 250 }]
-  )
+  const charts = curves === undefined ? [] : limitCharts(cover, curves, language)
+  const shown = charts.map(chart => ({ svg: plainFonts(fixedChart(chart)), width: 250 }))
   return shown.length === 0 ? [] : [heading(told(language, 'paper.see'), true), { columns: shown, columnGap: 10 }]
 }

@@ -26,7 +26,8 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
       return [caution('driver-volume-missing', say('driver-volume-missing'), { at })]
     }
     const figures = { volumeL: one.volumeM3 * 1e3 }
-    return one.known === 'estimated'
+    // of a cone without a motor there is little to be wrong about
+    return one.known === 'estimated' && driver.kind !== 'passive-radiator'
       ? [
           caution(
             'driver-volume-estimated',

@@ -9,6 +9,7 @@ import { capacitorGuards } from './capacitor-guards.ts'
 import { circuitCautions } from './circuit-cautions.ts'
 import { bareBatteries, cableGuards, farFaults, fuseGuards, fuseSeries } from './circuit-guards.ts'
 import { circuitParts } from './circuit-parts.ts'
+import { requirePolarity } from './circuit-polarity.ts'
 import { requireCircuit } from './circuit-refusals.ts'
 import { circuitStates, marginAtFullSine, withoutGuesses } from './circuit-states.ts'
 import { failingStates } from './circuit-voltages.ts'
@@ -19,6 +20,7 @@ export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
   const assumed = assumptions()
   const parts = circuitParts(request, assumed)
   const reference = request.batteries[0]?.minus ?? ''
+  requirePolarity(parts, reference)
   const states = circuitStates(parts, reference)
   const capacitors = capacitorGuards(parts, states, reference, assumed)
   const result: Circuit = {

@@ -7,7 +7,7 @@ import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { drivePeaks } from '../limits/drive-peaks.ts'
 import { programmeGrid } from '../limits/large-signal.ts'
-import { protectionOf } from '../limits/protection.ts'
+import { protectionOf, radiatorCornerHz } from '../limits/protection.ts'
 import type { ResponseRequest } from '../model/request.ts'
 import { responseSystem, solveGrid } from '../model/response-system.ts'
 import { chamberPressure } from '../response/curves.ts'
@@ -19,6 +19,8 @@ export interface ConeNeeds {
     readonly atDrive: { readonly coneExcursionOfXmax?: number }
     readonly protection?: Protection
   }
+  /** Of the high-pass that holds the passive radiators, where they need one. */
+  readonly radiatorCornerHz?: number
 }
 
 const bare = <Result>(result: Result): Outcome<Result> => ({
@@ -40,10 +42,20 @@ export function coneNeeds(request: ResponseRequest): Outcome<ConeNeeds> {
   const system = responseSystem(request, assume)
   const { cabin, limits = {} } = request
   if (cabin !== undefined) cabinGain(cabin, system.air.soundSpeedMPerS, new Float64Array(0), assume)
-  const { coneExcursionOfXmax } = drivePeaks(system, atOneVolt(system, programmeGrid(limits, assume)))
+  const drive = atOneVolt(system, programmeGrid(limits, assume))
+  const { coneExcursionOfXmax } = drivePeaks(system, drive)
   const { xmaxM } = system.driver
   const protection = xmaxM === undefined ? undefined : protectionOf(system, xmaxM)
-  return bare({ limits: { atDrive: present({ coneExcursionOfXmax }), ...present({ protection }) } })
+  const { passiveRadiatorXmaxM: travelM } = limits
+  const [radiators] = drive.radiators
+  const cornerHz =
+    radiators === undefined || travelM === undefined
+      ? undefined
+      : radiatorCornerHz(drive.frequenciesHz, radiators.perVolt, system.voltageV, travelM)
+  return bare({
+    limits: { atDrive: present({ coneExcursionOfXmax }), ...present({ protection }) },
+    ...present({ radiatorCornerHz: cornerHz })
+  })
 }
 
 /** The highest RMS pressure in the rear chamber over the frequencies asked for [Pa]; 0 where there is none. */

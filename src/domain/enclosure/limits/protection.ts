@@ -41,6 +41,25 @@ function lowestCorner(frequenciesHz: readonly number[], excursionM: readonly num
 }
 
 /**
+ * Lowest second-order corner with which the passive radiators keep their travel: they go farthest about the tuning, where the
+ * protection of the cone no longer looks.
+ *
+ * @param perVoltM  travel of one for a volt, filters in it
+ * @returns none where no high-pass is needed
+ * @source derived, as the corner of the cone
+ */
+export function radiatorCornerHz(
+  frequenciesHz: ArrayLike<number>,
+  perVoltM: readonly number[],
+  voltageV: number,
+  travelM: number
+): number | undefined {
+  const excursionM = perVoltM.map(each => each * voltageV)
+  if (Math.max(...excursionM) <= travelM) return undefined
+  return lowestCorner(Array.from(frequenciesHz), excursionM, 2, travelM)[0]?.cornerHz
+}
+
+/**
  * @param system  with the filters before it, at the drive in question
  * @validity linear suspension: the real cone is stiffer far out, so the corner is on the safe side
  * @source derived: from the solved excursion; corner of 0.7 to 0.9 times the tuning is common practice

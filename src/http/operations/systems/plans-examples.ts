@@ -87,3 +87,23 @@ export const leaningPlan = {
   enclosure: { kind: 'vented', netVolumeL: 85, tuningHz: 31, portShape: 'slot' },
   car: { space: { widthMm: 1060, heightMm: 470, depthMm: 560, seatSlopeDeg: 20 }, cabin: { lengthM: 2.5 } }
 } as const
+
+/** One driver and two passive radiators on opposite sides, whose forces cancel: deep bass where no port finds its length. */
+export const radiatorPlan = {
+  ...estatePlan,
+  name: 'Two radiators beside a Fenlark for the Brackwater estate',
+  driverCount: 1,
+  enclosure: { kind: 'passive-radiator', goal: 'everyday' },
+  passiveRadiators: {
+    name: 'Thistle 30',
+    sheet: { areaCm2: 490, massG: 180, complianceMmPerN: 0.55, qm: 9, xmaxMm: 22, mostAddedG: 500 },
+    mounting: {
+      cutOutDiameterMm: 282,
+      flangeDiameterMm: 312,
+      mountingDepthMm: 95,
+      massKg: 1.6,
+      screwCircleDiameterMm: 297,
+      screwCount: 8
+    }
+  }
+} as const

@@ -22,7 +22,7 @@ import { jsonWriter } from '../../wire/answer/json-writer.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { compactPlan } from './compact-plan.ts'
 import { PlanResultBody, planPartNames } from './plan-result.ts'
-import { estatePlan, hatchbackPlan, leaningPlan } from './plans-examples.ts'
+import { estatePlan, hatchbackPlan, leaningPlan, radiatorPlan } from './plans-examples.ts'
 import { presentedPlan } from './presented-plan.ts'
 import { planLaws } from './system-laws.ts'
 
@@ -137,6 +137,7 @@ export const planSystem = defineOperation({
   examples: {
     estate: { summary: 'Two drivers in an estate car, enclosure left open', request: estatePlan },
     hatchback: { summary: 'One driver, closed, on a factory radio', request: hatchbackPlan },
-    leaning: { summary: 'A wedge with a folded slot under a leaning seat', request: leaningPlan }
+    leaning: { summary: 'A wedge with a folded slot under a leaning seat', request: leaningPlan },
+    radiators: { summary: 'Two passive radiators in place of a port', request: radiatorPlan }
   }
 })

@@ -2,7 +2,7 @@
 import type { Static } from 'typebox'
 import type { PartBody } from '../../../contract/systems/design-part.ts'
 import type { SearchBody } from '../../../contract/systems/design-search.ts'
-import { MOST_SHARDS, plannedKinds } from '../../../contract/systems/words.ts'
+import { MOST_SHARDS, searchedKinds } from '../../../contract/systems/words.ts'
 import { lastTurnShown } from '../../../plan/designer/shelf/found-so-far.ts'
 import { toSi } from '../../wire/request/to-si.ts'
 import { searchDesigns } from './design-search.ts'
@@ -16,7 +16,7 @@ type Search = Static<typeof SearchBody>
 export type FoundPart = Static<typeof PartBody>
 
 function systemsOf({ drivers, driverCounts = [1, 2], amplifiers, kinds }: Search): number {
-  return drivers.length * driverCounts.length * amplifiers.length * (kinds ?? plannedKinds).length
+  return drivers.length * driverCounts.length * amplifiers.length * (kinds ?? searchedKinds).length
 }
 
 export const searchDivision = {

@@ -46,7 +46,7 @@ export const boxCurves = (length: number): BoxCurves => ({
 })
 
 /** Where nothing moves nothing limits; the square of the highest voltage that is quoted. */
-const HIGHEST_V2 = 1e12
+export const HIGHEST_V2 = 1e12
 
 /** Squares of the limits over the quantity they hold, so that the loop divides once a limit. */
 function squares(limits: DriveLimits, { areaM2, groupOhm }: DriverTables, volumeM3: number) {

@@ -62,9 +62,7 @@ function worthOf(shelf: Shelf, trio: Trio): number {
   const { withinDb: _, ...goal } = goalFor(goals[shelf.goal].value, problem.tables.qts)
   const asked = { ...problem, goal }
   const scale = designScale(asked)
-  const scores = grid(asked).map(({ kind, volume, tuning }) =>
-    kind === 'closed' ? scale.closed(Math.exp(volume)) : scale.vented(Math.exp(volume), Math.exp(tuning))
-  )
+  const scores = grid(asked).map(({ kind, volume, tuning }) => scale[kind](Math.exp(volume), Math.exp(tuning)))
   return Math.max(...scores.map(design => design?.score ?? -Infinity))
 }
 

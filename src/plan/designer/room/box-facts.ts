@@ -16,7 +16,7 @@ import { roomDefaults } from './defaults.ts'
 
 export interface BoxFacts extends Walls {
   readonly task: BoxTask
-  /** Drivers and terminal. */
+  /** Drivers, passive radiators and terminal. */
   readonly takenM3: number
   /** Outer face of the front to what stands behind the motor, at least; 0 where the drivers are on another face. */
   readonly motorDepthM: number
@@ -30,9 +30,10 @@ export interface BoxFacts extends Walls {
 export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFacts {
   const task = boxTask(box, assumptions())
   const { thicknessM, frontLayers, recessM } = task.fixed
-  const [driver] = task.request.drivers ?? []
-  const { count = 1, mountingDepthM = 0, rebateDepthM = 0, magnetDiameterM = 0, face = 'front' } = driver ?? {}
-  const one = driver === undefined ? undefined : oneDriver(driver, boardsOf(driver, task.fixed))
+  const all = task.request.drivers ?? []
+  const [driver] = all
+  const { mountingDepthM = 0, rebateDepthM = 0, magnetDiameterM = 0, face = 'front' } = driver ?? {}
+  const volumes = all.map(each => (each.count ?? 1) * (oneDriver(each, boardsOf(each, task.fixed))?.volumeM3 ?? 0))
   const most = Math.max(1, Math.min(frontDiameters(task.request).length, roomDefaults.mostRows.value))
   return {
     task,
@@ -40,7 +41,7 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
     recessM,
     frontM: frontLayers * thicknessM,
     leanRad: task.slopeRad ?? 0,
-    takenM3: count * (one?.volumeM3 ?? 0) + USUAL_CUP_M3,
+    takenM3: volumes.reduce((sum, each) => sum + each, USUAL_CUP_M3),
     motorDepthM:
       driver !== undefined && face === 'front' ? mountingDepthM + rebateDepthM + roomBehind(driver).needM : 0,
     motorRadiusM: magnetDiameterM / 2,

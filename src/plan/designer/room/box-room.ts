@@ -1,6 +1,6 @@
 /** Whether a volume, with or without a port of an area, stands in the space: in closed form, as the layout would find it. */
 import { type FaceName, strategies } from '../../../contract/boxes/words.ts'
-import type { portShapes } from '../../../contract/systems/words.ts'
+import type { portShapes, RadiatorFace } from '../../../contract/systems/words.ts'
 import { portDefaults } from '../../../domain/port/defaults.ts'
 import { effectiveLengthM, equivalentRadiusM } from '../../../domain/port/port-length.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
@@ -13,8 +13,10 @@ import { slotEndsM, slotOfArea, tubesOfArea } from './ports-of-area.ts'
 import { type SlotSide, slotSides, slotTakesM3, standsBeside, standsSlot, withSlot } from './slot-room.ts'
 
 export interface PlacedBox extends Place {
-  /** Absent: closed. */
+  /** Absent: none. */
   readonly portShape?: 'round' | 'slot'
+  /** Only of a box with passive radiators. */
+  readonly radiators?: { readonly count: number; readonly face: RadiatorFace }
 }
 
 interface Way {
@@ -128,16 +130,20 @@ interface RoomWish {
   readonly longestM: number
 }
 
+/** Of a box without a port: what is set into it stands in the facts. */
+export function tightRoom(facts: BoxFacts): (netM3: number) => PlacedBox | undefined {
+  const bare = waysOf(facts, rangesWith(facts))
+  return remembered((netM3: number) => {
+    const outer = standing(facts, bare, netM3 + facts.takenM3)
+    return outer === undefined ? undefined : { outerM3: outer }
+  })
+}
+
 /** A room that places the closed box, the tube before the slot along the floor, and that before the one up a side. */
 export function boxRoom(
   facts: BoxFacts,
   { shapes, portFace = 'front', fromM3, toM3, longestM }: RoomWish
 ): Room<PlacedBox> {
-  const bare = waysOf(facts, rangesWith(facts))
-  const closed = (netM3: number): PlacedBox | undefined => {
-    const outer = standing(facts, bare, netM3 + facts.takenM3)
-    return outer === undefined ? undefined : { outerM3: outer }
-  }
   const tubes = { portShape: 'round', place: tubeRoom(facts, portFace, longestM) } as const
   const slots = slotSides(facts).map(side => ({ portShape: 'slot', place: slotRoom(facts, side, longestM) }) as const)
   const ways = [tubes, ...slots].filter(({ portShape }) => shapes.includes(portShape))
@@ -151,7 +157,7 @@ export function boxRoom(
   return {
     fromM3,
     toM3,
-    closed: remembered(closed),
+    closed: tightRoom(facts),
     ported: remembered(ported)
   }
 }

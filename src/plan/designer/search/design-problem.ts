@@ -1,5 +1,6 @@
 /** What is searched: drivers, limits, wish and room, with what the caller has fixed. */
 import type { PlannedKind } from '../../../contract/systems/words.ts'
+import type { RadiatorUnit } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
 import type { DriveLimits } from '../evaluate/box-response.ts'
 import type { DriverTables } from '../evaluate/driver-tables.ts'
 import type { Held, Programme } from '../evaluate/held-level.ts'
@@ -19,6 +20,13 @@ export interface Room<Placed extends Place> {
   readonly ported: (netVolumeM3: number, tuningHz: number, areaM2: number) => Placed | undefined
 }
 
+/** One way to set the radiators at hand into a box. */
+export interface RadiatorWay<Placed extends Place> {
+  readonly unit: RadiatorUnit
+  readonly count: number
+  readonly stands: (netVolumeM3: number) => Placed | undefined
+}
+
 export interface DesignProblem<Placed extends Place> {
   readonly tables: DriverTables
   readonly limits: DriveLimits
@@ -35,6 +43,7 @@ export interface DesignProblem<Placed extends Place> {
   /** Mean level of the loudest system, where the goal is measured by it. */
   readonly referenceDb?: number
   readonly room: Room<Placed>
+  readonly radiators?: readonly RadiatorWay<Placed>[]
   /** What the caller has fixed. */
   readonly kind?: PlannedKind
   readonly netVolumeM3?: number

@@ -35,11 +35,14 @@ function tunings<Placed extends Place>({ tuningHz }: DesignProblem<Placed>): rea
 /** Where the search looks first. */
 export function grid<Placed extends Place>(problem: DesignProblem<Placed>): readonly Spot[] {
   const [across, tuned] = [volumes(problem), tunings(problem)]
-  const closed = problem.kind === 'vented' || problem.tuningHz !== undefined ? [] : across
-  const vented = problem.kind === 'closed' ? [] : across
+  const wants = (kind: PlannedKind) => problem.kind === undefined || problem.kind === kind
+  const opened = (kind: PlannedKind) => across.flatMap(volume => tuned.map(tuning => ({ kind, volume, tuning })))
   return [
-    ...closed.map(volume => ({ kind: 'closed', volume, tuning: 0 }) as const),
-    ...vented.flatMap(volume => tuned.map(tuning => ({ kind: 'vented', volume, tuning }) as const))
+    ...(wants('closed') && problem.tuningHz === undefined
+      ? across.map(volume => ({ kind: 'closed', volume, tuning: 0 }) as const)
+      : []),
+    ...(wants('vented') ? opened('vented') : []),
+    ...(wants('passive-radiator') && problem.radiators !== undefined ? opened('passive-radiator') : [])
   ]
 }
 
@@ -52,7 +55,7 @@ const isApart = (a: Spot, b: Spot) =>
 function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: Spot, share: number): readonly Spot[] {
   const wide = (share * Math.LN10) / searchDefaults.volumesPerDecade.value
   const high =
-    problem.tuningHz === undefined && spot.kind === 'vented'
+    problem.tuningHz === undefined && spot.kind !== 'closed'
       ? (share * Math.LN2) / searchDefaults.tuningsPerOctave.value
       : 0
   const up = high === 0 ? [0] : [-high, 0, high]
@@ -74,10 +77,15 @@ function byScore<Placed extends Place>(a: FoundDesign<Placed>, b: FoundDesign<Pl
 export function searchBoxes<Placed extends Place>(problem: DesignProblem<Placed>): readonly FoundDesign<Placed>[] {
   const scale = designScale(problem)
   const found: { readonly spot: Spot; readonly design: FoundDesign<Placed> }[] = []
-  const closed = remembered((volume: number) => scale.closed(Math.exp(volume)))
-  const vented = remembered((volume: number, tuning: number) => scale.vented(Math.exp(volume), Math.exp(tuning)))
+  const known = (kind: PlannedKind) =>
+    remembered((volume: number, tuning: number) => scale[kind](Math.exp(volume), Math.exp(tuning)))
+  const weighed = {
+    closed: known('closed'),
+    vented: known('vented'),
+    'passive-radiator': known('passive-radiator')
+  } as const satisfies Record<PlannedKind, unknown>
   const weigh = (spot: Spot): FoundDesign<Placed> | undefined => {
-    const design = spot.kind === 'closed' ? closed(spot.volume) : vented(spot.volume, spot.tuning)
+    const design = weighed[spot.kind](spot.volume, spot.tuning)
     if (design !== undefined) found.push({ spot, design })
     return design
   }

@@ -1,11 +1,14 @@
 /** One volume and tuning weighed: the port it gets, the gain and filter it holds, and what that is worth for the goal. */
+import type { PlannedKind } from '../../../contract/systems/words.ts'
+import { radiatorTuning } from '../../../domain/enclosure/alignment/passive-radiator.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, hearBox, portLimit2 } from '../evaluate/box-response.ts'
 import { closedQ } from '../evaluate/driver-tables.ts'
 import { gainLimit2, type Held, heldLevel } from '../evaluate/held-level.ts'
 import { unevennessDb, worstDelayS } from '../evaluate/listening.ts'
-import type { Goal } from './defaults.ts'
-import { searchDefaults } from './defaults.ts'
+import { hearLoaded } from '../evaluate/loaded-response.ts'
+import { radiatorLoad } from '../evaluate/radiator-load.ts'
+import { type Goal, searchDefaults } from './defaults.ts'
 import type { DesignProblem, FoundDesign, Place } from './design-problem.ts'
 
 interface SeatSound {
@@ -78,7 +81,27 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     return best
   }
 
-  return { closed, vented }
+  const radiated = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
+    if (goal.closedOnly) return undefined
+    let best: FoundDesign<Placed> | undefined
+    for (const { unit, count, stands } of problem.radiators ?? []) {
+      const { areaM2, complianceMPerN, rmsKgPerS, travelM } = unit
+      const tuned = radiatorTuning(tuningHz, netVolumeM3, { count, areaM2 }, complianceMPerN, tables.air.stiffnessPa)
+      const addedKg = tuned.massKg - unit.massKg
+      const place = addedKg < 0 || addedKg > unit.mostAddedKg ? undefined : stands(netVolumeM3)
+      if (place === undefined) continue
+      const radiators = { count, areaM2, complianceMPerN, rmsKgPerS, travelM, massKg: tuned.massKg }
+      const load = radiatorLoad(tables.air, { netVolumeM3, tuningHz, leakQ, radiators }, limits)
+      hearLoaded(tables, load, limits, curves)
+      const sound = listen(Infinity)
+      const score = scoreOf(goal, sound, place.outerM3, referenceDb)
+      if (best !== undefined && score <= best.score) continue
+      best = { kind: 'passive-radiator', netVolumeM3, tuningHz, place, ...sound, score }
+    }
+    return best
+  }
+
+  return { closed, vented, 'passive-radiator': radiated } satisfies Record<PlannedKind, unknown>
 }
 
 /** The area from which on something else limits first, 20 to 90 Hz. */

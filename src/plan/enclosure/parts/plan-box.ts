@@ -8,6 +8,7 @@ import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
+import type { RadiatorPlace } from './plan-radiators.ts'
 import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
 
 export type BoxPart = Part<BoxRequest, BoxLayout>
@@ -18,13 +19,17 @@ export type TriedBoxPart = Part<BoxRequest, TriedBox>
 export interface BoxWish {
   readonly netVolumeM3: number
   readonly port: BoxPort | undefined
+  readonly radiators?: RadiatorPlace
   readonly strategy: Strategy | undefined
 }
 
-export function planBox(brief: BoxBrief, { netVolumeM3, port, strategy }: BoxWish): TriedBoxPart {
+export function planBox(brief: BoxBrief, { netVolumeM3, port, radiators, strategy }: BoxWish): TriedBoxPart {
   const drawnIn = (furtherM: number) => {
-    const shell = shellRequest(brief, furtherM)
-    return runPart({ ...shell, netVolumeM3, limits: spaceLimits(brief), ...present({ strategy, port }) }, tryBox)
+    const shell = shellRequest(brief, furtherM, radiators)
+    return runPart(
+      { ...shell, netVolumeM3, limits: spaceLimits(brief, radiators), ...present({ strategy, port }) },
+      tryBox
+    )
   }
   const whole = drawnIn(0)
   if (!isOverFootprint(brief) || !holdsTooMuch(whole)) return whole

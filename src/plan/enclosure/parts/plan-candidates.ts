@@ -6,10 +6,13 @@ import type {
 } from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { PlanEnclosure } from '../../../contract/systems/plan-enclosure.ts'
 import { type PlannedKind, plannedKinds } from '../../../contract/systems/words.ts'
+import { loadedRadiator } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
 import { sizeEnclosure } from '../../../domain/enclosure/sizing/size-enclosure.ts'
 import { present } from '../../../domain/present.ts'
+import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
+import { radiatorPlaces } from './plan-radiators.ts'
 import type { Setting } from './setting.ts'
 
 export type SizingPart = Part<SizingRequest, EnclosureSizing>
@@ -20,19 +23,33 @@ function wanted({ qtc, netVolumeM3, tuningHz }: PlanEnclosure): SizingRequest['w
   }
 }
 
+/** Radiators that nobody has fit no box. */
+const kindsFor = ({ radiators }: BoxBrief): readonly PlannedKind[] =>
+  plannedKinds.filter(kind => kind !== 'passive-radiator' || radiators !== undefined)
+
+/** What a sizing takes of the radiators at hand: the number that is tried first. */
+function sizedBy(brief: BoxBrief): SizingRequest['passiveRadiators'] {
+  const [place] = radiatorPlaces(brief)
+  if (brief.radiators === undefined || place === undefined) return undefined
+  const { massKg: _, ...unit } = loadedRadiator(brief.radiators.unit, 0)
+  return { count: place.count, ...unit }
+}
+
 export function planSizing({ brief, driver, drivers, joined }: Setting, roomM3: number | undefined): SizingPart {
-  const { enclosure, air } = brief
+  const { enclosure, air, radiators } = brief
+  const kinds = enclosure.kind === undefined ? kindsFor(brief) : [enclosure.kind]
   const asked = wanted(enclosure)
   return runPart(
     {
       driver,
       drivers,
       source: { seriesOhm: joined.seriesOhm },
-      kinds: enclosure.kind === undefined ? plannedKinds : [enclosure.kind],
+      kinds,
       ...present({
         wanted: asked === undefined || Object.keys(asked).length === 0 ? undefined : asked,
         space: roomM3 === undefined ? undefined : { netVolumeM3: roomM3 },
-        air
+        air,
+        passiveRadiators: radiators !== undefined && kinds.includes('passive-radiator') ? sizedBy(brief) : undefined
       })
     },
     sizeEnclosure
@@ -60,7 +77,7 @@ export function inPlanOrder(candidates: readonly EnclosureCandidate[]): readonly
   const rank = ({ alignment, suits, preferred, kind }: EnclosureCandidate) =>
     (alignment === 'as-asked' ? 0 : boxPlanDefaults.asAskedPoints.value) +
     (suits ? 0 : boxPlanDefaults.suitedPoints.value) +
-    (kind === 'vented' ? 0 : boxPlanDefaults.ventedPoints.value) +
+    (kind === 'closed' ? boxPlanDefaults.ventedPoints.value : 0) +
     (preferred ? 0 : 1)
   return candidates.filter(isPlanned).sort((a, b) => rank(a) - rank(b))
 }

@@ -10,6 +10,7 @@ import type { BoxBrief } from '../../request/box-brief.ts'
 import { planDefaults } from '../../request/defaults.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
+import { acousticRadiators, type WeightedRadiators } from './plan-radiators.ts'
 import type { Setting } from './setting.ts'
 
 export type ResponsePart = Part<ResponseRequest, Response>
@@ -18,6 +19,7 @@ export interface BuiltEnclosure {
   readonly kind: PlannedKind
   readonly netVolumeM3: number
   readonly port?: PortRequest
+  readonly radiators?: WeightedRadiators
   /** K of ends, walls and bends. */
   readonly portLossFactor?: number
   readonly leakQ?: number
@@ -25,7 +27,7 @@ export interface BuiltEnclosure {
 
 function responseRequest(
   { brief, driver, drivers, joined }: Setting,
-  { kind, netVolumeM3, port, portLossFactor, leakQ }: BuiltEnclosure,
+  { kind, netVolumeM3, port, portLossFactor, leakQ, radiators }: BuiltEnclosure,
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
 ): ResponseRequest {
   const { cabin, air, airSpeedMPerS } = brief
@@ -36,7 +38,7 @@ function responseRequest(
       kind,
       rear: {
         netVolumeM3,
-        ...present({ leakQ, port })
+        ...present({ leakQ, port, passiveRadiators: radiators && acousticRadiators(radiators) })
       }
     },
     source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
@@ -44,7 +46,11 @@ function responseRequest(
     limits: {
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
-      ...present({ airSpeedMPerS: port === undefined ? undefined : airSpeedMPerS, portLossFactor })
+      ...present({
+        airSpeedMPerS: port === undefined ? undefined : airSpeedMPerS,
+        portLossFactor,
+        passiveRadiatorXmaxM: radiators?.of.unit.travelM
+      })
     },
     frequenciesHz,
     ...present({ cabin, air })
@@ -94,16 +100,16 @@ export function pressureIn(setting: Setting, built: BuiltEnclosure): number | un
  * spring holds the cone of a closed box at all frequencies: it needs none where the music itself does not pass Xmax.
  */
 export function protectiveCornerHz(
-  { limits }: Partial<ConeNeeds>,
+  { limits, radiatorCornerHz: radiatorHz = 0 }: Partial<ConeNeeds>,
   { enclosure, filters }: ResponseRequest
 ): number | undefined {
   const set = filters?.find(filter => filter.kind === 'high-pass')
   if (set !== undefined && 'cornerHz' in set) return set.cornerHz
-  const protection = limits?.protection
-  if (limits === undefined || protection === undefined || !protection.needed) return undefined
-  if (enclosure.kind === 'closed' && (limits.atDrive.coneExcursionOfXmax ?? 1) <= 1) return undefined
-  const found = protection.highPass.find(({ order }) => order === boxPlanDefaults.protectiveOrder.value)
-  return found === undefined ? undefined : Math.max(planDefaults.lowestCornerHz.value, Math.ceil(found.cornerHz))
+  const isHeld = enclosure.kind === 'closed' && (limits?.atDrive.coneExcursionOfXmax ?? 1) <= 1
+  const order = boxPlanDefaults.protectiveOrder.value
+  const found = isHeld ? undefined : limits?.protection?.highPass.find(each => each.order === order)
+  const cornerHz = Math.max(found?.cornerHz ?? 0, radiatorHz)
+  return cornerHz === 0 ? undefined : Math.max(planDefaults.lowestCornerHz.value, Math.ceil(cornerHz))
 }
 
 const lowPass = ({ crossoverHz }: BoxBrief) =>

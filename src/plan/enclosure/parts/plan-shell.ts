@@ -1,11 +1,14 @@
 /** Boards, drivers and fittings of the box, whatever its size and port. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
+import type { RadiatorFace } from '../../../contract/systems/words.ts'
+import { ringGapM } from '../../../domain/box/layout/box-cautions.ts'
 import { present } from '../../../domain/present.ts'
 import { signedArea } from '../../../numeric/geometry/polygon.ts'
 import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
 import { planDefaults } from '../../request/defaults.ts'
 import { boxPlanDefaults } from './defaults.ts'
+import { boxRadiators, type RadiatorPlace } from './plan-radiators.ts'
 
 /** Corners of a box of staves in a circle, one stave to the front. */
 function staves(radiusM: number): Footprint {
@@ -67,20 +70,33 @@ function formOf(brief: BoxBrief, furtherM: number): Pick<BoxRequest, 'shape' | '
     : { shape: 'prism', prism: { footprint, baffleEdge: longestEdge(footprint) } }
 }
 
-/** The limits of the space as a layout takes them: what describes a shape is in its shell. */
-export function spaceLimits({ space }: BoxBrief): NonNullable<BoxRequest['limits']> {
+/** The limits of the space as a layout takes them: what describes a shape is in its shell, and radiators need a free way before them. */
+export function spaceLimits({ space, radiators }: BoxBrief, place?: RadiatorPlace): NonNullable<BoxRequest['limits']> {
   const { strategy: _s, shape: _, footprint: _f, diameterM: _d, ...limits } = space
-  return limits
+  const before = place === undefined || limits.keepOuts !== undefined ? undefined : faced[place.face]
+  const given = before && limits[before.size]
+  if (radiators === undefined || before === undefined || given === undefined) return limits
+  return { ...limits, [before.size]: given - before.times * ringGapM(radiators.mounting.cutOutDiameterM) }
 }
 
-export function shellRequest(brief: BoxBrief, furtherM = 0): BoxRequest {
+/** The size that the free way before radiators is taken from; before the front the space itself lies open. */
+const faced: Partial<Record<RadiatorFace, { readonly size: 'widthM' | 'heightM' | 'depthM'; readonly times: number }>> =
+  {
+    left: { size: 'widthM', times: 1 },
+    right: { size: 'widthM', times: 1 },
+    sides: { size: 'widthM', times: 2 },
+    top: { size: 'heightM', times: 1 },
+    back: { size: 'depthM', times: 1 }
+  }
+
+export function shellRequest(brief: BoxBrief, furtherM = 0, radiators?: RadiatorPlace): BoxRequest {
   const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = brief.board
   const { air, sawStepM } = brief
   return {
     ...formOf(brief, furtherM),
     thicknessM,
     ...present({ air, sawStepM, frontLayers, recessM, board: Object.keys(board).length === 0 ? undefined : board }),
-    drivers: [brief.drivers],
+    drivers: [brief.drivers, ...(radiators === undefined ? [] : boxRadiators(brief, radiators))],
     fittings: { terminal, ...(brief.lined ? { lining: lining() } : {}) }
   }
 }
@@ -89,9 +105,9 @@ export function shellRequest(brief: BoxBrief, furtherM = 0): BoxRequest {
  * What the closed question of a search asks of the space: a box over a free footprint counts as one over the square of the same
  * area; the layout then tells.
  */
-export function spaceQuestion(brief: BoxBrief): BoxRequest {
-  const { prism, shape, joints, ...box } = shellRequest(brief)
-  const limits = spaceLimits(brief)
+export function spaceQuestion(brief: BoxBrief, radiators?: RadiatorPlace): BoxRequest {
+  const { prism, shape, joints, ...box } = shellRequest(brief, 0, radiators)
+  const limits = spaceLimits(brief, radiators)
   if (prism === undefined) return { ...box, ...present({ shape, joints }), limits }
   const sideM = Math.sqrt(Math.abs(signedArea(prism.footprint.map(({ xM, yM }) => ({ x: xM, y: yM })))))
   return { ...box, limits, outer: { widthM: sideM, depthM: sideM } }

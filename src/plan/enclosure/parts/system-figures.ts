@@ -1,5 +1,6 @@
 /** What one box is and does, in the figures by which boxes are compared. */
 import type { SystemFigures } from '../../../contract/systems/plan-choice.ts'
+import { type PlannedKind, plannedKinds } from '../../../contract/systems/words.ts'
 import { computeResponse } from '../../../domain/enclosure/answer/compute-response.ts'
 import { COMPARED_HZ } from '../../../domain/enclosure/comparison/defaults.ts'
 import { present } from '../../../domain/present.ts'
@@ -17,6 +18,8 @@ function comparedAt(response: ResponsePart & { readonly done: true }): ResponseP
   return same ? response : runPart({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
 }
 
+const isPlannedKind = (kind: string): kind is PlannedKind => plannedKinds.some(each => each === kind)
+
 /** @returns none where box or response could not be done */
 export function systemFigures(
   box: BoxPart,
@@ -30,7 +33,8 @@ export function systemFigures(
   const { scalars, curves, limits } = compared.outcome.result
   const { levelDb, maximumLevelDb, seatLevelDb, maximumSeatLevelDb, groupDelayS } = curves
   const [played, most] = seatLevelDb === undefined ? [levelDb, maximumLevelDb] : [seatLevelDb, maximumSeatLevelDb]
-  const kind = response.request.enclosure.kind === 'closed' ? 'closed' : 'vented'
+  const { kind } = response.request.enclosure
+  if (!isPlannedKind(kind)) return undefined
   return {
     kind,
     netVolumeM3: volume.netM3,

@@ -88,5 +88,9 @@ export const refusalsAcousticSentences = {
     'The size of the port needs the air it carries: give a driver with its drive, a swept volume, a peak flow, or the size itself.',
   'refused.these-figures-exclude-each-other-no':
     'These figures exclude each other: no {symbol} above nought fits {relation} with the {otherSymbol} given.',
-  'refused.usual-figures': 'A sheet usually gives fs, Qms, Qes (or Qts), Vas, Sd and Re'
+  'refused.usual-figures': 'A sheet usually gives fs, Qms, Qes (or Qts), Vas, Sd and Re',
+  'refused.a-radiator-needs-its-compliance':
+    'A passive radiator needs its compliance, its free resonance or its Vas: one of them at least.',
+  'refused.the-sheet-of-the-radiator-contradicts':
+    'By this figure the compliance of the passive radiator is {other} mm/N, by the one before {first} mm/N: they are not of one thing.'
 } as const

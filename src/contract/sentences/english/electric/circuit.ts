@@ -107,6 +107,10 @@ export const circuitSentences = {
     'One battery is {known}, the chemistry of the other is not said: read it on its label. Unless both are alike they must not be joined in parallel, so they were not counted as one. {remedy}',
   'unlike-batteries-parallel.charging':
     'they want different charging voltages, so one is overcharged or the other never fills',
+  'unlike-batteries-parallel.volts':
+    '{id} rests at {firstV} V and {otherId} at {secondV} V, and they are tied together: {flowA} A would run from one into the other. Tie only batteries of one voltage; between others belongs a charger or converter.',
+  'fuse-in-return':
+    'Fuse {id} lies in the return: when it opens, plus is still live and the current looks for another way home, through the screens of signal leads. A fuse belongs in the plus side, next to the source.',
   'unlike-batteries-parallel.circuit':
     '{id} ({chemistry}) and {otherId} ({otherChemistry}) are tied together: they do not want the same charging voltage. Join them by a charger made for the second one, with a fuse at each end, or take two of one kind.',
   'unlike-batteries-parallel.equalising':

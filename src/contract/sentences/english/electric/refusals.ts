@@ -23,6 +23,8 @@ export const refusalsElectricSentences = {
   'refused.a-loudspeaker-output-needs-levelv-or':
     'A loudspeaker output needs levelV, or its continuous powerW with the loadOhm it is rated for.',
   'refused.a-second-battery-needs-the-first': 'A second battery needs the first one described too.',
+  'refused.battery-shorted':
+    'Without any load {leftV} V are left at the poles of {id}: its plus and minus are exchanged, or a way joins them. Look at every cable, fuse and link between the two.',
   'refused.capacitor-voltage':
     'Capacitor {id} is made for {ratedVoltageV} V, and {highestV} V may stand across it: take one for more.',
   'refused.charging-outside-its-ends':
@@ -33,6 +35,8 @@ export const refusalsElectricSentences = {
     'coilsOhm has {coilsOhm} entries, but {driverCount} drivers with {coilsPerDriver} coils each have {count}.',
   'refused.does-not-say-its-series-write':
     '{designation} does not say its series: write "4 AWG", "SAE 4" or "25 mm2". SAE sizes are 3 to 11 % smaller.',
+  'refused.feeds-itself':
+    'The output of {id} leads back to its own input: current would go round and feed nothing. Join its output to what it shall feed alone.',
   'refused.fuse-for-too-few-volts':
     'It is made for {standsV} V, and {highestV} V may stand across it: its arc may not go out. Take the same rating of {types}, or one whose sheet says {highestV} V or more.',
   'refused.fuses-are-made-for-v-a':
@@ -64,6 +68,8 @@ export const refusalsElectricSentences = {
     '{designation} lies outside the ampacity table, 0.5 mm² to 4/0 AWG (107 mm²).',
   'refused.min-at-25-a-and-ah':
     '{reserveMinutesMin} min at 25 A and {capacityAh} Ah over {ratedHours} h do not belong to one battery.',
+  'refused.more-volts-than-said':
+    '{id} would see {voltageV} V, and its side of the circuit is said to have {nominalV} V: look at the voltages of batteries and charging, and give each battery of a series its own openCircuitV.',
   'refused.next-rating': 'The next is {ratingA} A.',
   'refused.no-fuse-link-of-the-allowed':
     'No fuse-link of the allowed families reaches {lowestA} A: split the load into runs with a fuse each.',
@@ -82,6 +88,8 @@ export const refusalsElectricSentences = {
   'refused.parallel-runs': 'no size of this series does here: use parallel runs with a fuse each',
   'refused.peak-maximum-and-total-powers-fix':
     'Peak, maximum and total powers fix no current: their duration, distortion and driven channels are undefined. Give the continuous RMS power.',
+  'refused.poles-exchanged':
+    '{id} would see its poles exchanged: join its plus to the plus side and its minus to the minus side.',
   'refused.ranking-by-needs-the-of-every': 'Ranking by {rankBy} needs the {rankBy} of every amplifier.',
   'refused.say-the-insulation': 'Say of what the insulation is.',
   'refused.stands-c-once-so-none-is':

@@ -174,5 +174,6 @@ export const coverWords = {
   'paper.air.baffleRings': 'rings on the front',
   'paper.air.cleats': 'cleats',
   'paper.air.divider': 'divider',
-  'paper.air.other': 'other'
+  'paper.air.other': 'other',
+  'paper.kind.passive-radiator': 'with passive radiators'
 } as const

@@ -61,5 +61,7 @@ export const itemWords = {
   'item.port-walls': 'port walls',
   'item.shell': 'shell',
   'item.closed-box': 'closed box',
-  'item.finished-box': 'finished box'
+  'item.finished-box': 'finished box',
+  'item.passive-radiator': 'passive radiator',
+  'item.radiator-weight': 'weight of a passive radiator'
 } as const

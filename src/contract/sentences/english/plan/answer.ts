@@ -129,5 +129,27 @@ export const answerSentences = {
   'answer.with-dense-bass-engine-idling': 'with dense bass, engine idling',
   'answer.with-way-out': '{misfit} What would do: {change}',
   'answer.without-a-high-pass-at-at': 'Without a high-pass {reaches} at {power}, at {at} Hz.',
-  'answer.without-it-are-the-most': 'Without it {power} are the most: {way}.'
+  'answer.without-it-are-the-most': 'Without it {power} are the most: {way}.',
+  'answer.radiator-box': 'Box with passive radiators{alignment}',
+  'answer.in-radiator-box': 'in a box of {volume} with passive radiators',
+  'answer.radiators-too-heavy':
+    'Tuned to {tuningHz} Hz in this air the passive radiators would have to be lighter than their own {massG} g: a larger box, a lower tuning or lighter radiators.',
+  'answer.radiators-carry-too-much':
+    'Tuned to {tuningHz} Hz in this air each passive radiator would have to carry {addedG} g, and {mostG} g are the most: a smaller box, a higher tuning, fewer or smaller radiators.',
+  'answer.radiators':
+    'Passive radiators: {count}{name} {face}, {added}, tuned to {tuningHz} Hz; each moves {peakMm} mm one way at most, of {travelMm} mm.',
+  'answer.radiators-named': ' × {name}',
+  'answer.radiators-on-front': 'on the front',
+  'answer.radiators-on-back': 'on the back',
+  'answer.radiators-on-top': 'on the top',
+  'answer.radiators-on-bottom': 'in the floor',
+  'answer.radiators-on-left': 'on the left',
+  'answer.radiators-on-right': 'on the right',
+  'answer.radiators-on-sides': 'on both sides',
+  'answer.radiators-add': '{addedG} g added to each ({massG} g moving in all)',
+  'answer.radiators-bare': 'nothing added',
+  'answer.the-radiators-stay-within': 'The passive radiators stay within their travel',
+  'answer.the-radiators-go-beyond': 'The passive radiators are driven beyond their travel',
+  'answer.no-air-in-a-port': 'no air is heard in a port',
+  'answer.air-in-a-port': 'the air in its port can be heard'
 } as const

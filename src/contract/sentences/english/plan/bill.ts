@@ -99,5 +99,10 @@ export const billSentences = {
   'bill.white-wood-glue-en-204-d2': 'white wood glue (EN 204 D2 or D3)',
   'bill.wood-filler': 'wood filler',
   'bill.wrap-with-overlap-and-turned-in':
-    'wrap with {overlap} overlap and {turnIn} turned in, two ends with {endMargin} margin: {areaM2} m², {seams}, pile one way'
+    'wrap with {overlap} overlap and {turnIn} turned in, two ends with {endMargin} margin: {areaM2} m², {seams}, pile one way',
+  'bill.passive-radiator': 'passive radiator',
+  'bill.passive-radiator-named': 'passive radiator {name}',
+  'bill.radiator-weight':
+    'weight of {addedG} g for a passive radiator: that of its maker, or washers on its middle bolt',
+  'bill.one-for-each-radiator': 'one for each radiator; it tunes the box'
 } as const

@@ -63,5 +63,13 @@ export const refusalsPlanSentences = {
   'refused.volume-and-qtc-of-a-closed': 'Volume and Qtc of a closed box follow from each other; give one of them.',
   'refused.waiting': 'This part needs {what}, which the plan does not have.',
   'refused.where-price-counts-every-driver-and': 'Where price counts, every driver and every amplifier needs one.',
-  'refused.with-every-weight-zero-there-is': 'With every weight zero there is no order.'
+  'refused.with-every-weight-zero-there-is': 'With every weight zero there is no order.',
+  'refused.a-box-has-a-port-or-radiators':
+    'A box has a port or passive radiators: leave out what belongs to the other.',
+  'refused.radiators-on-both-sides-come-in-pairs':
+    'Passive radiators on both sides come in pairs: give an even number, or one face.',
+  'refused.a-box-with-radiators-needs-theirs':
+    'A box with passive radiators needs their sheet: area, moving mass, compliance (or resonance, or Vas), travel one way, hole, flange and depth of one.{region}',
+  'refused.radiators-sweep':
+    ' Look for radiators that together sweep {volumeL} L one way, area times travel: about twice what the drivers do (common practice, no source).'
 } as const

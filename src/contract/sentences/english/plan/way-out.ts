@@ -11,5 +11,6 @@ export const wayOutSentences = {
   'way-out.room-depth': '{byMm} mm deeper',
   'way-out.room-height': '{byMm} mm higher',
   'way-out.room-width': '{byMm} mm wider',
-  'way-out.vented': 'Vented'
+  'way-out.vented': 'Vented',
+  'way-out.passive-radiator': 'With passive radiators'
 } as const

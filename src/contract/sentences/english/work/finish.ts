@@ -81,5 +81,23 @@ export const finishSentences = {
   'finish.wear-gloves-let-it-flash-off':
     'Wear gloves; let it flash off for a day before the box goes into a closed car.',
   'finish.when-the-box-stands-in-the': ' when the box stands in the car',
-  'finish.without-its-drivers': ' without its drivers'
+  'finish.without-its-drivers': ' without its drivers',
+  'finish.weight-the-radiators': 'Weight the passive radiators',
+  'finish.weigh-what-is-added':
+    'Weigh {addedG} g for each of the {count, plural, one {one radiator} other {# radiators}}, bolt, nut and washers in it, to the gram and alike: with its own the cone then moves {massG} g.',
+  'finish.fix-the-weight-on-the-axis':
+    'Fix the weight on the axis of the cone as its maker says, with thread lock or a lock nut; beside the axis it makes the cone tilt.',
+  'finish.nothing-rattles-when-shaken': 'Shaken by hand nothing rattles, and the cone stands straight in its surround.',
+  'finish.a-weight-that-comes-loose':
+    'A weight that comes loose at full travel tears the cone and flies about in the box.',
+  'finish.fit-the-radiators': 'Fit the {count, plural, one {passive radiator} other {# passive radiators}}',
+  'finish.lay-the-gasket-strip-set-the-radiator':
+    'Lay the gasket strip and set the radiator in by its basket, never by its cone or weight.',
+  'finish.pressed-in-by-hand-it-comes-back':
+    'Pressed in with flat fingers as far as it goes the cone rubs nowhere and touches nothing behind it.',
+  'finish.press-a-cone-and-hold-it':
+    'Press a driver cone in gently with flat fingers near its middle, and hold it there.',
+  'finish.the-radiators-stay-out':
+    'The passive radiators come out and go back slowly, over half a second or more; at once means a leak.',
+  'finish.and-those-of-the-radiators': ' and those of the passive radiators'
 } as const

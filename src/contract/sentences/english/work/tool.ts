@@ -91,5 +91,6 @@ export const toolSentences = {
   'tool.true-rms-meter-with-clips': 'true-RMS meter with clips',
   'tool.tube': 'tube',
   'tool.voltmeter': 'voltmeter',
-  'tool.wire-stripper': 'wire stripper'
+  'tool.wire-stripper': 'wire stripper',
+  'tool.kitchen-scale': 'kitchen scale'
 } as const

@@ -101,5 +101,9 @@ export const germanRefusalsAcoustic = translation<typeof refusalsAcousticSentenc
     'Die Größe des Kanals braucht die Luft, die er führt: einen Lautsprecher mit Aussteuerung, ein verdrängtes Volumen, einen Spitzenstrom der Luft oder die Größe selbst angeben.',
   'refused.these-figures-exclude-each-other-no':
     'Diese Angaben schließen einander aus: kein {symbol} über null passt zu {relation} mit {otherSymbol} wie angegeben.',
-  'refused.usual-figures': 'Ein Datenblatt nennt meist fs, Qms, Qes (oder Qts), Vas, Sd und Re'
+  'refused.usual-figures': 'Ein Datenblatt nennt meist fs, Qms, Qes (oder Qts), Vas, Sd und Re',
+  'refused.a-radiator-needs-its-compliance':
+    'Eine Passivmembran braucht ihre Nachgiebigkeit, ihre freie Resonanz oder ihr Vas: wenigstens eines davon.',
+  'refused.the-sheet-of-the-radiator-contradicts':
+    'Nach dieser Zahl ist die Nachgiebigkeit der Passivmembran {other} mm/N, nach der vorigen {first} mm/N: sie gehören nicht zu einem Ding.'
 })

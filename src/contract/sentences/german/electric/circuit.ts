@@ -113,6 +113,10 @@ export const germanCircuit = translation<typeof circuitSentences>()({
     'Eine Batterie ist von der Art {known}, die Art der anderen ist nicht genannt: auf ihrem Schild nachlesen. Sind nicht beide gleich, dürfen sie nicht parallel liegen; sie wurden daher nicht als eine gerechnet. {remedy}',
   'unlike-batteries-parallel.charging':
     'sie wollen verschiedene Ladespannungen, sodass eine überladen wird oder die andere nie voll wird',
+  'unlike-batteries-parallel.volts':
+    '{id} ruht bei {firstV} V und {otherId} bei {secondV} V, und sie sind zusammengeschaltet: {flowA} A liefen von der einen in die andere. Nur Batterien einer Spannung zusammenschalten; zwischen andere gehört ein Ladegerät oder Wandler.',
+  'fuse-in-return':
+    'Sicherung {id} liegt in der Rückleitung: löst sie aus, steht Plus weiter an, und der Strom sucht einen anderen Weg zurück, durch die Schirme der Signalleitungen. Eine Sicherung gehört in die Plusseite, nahe an die Quelle.',
   'unlike-batteries-parallel.circuit':
     '{id} ({chemistry}) und {otherId} ({otherChemistry}) sind zusammengeschaltet: sie wollen nicht dieselbe Ladespannung. Über ein Ladegerät für die zweite verbinden, mit einer Sicherung an jedem Ende, oder zwei gleiche nehmen.',
   'unlike-batteries-parallel.equalising':

@@ -28,6 +28,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
   'refused.a-loudspeaker-output-needs-levelv-or':
     'Ein Lautsprecherausgang braucht levelV, oder seine Dauerleistung powerW mit der Last loadOhm, für die sie gilt.',
   'refused.a-second-battery-needs-the-first': 'Eine zweite Batterie verlangt, dass auch die erste beschrieben ist.',
+  'refused.battery-shorted':
+    'Ohne jede Last bleiben {leftV} V an den Polen von {id}: Plus und Minus sind vertauscht, oder ein Weg verbindet sie. Jedes Kabel, jede Sicherung und Verbindung dazwischen ansehen.',
   'refused.capacitor-voltage':
     'Der Kondensator {id} ist für {ratedVoltageV} V gebaut, und {highestV} V können an ihm liegen: einen für mehr nehmen.',
   'refused.charging-outside-its-ends':
@@ -38,6 +40,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
     'coilsOhm hat {coilsOhm} Einträge, doch {driverCount} Lautsprecher mit je {coilsPerDriver} Spulen haben {count}.',
   'refused.does-not-say-its-series-write':
     '{designation} nennt seine Reihe nicht: "4 AWG", "SAE 4" oder "25 mm2" schreiben. SAE-Größen sind 3 bis 11 % kleiner.',
+  'refused.feeds-itself':
+    'Der Ausgang von {id} führt zu seinem eigenen Eingang zurück: der Strom liefe im Kreis und speiste nichts. Den Ausgang nur mit dem verbinden, was er speisen soll.',
   'refused.fuse-for-too-few-volts':
     'Sie ist für {standsV} V gemacht, und {highestV} V können an ihr liegen: ihr Lichtbogen erlischt vielleicht nicht. Denselben Nennstrom aus {types} nehmen, oder eine, deren Datenblatt mindestens {highestV} V nennt.',
   'refused.fuses-are-made-for-v-a':
@@ -73,6 +77,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
     '{designation} liegt außerhalb der Belastbarkeitstabelle, 0,5 mm² bis 4/0 AWG (107 mm²).',
   'refused.min-at-25-a-and-ah':
     '{reserveMinutesMin} min bei 25 A und {capacityAh} Ah über {ratedHours} h gehören nicht zu einer Batterie.',
+  'refused.more-volts-than-said':
+    '{id} sähe {voltageV} V, und seine Seite der Schaltung hat laut Anfrage {nominalV} V: Spannungen von Batterien und Ladung ansehen und jeder Batterie einer Reihe ihr openCircuitV geben.',
   'refused.next-rating': 'Der nächste ist {ratingA} A.',
   'refused.no-fuse-link-of-the-allowed':
     'Kein Sicherungseinsatz der erlaubten Bauformen erreicht {lowestA} A: die Last in Leitungen mit je einer Sicherung teilen.',
@@ -91,6 +97,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
   'refused.parallel-runs': 'keine Größe dieser Reihe genügt hier: parallele Leitungen mit je einer Sicherung nehmen',
   'refused.peak-maximum-and-total-powers-fix':
     'Spitzen-, Maximal- und Summenleistung legen keinen Strom fest: Dauer, Verzerrung und betriebene Kanäle sind offen. Die Dauerleistung (RMS) angeben.',
+  'refused.poles-exchanged':
+    '{id} wäre verpolt: sein Plus mit der Plusseite und sein Minus mit der Minusseite verbinden.',
   'refused.ranking-by-needs-the-of-every': 'Die Reihung nach {rankBy} braucht {rankBy} für jeden Verstärker.',
   'refused.say-the-insulation': 'Sagen, woraus die Isolierung ist.',
   'refused.stands-c-once-so-none-is':

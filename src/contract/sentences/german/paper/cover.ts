@@ -178,5 +178,6 @@ export const germanCoverWords = translation<typeof coverWords>()({
   'paper.air.baffleRings': 'Ringe auf der Front',
   'paper.air.cleats': 'Leimleisten',
   'paper.air.divider': 'Trennwand',
-  'paper.air.other': 'Sonstiges'
+  'paper.air.other': 'Sonstiges',
+  'paper.kind.passive-radiator': 'mit Passivmembranen'
 })

@@ -64,5 +64,7 @@ export const germanItemWords = translation<typeof itemWords>()({
   'item.port-walls': 'Wände des Kanals',
   'item.shell': 'Rohgehäuse',
   'item.closed-box': 'geschlossenes Gehäuse',
-  'item.finished-box': 'fertiges Gehäuse'
+  'item.finished-box': 'fertiges Gehäuse',
+  'item.passive-radiator': 'Passivmembran',
+  'item.radiator-weight': 'Gewicht einer Passivmembran'
 })

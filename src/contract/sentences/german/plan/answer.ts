@@ -134,5 +134,27 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.with-dense-bass-engine-idling': 'mit dichtem Bass im Leerlauf',
   'answer.with-way-out': '{misfit} Was genügte: {change}',
   'answer.without-a-high-pass-at-at': 'Ohne Hochpass gilt bei {power} und {at} Hz: {reaches}.',
-  'answer.without-it-are-the-most': 'Ohne ihn sind {power} das Höchste: {way}.'
+  'answer.without-it-are-the-most': 'Ohne ihn sind {power} das Höchste: {way}.',
+  'answer.radiator-box': 'Gehäuse mit Passivmembranen{alignment}',
+  'answer.in-radiator-box': 'im Gehäuse mit {volume} und Passivmembranen',
+  'answer.radiators-too-heavy':
+    'Für {tuningHz} Hz in dieser Luft müssten die Passivmembranen leichter sein als ihre eigenen {massG} g: ein größeres Gehäuse, eine tiefere Abstimmung oder leichtere Passivmembranen.',
+  'answer.radiators-carry-too-much':
+    'Für {tuningHz} Hz in dieser Luft müsste jede Passivmembran {addedG} g tragen, höchstens {mostG} g sind erlaubt: ein kleineres Gehäuse, eine höhere Abstimmung, weniger oder kleinere Passivmembranen.',
+  'answer.radiators':
+    'Passivmembranen: {count}{name} {face}, {added}, abgestimmt auf {tuningHz} Hz; jede bewegt sich höchstens {peakMm} mm in eine Richtung, von {travelMm} mm.',
+  'answer.radiators-named': ' × {name}',
+  'answer.radiators-on-front': 'auf der Front',
+  'answer.radiators-on-back': 'auf der Rückwand',
+  'answer.radiators-on-top': 'auf dem Deckel',
+  'answer.radiators-on-bottom': 'im Boden',
+  'answer.radiators-on-left': 'auf der linken Seite',
+  'answer.radiators-on-right': 'auf der rechten Seite',
+  'answer.radiators-on-sides': 'auf beiden Seiten',
+  'answer.radiators-add': 'je {addedG} g Zusatzgewicht ({massG} g bewegte Masse im Ganzen)',
+  'answer.radiators-bare': 'ohne Zusatzgewicht',
+  'answer.the-radiators-stay-within': 'Die Passivmembranen bleiben in ihrem Hub',
+  'answer.the-radiators-go-beyond': 'Die Passivmembranen werden über ihren Hub getrieben',
+  'answer.no-air-in-a-port': 'keine Luft in einem Kanal zu hören',
+  'answer.air-in-a-port': 'die Luft im Kanal ist zu hören'
 })

@@ -104,5 +104,10 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.white-wood-glue-en-204-d2': 'Weißleim (EN 204 D2 oder D3)',
   'bill.wood-filler': 'Holzspachtel',
   'bill.wrap-with-overlap-and-turned-in':
-    'Mantel mit {overlap} Überlappung und {turnIn} Einschlag, zwei Enden mit {endMargin} Zugabe: {areaM2} m², {seams}, Flor in einer Richtung'
+    'Mantel mit {overlap} Überlappung und {turnIn} Einschlag, zwei Enden mit {endMargin} Zugabe: {areaM2} m², {seams}, Flor in einer Richtung',
+  'bill.passive-radiator': 'Passivmembran',
+  'bill.passive-radiator-named': 'Passivmembran {name}',
+  'bill.radiator-weight':
+    'Gewicht von {addedG} g für eine Passivmembran: das des Herstellers, oder Scheiben auf ihrer Mittelschraube',
+  'bill.one-for-each-radiator': 'eines je Passivmembran; es stimmt das Gehäuse ab'
 })

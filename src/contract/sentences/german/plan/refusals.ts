@@ -74,5 +74,13 @@ export const germanRefusalsPlan = translation<typeof refusalsPlanSentences>()({
   'refused.waiting': 'Dieser Teil braucht {what}, und das hat der Plan nicht.',
   'refused.where-price-counts-every-driver-and':
     'Wo der Preis zählt, braucht jeder Lautsprecher und jeder Verstärker einen.',
-  'refused.with-every-weight-zero-there-is': 'Sind alle Gewichte null, gibt es keine Reihenfolge.'
+  'refused.with-every-weight-zero-there-is': 'Sind alle Gewichte null, gibt es keine Reihenfolge.',
+  'refused.a-box-has-a-port-or-radiators':
+    'Ein Gehäuse hat einen Kanal oder Passivmembranen: weglassen, was zum anderen gehört.',
+  'refused.radiators-on-both-sides-come-in-pairs':
+    'Passivmembranen auf beiden Seiten gibt es paarweise: eine gerade Zahl angeben, oder eine Fläche.',
+  'refused.a-box-with-radiators-needs-theirs':
+    'Ein Gehäuse mit Passivmembranen braucht deren Datenblatt: Fläche, bewegte Masse, Nachgiebigkeit (oder Resonanz, oder Vas), Hub in eine Richtung, Ausschnitt, Flansch und Tiefe von einer.{region}',
+  'refused.radiators-sweep':
+    ' Zu suchen sind Passivmembranen, die zusammen {volumeL} L in eine Richtung bewegen, Fläche mal Hub: etwa das Doppelte der Lautsprecher (übliche Praxis, ohne Quelle).'
 })

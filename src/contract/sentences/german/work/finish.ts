@@ -90,5 +90,24 @@ export const germanFinish = translation<typeof finishSentences>()({
   'finish.wear-gloves-let-it-flash-off':
     'Handschuhe tragen; einen Tag ablüften lassen, bevor das Gehäuse in ein geschlossenes Auto kommt.',
   'finish.when-the-box-stands-in-the': ', wenn das Gehäuse im Auto steht',
-  'finish.without-its-drivers': ' ohne Lautsprecher'
+  'finish.without-its-drivers': ' ohne Lautsprecher',
+  'finish.weight-the-radiators': 'Passivmembranen beschweren',
+  'finish.weigh-what-is-added':
+    '{addedG} g für {count, plural, one {die Passivmembran} other {jede der # Passivmembranen}} abwiegen, Schraube, Mutter und Scheiben darin, aufs Gramm und überall gleich: mit ihrer eigenen bewegt die Membran dann {massG} g.',
+  'finish.fix-the-weight-on-the-axis':
+    'Das Gewicht auf der Achse der Membran befestigen, wie der Hersteller es sagt, mit Schraubensicherung oder selbstsichernder Mutter; neben der Achse kippt die Membran.',
+  'finish.nothing-rattles-when-shaken':
+    'Beim Schütteln mit der Hand klappert nichts, und die Membran steht gerade in ihrer Sicke.',
+  'finish.a-weight-that-comes-loose':
+    'Ein Gewicht, das sich bei vollem Hub löst, zerreißt die Membran und fliegt im Gehäuse umher.',
+  'finish.fit-the-radiators': '{count, plural, one {Die Passivmembran} other {Die # Passivmembranen}} einsetzen',
+  'finish.lay-the-gasket-strip-set-the-radiator':
+    'Dichtband legen und die Passivmembran am Korb einsetzen, nie an Membran oder Gewicht.',
+  'finish.pressed-in-by-hand-it-comes-back':
+    'Mit flachen Fingern so weit es geht eingedrückt reibt die Membran nirgends und berührt nichts hinter sich.',
+  'finish.press-a-cone-and-hold-it':
+    'Eine Membran eines Lautsprechers mit flachen Fingern nahe der Mitte sanft eindrücken und halten.',
+  'finish.the-radiators-stay-out':
+    'Die Passivmembranen treten heraus und gehen langsam zurück, über eine halbe Sekunde oder mehr; sofort heißt undicht.',
+  'finish.and-those-of-the-radiators': ' und die der Passivmembranen'
 })

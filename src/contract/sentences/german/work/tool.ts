@@ -94,5 +94,6 @@ export const germanTool = translation<typeof toolSentences>()({
   'tool.true-rms-meter-with-clips': 'Echteffektiv-Messgerät mit Klemmen',
   'tool.tube': 'Schlauch',
   'tool.voltmeter': 'Voltmeter',
-  'tool.wire-stripper': 'Abisolierzange'
+  'tool.wire-stripper': 'Abisolierzange',
+  'tool.kitchen-scale': 'Küchenwaage'
 })

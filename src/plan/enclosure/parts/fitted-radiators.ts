@@ -1,0 +1,57 @@
+/** The passive radiators of the box that is planned, as they are bought, weighted and set in. */
+import { type RadiatorFace, radiatorFaces } from '../../../contract/systems/words.ts'
+import { STANDARD_GRAVITY_M_PER_S2 } from '../../../domain/constants.ts'
+import { toDigits } from '../../../domain/digits.ts'
+import { present } from '../../../domain/present.ts'
+import type { ResolvedPlan } from '../../request/resolved-plan.ts'
+import type { BoxPart } from './plan-box.ts'
+import type { ResponsePart } from './plan-response.ts'
+
+export interface FittedRadiators {
+  readonly name?: string
+  readonly count: number
+  readonly face: RadiatorFace
+  /** To be added to each. */
+  readonly addedKg: number
+  /** With what is added. */
+  readonly massKg: number
+  /** Of one, so loaded, in free air. */
+  readonly resonanceHz: number
+  readonly travelM: number
+  /** How far a cone that lies flat hangs through by its own weight; absent where it stands upright. */
+  readonly sagM?: number
+}
+
+/**
+ *   sag = m·g·C of a cone that faces up or down
+ *
+ * @returns none where the box has no radiators
+ */
+export function fittedRadiators(
+  { passiveRadiators }: Pick<ResolvedPlan, 'passiveRadiators'>,
+  box: BoxPart,
+  response: ResponsePart
+): FittedRadiators | undefined {
+  const units = response.done ? radiatorsIn(response.request) : undefined
+  const set = box.done ? (box.request.drivers ?? []).filter(({ kind }) => kind === 'passive-radiator') : []
+  const [one] = set
+  if (passiveRadiators === undefined || units === undefined || one === undefined) return undefined
+  const { name, sheet } = passiveRadiators
+  const { massKg, complianceMPerN, count = 1 } = units
+  const face = set.length > 1 ? 'sides' : shellFace(one)
+  const isFlat = face === 'top' || face === 'bottom'
+  return {
+    ...present({ name }),
+    ...{ count, face, massKg, addedKg: toDigits(massKg - sheet.massKg), travelM: sheet.xmaxM },
+    resonanceHz: 1 / (2 * Math.PI * Math.sqrt(massKg * complianceMPerN)),
+    ...present({ sagM: isFlat ? massKg * STANDARD_GRAVITY_M_PER_S2 * complianceMPerN : undefined })
+  }
+}
+
+function radiatorsIn({ enclosure }: (ResponsePart & { readonly done: true })['request']) {
+  return enclosure.kind === 'passive-radiator' ? enclosure.rear?.passiveRadiators : undefined
+}
+
+function shellFace({ face = 'front' }: { readonly face?: string | undefined }): RadiatorFace {
+  return radiatorFaces.find(each => each === face) ?? 'front'
+}
