@@ -91,9 +91,4 @@ describe('judgement values', () => {
     )
     expect(unmoved(await judgementsOf('domain'), questions)).toEqual(onlyTold)
   }, 600_000)
-
-  it('of a plan and its search move an answer when they are changed', async () => {
-    const questions = asked(/plans$|designs\/(search|drivers)|drawings/, () => 0)
-    expect(unmoved(await judgementsOf('plan'), questions)).toEqual([])
-  }, 900_000)
 })
