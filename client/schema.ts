@@ -2509,8 +2509,7 @@ export interface components {
             driver: string;
             driverCount: number;
             figures: components["schemas"]["DesignFigures"];
-            /** @enum {string} */
-            kind: "closed" | "vented";
+            kind: components["schemas"]["BoxKind"];
             plan: components["schemas"]["PlanRequest"];
             points: components["schemas"]["DesignPoints"];
             rank: number;
@@ -2635,10 +2634,12 @@ export interface components {
             /** @description What each box is made for */
             goal?: components["schemas"]["DesignGoal"];
             /** @description Kinds of box to try */
-            kinds?: ("closed" | "vented")[];
+            kinds?: components["schemas"]["BoxKind"][];
             /** @description Where the level is compared */
             levelHz?: number;
             limits?: components["schemas"]["DesignLimits"];
+            /** @description At hand for every system */
+            passiveRadiators?: components["schemas"]["PlanPassiveRadiators"];
             port?: components["schemas"]["SearchPort"];
             /**
              * @description `balance` weighs all alike
@@ -4022,11 +4023,8 @@ export interface components {
             foreseen: components["schemas"]["ForeseenFigures"];
             /** @description Absent where it cannot be built */
             found?: components["schemas"]["SearchRelaxation"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented";
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
         };
         NestPanelsAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -5302,11 +5300,8 @@ export interface components {
             driverCount: number;
             /** @description Of the box that came nearest */
             figures?: components["schemas"]["ForeseenFigures"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented";
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
             /** @description `match` */
             rule: components["schemas"]["RejectionRule"];
             /** @description Unit of the figure */
@@ -5637,11 +5632,8 @@ export interface components {
             figures: components["schemas"]["DesignFigures"];
             /** @description Each limit that gives way, beside the figure it has to reach */
             gives: components["schemas"]["LimitReading"][];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented";
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
             /** @description JSON Merge Patch (RFC 7396) onto the request */
             patch: {
                 /** @description Only the bounds that change */
@@ -6491,11 +6483,8 @@ export interface components {
             figures?: components["schemas"]["DesignFigures"];
             /** @description By which it was taken in turn */
             foreseen: components["schemas"]["ForeseenFigures"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented";
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
             /** @description Why it is no design */
             rejection?: components["schemas"]["RejectedDesign"];
         };
@@ -6548,11 +6537,8 @@ export interface components {
             /** @description Drivers */
             driverCount: number;
             figures: components["schemas"]["ForeseenFigures"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented";
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
         };
         UnitSlip: {
             detail: string;

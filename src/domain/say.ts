@@ -41,6 +41,7 @@ function valueText(value: SaidValue | undefined, language: Language): Printable 
 const firstSentence = (text: string): string => /^.*?[.!?](?=\s+\p{Lu}|$)/su.exec(text)?.[0] ?? text
 
 const OPENING = 'opening'
+const CAPITAL = 'capital'
 
 /** The first sentence of a longer one, in whatever language that is said. */
 export const opening = (of: Said): Said => ({ id: OPENING, values: { of } })
@@ -69,10 +70,16 @@ function measuredText(id: string, valueBy: (name: string) => Printable, language
   return held.reduce((told, value, at) => told.replaceAll(String.fromCodePoint(HELD + at), () => value), text)
 }
 
+/** A name at the beginning of a sentence, in whatever language that is said. */
+export const capital = (of: Said): Said => ({ id: CAPITAL, values: { of } })
+
+const capitalised = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1)
+
 /** @throws RangeError where the language has no such sentence */
 export function spoken({ id, values = {} }: Said, language: Language): string {
   const text = measuredText(id, name => valueText(values[name], language), language)
   if (id === PHRASE) return language.phrase?.(text) ?? text
+  if (id === CAPITAL) return capitalised(text)
   return id === OPENING ? firstSentence(text) : text
 }
 

@@ -185,7 +185,11 @@ describe('restraint', () => {
   })
 
   // Hand calculation: 20·44·9.8 = 8624 N; 8624/(cos 45°·3500) = 3.48; 8624/(cos² 45°·3500) = 4.93; 18 kg: 3528/1750 = 2.02
-  it('counts straps by their angle and by the weaker of strap and eye', () => {
+  it('counts straps (strapsFor) by their angle and by the weaker of strap and eye, one more as soon as they do not hold', () => {
+    // 2·3500 N at rest on 20·m·9.8
+    const level = { strapSlopeDeg: 0, strapSpreadDeg: 0 }
+    expect(held({ massKg: 7000 / 196 - 1e-6, ...level }).strapCount).toBe(2)
+    expect(held({ massKg: 7000 / 196 + 1e-6, ...level }).strapCount).toBe(3)
     expect(held({ massKg: 44, strapSlopeDeg: 45, strapSpreadDeg: 0 }).strapCount).toBe(4)
     expect(held({ massKg: 44 }).strapCount).toBe(5)
     expect(held({ massKg: 18 }).strapCount).toBe(3)

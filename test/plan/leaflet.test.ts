@@ -89,6 +89,8 @@ describe('a plan by a leaflet of volume and tuning', () => {
 
   it('has a port of the area of Small 1973 (from memory), 0.8·fB·VD for 5 % of the speed of sound, at 17 m/s', () => {
     const sweptM3 = areaCm2 * 1e-4 * diameterMm * 1e-3 * 0.05
+    // sweptVolumeM3: 341 cm² by 10.4 mm
+    expect(sweptM3 * 1e3).toBeCloseTo(0.355, 3)
     const wantedCm2 = (0.8 * 33 * sweptM3 * 0.05 * 343.2 * 1e4) / 17
     const { recommended } = body.result.parts.port.answer.result
     expect(recommended.totalAreaCm2 / wantedCm2).toBeCloseTo(1, 1)

@@ -1,7 +1,7 @@
 /** Plans of boxes with passive radiators: tuned by their weight, held within their travel, bought and built as a whole. */
 import { describe, expect, it } from 'vitest'
 import { standardAir } from '../../src/domain/air/air.ts'
-import { loadedRadiator, radiatorUnit } from '../../src/domain/enclosure/alignment/radiator-sheet.ts'
+import { loadedRadiator, radiatorSagM, radiatorUnit } from '../../src/domain/enclosure/alignment/radiator-sheet.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { radiatorPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { post, testApp } from '../support/call.ts'
@@ -24,6 +24,15 @@ describe('radiatorUnit', () => {
     expect(radiatorUnit({ ...bare, fsHz: 9.18881 }, standardAir.stiffnessPa).complianceMPerN).toBeCloseTo(1e-3, 8)
     const vasM3 = STIFFNESS_PA * 0.049 ** 2 * 1e-3
     expect(radiatorUnit({ ...bare, vasM3 }, standardAir.stiffnessPa).complianceMPerN / 1e-3).toBeCloseTo(1, 2)
+  })
+
+  it('hangs through by its weight where it lies flat, and that much less it travels', () => {
+    // 0.4 kg times 9.80665 m/s² on 0.5 mm/N, by hand
+    expect(radiatorSagM({ complianceMPerN: 0.5e-3 }, 0.4) * 1e3).toBeCloseTo(1.96133, 6)
+    const flat = planned({ enclosure: { radiatorCount: 1, radiatorFace: 'top' } }).result.cover.radiators
+    expect(flat.sagMm).toBeCloseTo((flat.massG / 1e3) * 9.80665 * sheet.complianceMmPerN, 4)
+    expect(flat.limitMm).toBeCloseTo(sheet.xmaxMm - flat.sagMm, 4)
+    expect(flat.peakMm).toBeLessThanOrEqual(flat.limitMm * 1.001)
   })
 
   it('keeps the resistance of the suspension when a weight is added: four times the mass doubles the Q', () => {
@@ -100,6 +109,16 @@ describe('a plan of a box with passive radiators', () => {
       expect(again.parts.box.answer.result.volume.netL).toBe(figures.netVolumeL)
       expect(again.parts.response.answer.result.scalars.tuningHz).toBe(figures.tuningHz)
     }
+  })
+
+  it('leaves a free way before radiators on the sides', () => {
+    const { face } = radiators
+    const { outer } = result.parts.box.answer.result
+    const narrow = planned({ car: { space: { widthMm: Math.ceil(outer.widthMm) + 20 } } }).result
+    expect(face).toBe('sides')
+    const other = narrow.cover.radiators
+    const needs = other?.face === 'sides' ? narrow.parts.box.answer.result.outer.widthMm + 2 * (282 / 4) : 0
+    expect(needs).toBeLessThanOrEqual(Math.ceil(outer.widthMm) + 20)
   })
 
   it('stands in German too', async () => {

@@ -71,6 +71,8 @@ describe('a battery of another kind', () => {
     // 1100 W of class D draw (1294 − 15)/8 + 15 W on ordinary music, 14.6 A at 12 V: the next charger gives 20 A
     expect(van.circuit.secondBattery?.charger?.ratedA).toBe(20)
     expectPrinted(van.parts.cable.request?.currentA ?? 0, '27.3')
+    const { circuit } = van.parts
+    expectPrinted((circuit.done && circuit.request.converters?.[0]?.highestInputA) || 0, '27.3')
     expect(van.circuit.trunk?.fuse?.ratingA).toBeGreaterThanOrEqual(27.3 / 0.75)
   })
 

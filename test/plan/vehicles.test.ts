@@ -5,6 +5,7 @@
 import { describe, expect, it } from 'vitest'
 import { metric } from '../../src/documents/draw/number-text.ts'
 import { conductorsOf } from '../../src/documents/wiring/conductors.ts'
+import { alderPlan as car } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { vehicles } from '../support/twelve-vehicles.ts'
 
@@ -98,5 +99,32 @@ describe.each(Object.entries(vehicles))('%s', (_, { plan, trunk, fuseA, runs = 1
     expect(bought).toBe(count)
     expect(half.picture).not.toContain('…')
     expect(half.readings.length).toBeGreaterThan(8)
+  })
+})
+
+describe('cables side by side', () => {
+  it.each([2, 3, 4])('%s of them are guarded from both ends, with a fuse at each end from three on, and read', runs => {
+    const half = electricalHalf(car(3000, { runs }))
+    const { circuit } = half.parts
+    if (!circuit.done) throw new Error('no circuit')
+    const { bareSources, cables } = circuit.outcome.result
+    expect(bareSources).toEqual([])
+    for (const { id, guarded } of cables) expect(guarded, id).toBe(true)
+    const fuses = circuit.request.fuses?.length
+    expect(fuses).toBe(runs > 2 ? 2 * runs : runs)
+    const bought = half.bill.filter(({ item }) => /^fuse \d/.test(item)).reduce((sum, { need }) => sum + need, 0)
+    expect(bought).toBe(fuses)
+    for (const { what, expected = 0, lowest = 0, highest = 0 } of half.readings)
+      expect([expected, lowest, highest].every(Number.isFinite), what).toBe(true)
+  })
+
+  it('meet a relay whose piece to the block carries all of them', () => {
+    const agm = { capacityAh: 92, chemistry: 'agm' }
+    const second = { arrangement: 'isolated', capacityAh: 95, chemistry: 'agm', coldCrankingA: 860 }
+    const half = electricalHalf(car(3000, { runs: 2, battery: agm, secondBattery: second }))
+    const { circuit } = half.parts
+    if (!circuit.done) throw new Error('no circuit')
+    for (const { id, guarded } of circuit.outcome.result.cables) expect(guarded, id).toBe(true)
+    expect(half.bill.map(({ item }) => item)).toContain('power cable 4/0 AWG, relay to block')
   })
 })

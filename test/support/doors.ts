@@ -255,7 +255,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-trunk',
     'plan-voltage',
     'turn-on-way',
-    'defaults'
+    'defaults',
+    'second-battery'
   ],
   'plan/electric/graph': ['circuit-figures', 'plan-graph'],
   'plan/enclosure': [

@@ -184,6 +184,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       amplifier: ['one channel, 2 Ω', 'gain to 40.0 V RMS', 'low-pass 80 Hz'],
       speakerWire: { number: 5, text: '2 × 4 mm², 2 m' },
       load: '2 Ω in all',
+      outputs: 1,
       driverCount: 2,
       joints: ['Each driver: both coils in parallel, plus to plus and minus to minus.', 'The two drivers in series.'],
       source: 'head unit',

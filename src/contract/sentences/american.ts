@@ -33,7 +33,7 @@ export const american = variant<typeof english>()({
   'bill.the-straps-that-hold-the-crash': 'the straps that hold the crash force of the plan, to tie-down rings',
   'vehicle.a-copy-of-the-wiring-picture': 'A copy of the wiring picture goes into the folder of the owner’s manual.',
   'vehicle.a-relay-with-its-diode-switched':
-    'A relay with its diode{fuse}, switched by a fused accessory circuit that the owner’s manual frees.',
+    'A relay with its diode beside the amplifier{fuse}, switched by an accessory circuit that the owner’s manual frees, tapped behind a fuse of {tapFuseA} A.',
   'vehicle.a-spanner-wrapped-in-tape-but': 'A wrench wrapped in tape but for its jaws.',
   'vehicle.as-the-handbook-says-ready-mode':
     'As the owner’s manual says: ready mode off, key away, charging cable out. Keep off everything orange.',

@@ -19,6 +19,7 @@ import { codeSentences } from './english/code.ts'
 import { contractSentences } from './english/contract.ts'
 import { cableSentences } from './english/electric/cable.ts'
 import { circuitSentences } from './english/electric/circuit.ts'
+import { circuitPartSentences } from './english/electric/circuit-part.ts'
 import { fuseFormSentences } from './english/electric/fuse-form.ts'
 import { limitSentences } from './english/electric/limit.ts'
 import { partSentences } from './english/electric/part.ts'
@@ -56,6 +57,7 @@ export const english = {
   ...limitSentences,
   ...answerSentences,
   ...partSentences,
+  ...circuitPartSentences,
   ...fuseFormSentences,
   ...readingSentences,
   ...dangerSentences,

@@ -19,6 +19,7 @@ import { germanCode } from './german/code.ts'
 import { germanContract } from './german/contract.ts'
 import { germanCable } from './german/electric/cable.ts'
 import { germanCircuit } from './german/electric/circuit.ts'
+import { germanCircuitPart } from './german/electric/circuit-part.ts'
 import { germanFuseForm } from './german/electric/fuse-form.ts'
 import { germanLimit } from './german/electric/limit.ts'
 import { germanPart } from './german/electric/part.ts'
@@ -68,6 +69,7 @@ export const german = {
   ...germanLimit,
   ...germanAnswer,
   ...germanPart,
+  ...germanCircuitPart,
   ...germanFuseForm,
   ...germanReading,
   ...germanDanger,

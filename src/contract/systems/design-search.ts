@@ -4,6 +4,7 @@ import { AirBody } from '../acoustics/air.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, count, label, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
+import { PlanRadiatorsBody } from './plan-radiators.ts'
 import {
   PlanAmplifierBody,
   PlanBoardBody,
@@ -13,7 +14,7 @@ import {
   PlanSignalBody,
   PlanSupplyBody
 } from './plan-request.ts'
-import { designGoals, MOST_SHARDS, MOST_SHOWN, MOST_WEIGHED, portShapes, rankings, searchedKinds } from './words.ts'
+import { designGoals, MOST_SHARDS, MOST_SHOWN, MOST_WEIGHED, plannedKinds, portShapes, rankings } from './words.ts'
 
 const name = label('Name, unlike the others', 40)
 
@@ -103,8 +104,16 @@ export const SearchBody = component(
       list('How many drivers to try; 1 and 2 when absent', count('Drivers in one box', 1, 4), 1, 4)
     ),
     amplifiers: list('Amplifiers to choose from', ref(Amplifier), 1, 100),
-    kinds: Type.Optional(list('Kinds of box to try; both when absent', choice('Kind', searchedKinds), 1, 2)),
+    kinds: Type.Optional(
+      list(
+        'Kinds of box to try; when absent all, those with passive radiators where they are given',
+        choice('Kind', plannedKinds),
+        1,
+        3
+      )
+    ),
     port: Type.Optional(ref(PortWish)),
+    passiveRadiators: Type.Optional(ref(PlanRadiatorsBody, 'At hand for every system')),
     board: ref(PlanBoardBody),
     car: ref(PlanCarBody),
     supply: ref(PlanSupplyBody),

@@ -44,7 +44,7 @@ const RadiatorTravel = component(
     held,
     peakMm: quantity('mm', 'One way from rest'),
     peakHz: quantity('Hz', 'Where'),
-    limitMm: quantity('mm', 'Travel of the radiator'),
+    limitMm: quantity('mm', 'Travel of the radiator, less what a cone that lies flat hangs through'),
     count: Type.Integer({ description: 'Radiators in the box' }),
     face: choice('Where they stand; `sides`: half of them on each', radiatorFaces),
     addedG: quantity('g', 'To be added to each'),

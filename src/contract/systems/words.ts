@@ -1,6 +1,6 @@
 /** Words that requests and answers of this resource choose from. */
 
-/** Systems in one search, each count and kind of box counted: 200 drivers on 100 amplifiers in both kinds. */
+/** Systems in one search, each count and kind of box counted: 200 drivers on 100 amplifiers in two kinds. */
 export const MOST_WEIGHED = 40_000
 /** Designs that are built and shown, and rejections that are shown, at most. */
 export const MOST_SHOWN = 50
@@ -39,12 +39,11 @@ export type DesignRanking = (typeof rankings)[number]
 export const portShapes = ['round', 'slot'] as const
 export const plannedKinds = ['closed', 'vented', 'passive-radiator'] as const
 export type PlannedKind = (typeof plannedKinds)[number]
-/** Kinds that a search of systems tries. */
-export const searchedKinds = ['closed', 'vented'] as const satisfies readonly PlannedKind[]
-export type SearchedKind = (typeof searchedKinds)[number]
 /** Where passive radiators stand: on one face, or half of them on each side, so that their forces cancel. */
 export const radiatorFaces = ['front', 'back', 'top', 'bottom', 'left', 'right', 'sides'] as const
 export type RadiatorFace = (typeof radiatorFaces)[number]
+/** Where a cone lies, and hangs through by its weight. */
+export const isFlatFace = (face: RadiatorFace): boolean => face === 'top' || face === 'bottom'
 /** What a box is wanted for. */
 export const designGoals = ['everyday', 'low', 'loud', 'tight', 'small'] as const
 export type DesignGoal = (typeof designGoals)[number]

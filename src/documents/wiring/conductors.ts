@@ -3,7 +3,7 @@
 import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import { told } from '../../domain/say.ts'
 import { wiringDefaults } from '../../plan/electric/defaults.ts'
-import { sizeOfRun } from '../../plan/electric/plan-run.ts'
+import { relayPieceSize, sizeOfRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { type Reader, runText, sizeText } from '../draw/number-text.ts'
 import type { WiringLine } from './system-wiring-record.ts'
@@ -46,11 +46,9 @@ function relayPiece(
   paper: Reader
 ): readonly Conductor[] {
   if (secondBattery?.link !== 'relay' || trunk === undefined) return []
-  const { designation } = trunk
   const what = told(paper.language, 'wire.what.relay-to-block')
-  return [
-    { key: 'relay piece', what, size: designation, run: length(wiringDefaults.relayPieceM.value, paper), fuse: '' }
-  ]
+  const size = relayPieceSize(trunk, secondBattery.lead)
+  return [{ key: 'relay piece', what, size, run: length(wiringDefaults.relayPieceM.value, paper), fuse: '' }]
 }
 
 function powerConductors({ trunk, branches, secondBattery, converter, capacitor }: Circuit, paper: Reader) {

@@ -68,6 +68,8 @@ export interface SystemWiring {
   /** Absent where none could be sized. */
   readonly insideWire?: WiringLine
   readonly load: string
+  /** Of the amplifier that drive such a load each. */
+  readonly outputs: number
   readonly driverCount: number
   /** How the coils are joined, a sentence each. */
   readonly joints: readonly string[]

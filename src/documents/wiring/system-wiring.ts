@@ -73,7 +73,7 @@ const relayRung =
     language: Language
   ): Rung =>
   top => {
-    const [x, width] = [182, 132]
+    const [x, width] = [196, 118]
     const { svg, end } = box(told(language, 'wire.relay'), lines, width, x)(top + 14)
     const from = passing.includes('plus') ? LINE_X.plus : x - 80
     return { svg: thinFeed([from, x], top + 32, LINE_X.minus + 12, feed) + svg, end: end + 10 }
@@ -105,7 +105,8 @@ function sourceRungs(
 }
 
 /** What the bass amplifier drives. */
-function drivenRungs({ speakerWire, insideWire, load, driverCount, language }: SystemWiring): readonly Rung[] {
+function drivenRungs(diagram: SystemWiring): readonly Rung[] {
+  const { speakerWire, insideWire, load, outputs, driverCount, language } = diagram
   const drivers: Rung = top => {
     const inside = insideWire === undefined ? [] : broken(insideWire.text, WIDTH - LABEL_X - 14)
     const height = 66 + inside.length * LEADING
@@ -126,7 +127,10 @@ function drivenRungs({ speakerWire, insideWire, load, driverCount, language }: S
   }
   return [
     past(['plus', 'minus'], label(speakerWire, 'plus')),
-    past(['plus', 'minus'], label({ text: told(language, 'wire.in-all', { load }) }, 'plus')),
+    past(
+      ['plus', 'minus'],
+      label({ text: told(language, outputs > 1 ? 'wire.at-each-output' : 'wire.in-all', { load }) }, 'plus')
+    ),
     drivers
   ]
 }

@@ -143,8 +143,9 @@ export function thinFeed(
     ],
     'thin'
   )
-  const texts = words(left + 2, y - 9, fuse) + words(x, y + 22, line.text)
-  return across + link + disc(x + 12, y, line) + texts
+  const lines = broken(line.text, Math.max(from, to) - x - 6)
+  const texts = lines.map((text, index) => words(x, y + 22 + index * LEADING, text)).join('')
+  return across + link + disc(x + 12, y, line) + words(left + 2, y - 9, fuse) + texts
 }
 
 /** What must not be overlooked. */

@@ -189,6 +189,7 @@ export function wiringOf(plan: SystemPlan, request: PlanRequest, paper: Reader):
     ],
     ...drivenLines(plan, all, paper),
     load,
+    outputs: best.outputs,
     driverCount,
     joints: [
       ...(driver.name === undefined ? [] : [told(language, 'wire.drivers-named', { name: driver.name })]),

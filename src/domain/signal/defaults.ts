@@ -80,7 +80,12 @@ export const signalDefaults = {
     why: '24 dB an octave, as most amplifiers and processors offer',
     source: 'practice'
   },
-  turnOnFusesA: { value: [1, 2, 3], unit: 'A', why: 'fuses of the turn-on feed', source: 'practice' },
+  turnOnFusesA: {
+    value: [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30],
+    unit: 'A',
+    why: 'blade fuses of the turn-on feed',
+    source: 'practice'
+  },
   turnOnFuseLoad: {
     value: 0.75,
     unit: '1',

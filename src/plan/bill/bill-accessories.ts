@@ -5,6 +5,7 @@ import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { saidOf, say } from '../../domain/say.ts'
 import { wiringDefaults } from '../electric/defaults.ts'
+import { relayPieceSize } from '../electric/plan-run.ts'
 import { fuseRow, sleeveRows } from './bill-power.ts'
 import { thinFuseRows, turnOnRows } from './bill-turn-on.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
@@ -89,8 +90,9 @@ function relayRows(relayA: number, designation: string): readonly BillRow[] {
   ]
 }
 
-function linkRows({ link, relayA, charger }: Second, trunk: PowerRun | undefined): readonly BillRow[] {
-  if (link === 'relay' && relayA !== undefined) return relayRows(relayA, trunk?.designation ?? '')
+function linkRows({ link, relayA, charger, lead: ofSecond }: Second, trunk: PowerRun | undefined): readonly BillRow[] {
+  if (link === 'relay' && relayA !== undefined)
+    return relayRows(relayA, trunk === undefined ? '' : relayPieceSize(trunk, ofSecond))
   if (charger === undefined) return []
   const { ratedA, inputA, lead } = charger
   return [

@@ -1,7 +1,7 @@
 /** Every system that could be put together from what is at hand, in an order that does not depend on how it was listed. */
 import type { SearchRequest } from '../../contract/systems/design-search.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { type DesignGoal, MOST_WEIGHED, type SearchedKind, searchedKinds } from '../../contract/systems/words.ts'
+import { type DesignGoal, MOST_WEIGHED, type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
@@ -20,8 +20,12 @@ export interface Combination {
 }
 
 const countsOf = ({ driverCounts }: SearchRequest) => [...new Set(driverCounts ?? rankDefaults.driverCounts.value)]
-export const kindsOf = ({ kinds }: SearchRequest): readonly SearchedKind[] =>
-  searchedKinds.filter(kind => kinds === undefined || kinds.includes(kind))
+/** Boxes with passive radiators only where some are at hand. */
+export const kindsOf = ({
+  kinds,
+  passiveRadiators
+}: Pick<SearchRequest, 'kinds'> & { readonly passiveRadiators?: object }): readonly PlannedKind[] =>
+  plannedKinds.filter(kind => kinds?.includes(kind) ?? (kind !== 'passive-radiator' || passiveRadiators !== undefined))
 
 function requireBounded(request: SearchRequest): void {
   const { drivers, amplifiers } = request
@@ -70,7 +74,7 @@ interface Wanted {
 }
 
 function planOf(request: SearchRequest, { driver, driverCount, amplifier, goal }: Wanted): PlanRequest {
-  const { board, car, supply, signal = {}, finish, air, port } = request
+  const { board, car, supply, signal = {}, finish, air, port, passiveRadiators } = request
   const { price: _, ...bought } = driver
   const plan: PlanRequest = {
     name: `${driverCount} × ${driver.name} on ${amplifier.name}`,
@@ -82,19 +86,26 @@ function planOf(request: SearchRequest, { driver, driverCount, amplifier, goal }
     car,
     supply,
     signal,
-    ...present({ finish, air })
+    ...present({ finish, air, passiveRadiators })
   }
   return sixDigitsThroughout(plan)
 }
 
 /** One figure in two places that differ, and a port for boxes that have none. */
-function requireUsable({ amplifiers, kinds, port }: SearchRequest): void {
+function requireUsable({ amplifiers, kinds, port, passiveRadiators }: SearchRequest): void {
   const detail = say('refused.a-closed-box-has-no-port')
   const [first, ...others] = [
     ...amplifiers.flatMap((amplifier, index) => contradictions(amplifier, `amplifiers[${index}].`)),
-    ...(port !== undefined && kinds?.every(kind => kind === 'closed') ? [{ field: 'port', detail }] : [])
+    ...(port !== undefined && kinds !== undefined && !kinds.includes('vented') ? [{ field: 'port', detail }] : []),
+    ...(passiveRadiators !== undefined && kinds !== undefined && !kinds.includes('passive-radiator')
+      ? [{ field: 'passiveRadiators', detail: say('refused.no-box-for-the-radiators') }]
+      : [])
   ]
   if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
+  if (passiveRadiators === undefined && kinds?.includes('passive-radiator')) {
+    const needed = say('refused.a-box-with-radiators-needs-theirs', { region: '' })
+    throw new DesignError('missing-input', { field: 'passiveRadiators', detail: needed })
+  }
 }
 
 const textOrder = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)

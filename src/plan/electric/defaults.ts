@@ -33,6 +33,12 @@ export const wiringDefaults = {
     why: 'before the coil of an isolating relay, which takes up to an ampere and a half, or the input of a charger that senses the engine',
     source: 'practice'
   },
+  runsFusedAtEnd: {
+    value: 3,
+    unit: '1',
+    why: 'from so many cables side by side on each is fused at its far end too: the others would feed a short in one',
+    source: 'practice'
+  },
   leadMm2: {
     value: 0.75,
     unit: 'mm²',

@@ -8,6 +8,10 @@ import type { PlanSupply } from '../../contract/systems/plan-request.ts'
 export const sizeOfRun = ({ runs, designation }: Pick<PowerRun, 'runs' | 'designation'>): string =>
   runs === 1 ? designation : `${runs} × ${designation}`
 
+/** Of the piece from an isolating relay to the block: the size of the trunk, and where that is several cables the one of the second battery's lead, which carries all of it. */
+export const relayPieceSize = (trunk: PowerRun, lead: PowerRun | undefined): string =>
+  trunk.runs > 1 && lead !== undefined ? lead.designation : trunk.designation
+
 export interface BranchRun extends PowerRun {
   /** Name of the amplifier it feeds. */
   readonly amplifier: string

@@ -10,6 +10,7 @@ import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import type { Part } from '../request/part.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
+import { wiringDefaults } from './defaults.ts'
 import { chargerInputA, type SecondLink } from './second-battery.ts'
 
 export type FusePart = Part<FuseRequest, FuseAnswer>
@@ -115,8 +116,10 @@ export function trunkRun(
     returnBy,
     returnLengthM: path.kind === 'cable' ? path.lengthM : leadM,
     ...present({ fuse }),
-    // the far end is fed by the second battery: a source as well
-    ...(link === undefined || link.kind === 'charger' ? {} : present({ endFuse: fuse }))
+    // the far end is fed by the second battery, and of three cables by the two others: a source as well
+    ...((link === undefined || link.kind === 'charger') && size.runs < wiringDefaults.runsFusedAtEnd.value
+      ? {}
+      : present({ endFuse: fuse }))
   }
 }
 

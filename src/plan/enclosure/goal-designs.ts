@@ -1,7 +1,7 @@
 /** The boxes worth trying first for a wish in plain words: searched in closed form, then sized, ported and laid out like any other. */
 
 import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
-import type { DesignGoal, PlannedKind } from '../../contract/systems/words.ts'
+import { type DesignGoal, isFlatFace, type PlannedKind } from '../../contract/systems/words.ts'
 import type { Air } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
@@ -58,7 +58,7 @@ function radiatorWays(brief: BoxBrief): readonly RadiatorWay<PlacedBox>[] | unde
       const placed = room(netM3)
       return placed && { ...placed, radiators: place }
     }
-    return { unit: radiators.unit, count: place.count, stands }
+    return { unit: radiators.unit, count: place.count, isFlat: isFlatFace(place.face), stands }
   })
 }
 

@@ -36,12 +36,17 @@ function lossQ(leakQ: number | undefined, portQ: number | undefined): number | u
   return 1 / (1 / leakQ + 1 / portQ)
 }
 
-function spotOf({ request }: Done<ResponsePart>): Spot | undefined {
+function spotOf({ radiators }: BoxBrief, { request }: Done<ResponsePart>): Spot | undefined {
   const { enclosure } = request
-  if (enclosure.kind !== 'closed' && enclosure.kind !== 'vented') return undefined
-  const { rear } = enclosure
-  if (rear === undefined) return undefined
-  const { netVolumeM3, leakQ, port } = rear
+  if (enclosure.kind === 'custom' || enclosure.rear === undefined) return undefined
+  const { netVolumeM3, leakQ, port, passiveRadiators } = enclosure.rear
+  if (passiveRadiators !== undefined) {
+    const { count = 1, massKg } = passiveRadiators
+    if (radiators === undefined) return undefined
+    // the limits of the response tell whether the cones lie flat
+    const isFlat = (request.limits?.passiveRadiatorXmaxM ?? Infinity) < radiators.unit.travelM
+    return { netVolumeM3, radiators: { unit: radiators.unit, count, massKg, isFlat }, ...present({ leakQ }) }
+  }
   if (port === undefined) return { netVolumeM3 }
   const { count = 1, areaM2, lengthM, endFactor } = port
   if (areaM2 === undefined || lengthM === undefined || endFactor === undefined) return undefined
@@ -53,7 +58,8 @@ function shownLimits({ request }: Done<ResponsePart>, limits: DriveLimits): EarL
   const { ratedV, duty } = limits
   const { airSpeedMPerS = limitDefaults.airSpeedMPerS.value } = request.limits ?? {}
   const sineV = ratedV === undefined ? undefined : ratedV * Math.sqrt(duty)
-  return { drive: { ...limits, duty: limitDefaults.dutyFactor.value, ...present({ ratedV: sineV }) }, airSpeedMPerS }
+  const drive = { ...limits, duty: limitDefaults.dutyFactor.value, ...present({ ratedV: sineV }) }
+  return { drive, airSpeedMPerS, travels: true }
 }
 
 function earOf(brief: BoxBrief, wish: DriverWish, limits: DriveLimits, response: Done<ResponsePart>): SpotEar {
@@ -128,7 +134,7 @@ function wayOf({ way, spot, drive, levelDb, againstPlanDb }: CostedWay, planned:
 export function planMargins(setting: Setting, told: Told): Margins | undefined {
   const { response } = told
   const { brief, joined } = setting
-  const spot = spotOf(response)
+  const spot = spotOf(brief, response)
   if (spot === undefined) return undefined
   const { wish, limits: held, leastM3 } = drivenGroup(setting)
   const { springShare: _, ...limits } = held

@@ -30,7 +30,8 @@ function given(
   { brief }: Setting,
   { kind, netVolumeM3, tuningHz, areaM2, place }: FoundDesign<PlacedBox>
 ): GivenEnclosure {
-  const { goal: _, qtc: _qtc, ...fixed } = brief.enclosure
+  const { goal: _, qtc: _qtc, portShape, portFace, airSpeedMPerS, ...rest } = brief.enclosure
+  const fixed = kind === 'passive-radiator' ? rest : { ...rest, ...present({ portShape, portFace, airSpeedMPerS }) }
   const opening = {
     portShape: place.portShape,
     portAreaM2: areaM2,

@@ -23,7 +23,7 @@ export interface Card {
   /** Cables that a clamp takes together: those of the trunk, or of the amplifiers where a second battery or a converter stands between. */
   readonly mainIds: readonly string[]
   readonly mainName: Said
-  /** By amplifier: the last cables before it and behind it. */
+  /** By amplifier: the last ways before it and the first behind it. */
   readonly feedIds: readonly (readonly string[])[]
   readonly backIds: readonly (readonly string[])[]
   readonly capacitor: boolean
@@ -71,8 +71,9 @@ function feedingOf(request: CircuitRequest, plus: string): Feeding {
   return { name: 'battery', plus: first?.plus ?? '', minus: first?.minus ?? '', nominalV: systemVoltageV }
 }
 
-const cablesAt = ({ cables = [] }: CircuitRequest, end: 'from' | 'to', point: string) =>
-  cables.filter(each => each[end] === point).map(({ id }) => id)
+/** The last ways before a point or the first behind it: cables, or the fuses at their far ends. */
+const waysAt = ({ cables = [], fuses = [] }: CircuitRequest, end: 'from' | 'to', point: string) =>
+  [...cables, ...fuses].filter(each => each[end] === point).map(({ id }) => id)
 
 export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
   const parts = circuitParts(request, assumptions())
@@ -93,7 +94,7 @@ export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
       request.starter === undefined
         ? undefined
         : solvedLevel(parts, { level: 'cold-start', engine: 'cranking' }, reference),
-    mainIds: apart ? amplifiers.flatMap(({ plus }) => cablesAt(request, 'to', plus)) : trunk,
+    mainIds: apart ? amplifiers.flatMap(({ plus }) => waysAt(request, 'to', plus)) : trunk,
     mainName: apart
       ? amplifiers.length === 1
         ? say('reading.the-plus-lead-of', { name: names[0] ?? '' })
@@ -101,8 +102,8 @@ export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
       : trunk.length > 1
         ? say('reading.the-cables-of-the-trunk-all')
         : say('reading.the-main-cable'),
-    feedIds: amplifiers.map(({ plus }) => cablesAt(request, 'to', plus)),
-    backIds: amplifiers.map(({ minus }) => cablesAt(request, 'from', minus)),
+    feedIds: amplifiers.map(({ plus }) => waysAt(request, 'to', plus)),
+    backIds: amplifiers.map(({ minus }) => waysAt(request, 'from', minus)),
     capacitor,
     when: request.starter === undefined ? moments.ready : moments.engine
   }

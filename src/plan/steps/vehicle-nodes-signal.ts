@@ -131,9 +131,10 @@ const tapLoudspeaker = ({ circuit: { signalLead } }: VehicleFacts): BuildNode =>
     cautions: ['bridge-tied-source']
   })
 
-function turnOnWay({ turnOn }: VehicleFacts): Said {
+function turnOnWay({ turnOn, circuit: { turnOnRelay } }: VehicleFacts): Said {
   const fuse = turnOn?.relay === undefined ? '' : say('vehicle.its-own-a-fuse-in-the', { fuseA: turnOn.relay.fuseA })
-  if (turnOn?.method === 'accessory-relay') return say('vehicle.a-relay-with-its-diode-switched', { fuse })
+  const { tapFuseA } = turnOnRelay ?? {}
+  if (tapFuseA !== undefined) return say('vehicle.a-relay-with-its-diode-switched', { fuse, tapFuseA })
   if (turnOn?.method === 'relay') return say('vehicle.the-switched-output-of-the-source', { fuse })
   return say('vehicle.from-the-switched-output-of-the')
 }

@@ -321,7 +321,7 @@ describe('the cheek of a slot with bends', () => {
     ])
   })
 
-  it('is as large as the channel, whatever its bends (shoelace on the outline, walls that lean)', () => {
+  it('is as large as the channel (cheekStrips), whatever its bends (shoelace on the outline, walls that lean)', () => {
     for (const [lengthM, legs, more] of [
       [0.3, 1, {}],
       [0.6, 2, {}],

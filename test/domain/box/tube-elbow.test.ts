@@ -37,3 +37,12 @@ describe('a tube with an elbow', () => {
     expect(codes).toContain('driver-hits-box')
   })
 })
+
+describe('the bend of an elbow (elbowRoute)', () => {
+  it('of R 100 mm counts 157.08 mm of the length', () => {
+    const bent = { ...box, port: { ...(box.port as object), elbowRadiusM: 0.1 } as NonNullable<BoxRequest['port']> }
+    const first = 0.344 - 0.1 - 0.053 - 0.02
+    const second = 0.5 - 0.018 - 0.15708 - first
+    expect(available(bent, 'port: inner mouth to the wall it faces')).toBeCloseTo(0.9 - 0.018 - 0.2 - 0.1 - second, 6)
+  })
+})

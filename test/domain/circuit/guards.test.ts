@@ -108,6 +108,11 @@ describe('a fuse at every source', () => {
     const tail = (lengthM: number) => [{ from: 's', to: 'a', lengthM }]
     expect(bareSources({ sources, unfused: tail(0.15), loads: ['x'] }, 0.45)).toEqual([])
     expect(bareSources({ sources, unfused: tail(1.4), loads: ['x'] }, 0.45)).toEqual(['one'])
+    // along the conductor from the post: 33 CFR 183.455(b); tails of parallel cables each count for themselves
+    const beside = Array.from({ length: 8 }, (_, index) => ({ from: 's', to: `a${index}`, lengthM: 0.11 }))
+    expect(bareSources({ sources, unfused: beside, loads: ['x'] }, 0.45)).toEqual([])
+    const behind = [...tail(0.3), { from: 'b', to: 'a', lengthM: 0.3 }]
+    expect(bareSources({ sources, unfused: behind, loads: ['x'] }, 0.45)).toEqual(['one'])
     const unfused = [...tail(0.15), { from: 'b', to: 'x', lengthM: 5 }, { from: 't', to: 'x', lengthM: 0.7 }]
     expect(bareSources({ sources: [...sources, { id: 'two', plus: 't' }], unfused, loads: ['x'] }, 0.45)).toEqual([
       'two'

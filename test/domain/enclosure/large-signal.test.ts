@@ -150,7 +150,7 @@ describe('the largest level', () => {
   }
 })
 
-describe('jets in the ports', () => {
+describe('jets in the ports (jetSolver)', () => {
   const frequencyHz = 27
   const { result } = withLimits({ portLossFactor: 1.5 }, { frequenciesHz: [frequencyHz] })
   const lossDb = result.curves.portCompressionDb?.[0] as number

@@ -152,3 +152,13 @@ describe('a chamber too small for its drivers', () => {
     expect(told(0.0011)).toBe(false)
   })
 })
+
+describe('a chamber smaller than its cones', () => {
+  it('is told with its litres and with the least: six times what a cone of 490 cm² sweeps in 14 mm, 4.116 L', () => {
+    const told = ask({ kind: 'closed', rear: { netVolumeM3: 0.002 } }).cautions.find(
+      ({ code }) => code === 'chamber-too-small'
+    )
+    expect(told?.figures).toEqual({ volumeL: 2, leastL: 4.12 })
+    expect(told?.message).toContain('4.12 L')
+  })
+})

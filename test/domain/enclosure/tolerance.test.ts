@@ -60,7 +60,7 @@ describe('a tolerance run', () => {
   })
 
   // Tuning f = c/(2π)·√(S/((L + k√(S/π))·V)): differentiated by hand
-  it('knows how a tuning depends on volume, length, area and temperature (closed form)', () => {
+  it('knows how a tuning depends on volume, length, area and temperature (elasticities; closed form)', () => {
     const { sensitivities, figures } = run(vented)
     const of = (parameter: string) =>
       sensitivities.find(row => row.figure === 'tuning' && row.parameter === parameter)?.elasticity ?? 0

@@ -92,3 +92,27 @@ describe('lower bound', () => {
     expect(sheetBound(kinds, sheets, 1).leastSheets).toBe(2)
   })
 })
+
+describe('the least cost', () => {
+  // three pieces of 50 × 100; a sheet of 100 × 100 for 10, of which there is one, and sheets of 200 × 100 for 30
+  const pieces = [{ length: 50, width: 100, copies: 3, straight: true, turned: false }]
+  const sheets = (stock: number) =>
+    [
+      { length: 200, width: 100, cost: 30, stock: 9 },
+      { length: 100, width: 100, cost: 10, stock }
+    ] as never
+
+  it('takes the cheapest square metre first, as far as it is in stock: 10 for two pieces, a quarter of 30 for the third', () => {
+    expect(sheetBound(pieces, sheets(1), 0).leastCost).toBeCloseTo(17.5, 9)
+    expect(sheetBound(pieces, sheets(2), 0).leastCost).toBeCloseTo(15, 9)
+    expect(sheetBound(pieces, sheets(0), 0).leastCost).toBeCloseTo(22.5, 9)
+  })
+
+  it('is never below the dearest of what has to stand alone: three pieces of 60 × 55 on 100 × 100 are three sheets', () => {
+    const alone = [{ length: 60, width: 55, copies: 3, straight: true, turned: false }]
+    const one = [{ length: 100, width: 100, cost: 10, stock: 9 }] as never
+    expect(sheetBound(alone, one, 1)).toMatchObject({ leastSheets: 3, leastCost: 30, proof: 'large-pieces' })
+    const [areaSheets] = [(3 * 61 * 56) / 101 ** 2]
+    expect(sheetBound(alone, one, 1).areaSheets).toBeCloseTo(areaSheets, 9)
+  })
+})

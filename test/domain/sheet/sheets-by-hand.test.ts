@@ -66,3 +66,16 @@ it('warns of strips narrower than 60 mm, which no hand holds at a saw (common pr
   const codes = (widthM: number) => plan([panel(0.5, widthM)]).cautions.map(({ code }) => code)
   expect([codes(0.059), codes(0.061)]).toEqual([['narrow-strip'], []])
 })
+
+it('numbers the copies of a board from one on, over all its sheets, and places none beyond the trimmed edge', () => {
+  const { layouts } = plan([panel(1.3, 0.65, 3), { ...panel(0.4, 0.3, 2), name: 'shelf' }]).result
+  const pieces = layouts.flatMap(layout => layout.pieces)
+  const copiesOf = (name: string) => pieces.filter(piece => piece.panel === name).map(({ copy }) => copy)
+  expect(copiesOf('board').toSorted()).toEqual([1, 2, 3])
+  expect(copiesOf('shelf').toSorted()).toEqual([1, 2])
+  for (const { xM, yM, lengthM, widthM } of pieces) {
+    expect(Math.min(xM, yM)).toBeGreaterThanOrEqual(0.01 - 1e-9)
+    expect(xM + lengthM).toBeLessThanOrEqual(2.43 + 1e-9)
+    expect(yM + widthM).toBeLessThanOrEqual(1.21 + 1e-9)
+  }
+})

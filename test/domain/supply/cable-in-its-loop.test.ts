@@ -133,3 +133,13 @@ describe('the drop of a loop with a body', () => {
     expect(guessed.told?.message).toMatch(/mΩ/)
   })
 })
+
+describe('a load of constant power', () => {
+  it('needs the section that leaves it its voltage: ρ·s·L·I/ΔV with the current it draws there, P/(V − ΔV)', () => {
+    // 600 W at 12 V less 3 %; copper of 1/58 Ω·mm²/m, 2 % for the strands, 12 m out and back; the 3 % are on the cable alone
+    const { minimumAreaM2 } = answer({ loadModel: 'constant-power' }).result
+    const currentA = 600 / (12 - 0.36)
+    const byHand = ((1.02 / 58) * 12) / (0.36 / currentA)
+    expect((minimumAreaM2 ?? 0) * 1e6).toBeCloseTo(byHand, 2)
+  })
+})

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest'
 import { computeResponse } from '../../../src/http/operations/enclosures/enclosure-response.ts'
 import { planSystem } from '../../../src/http/operations/systems/plans.ts'
-import { estatePlan, hatchbackPlan } from '../../../src/http/operations/systems/plans-examples.ts'
+import { estatePlan, hatchbackPlan, radiatorPlan } from '../../../src/http/operations/systems/plans-examples.ts'
 import { risesToHz } from '../../../src/plan/designer/evaluate/crossing.ts'
 import { sweepRequests } from '../../support/sweep-requests.ts'
 
@@ -20,7 +20,8 @@ const car = { space: { widthMm: 900, heightMm: 430, depthMm: 450 }, cabin: { len
 const plans = {
   'two drivers in a vented box': planned(estatePlan),
   'a closed box larger than its power likes': planned({ ...closed55, car }),
-  'a small driver held below its rating': planned(sweepRequests[0]?.request)
+  'a small driver held below its rating': planned(sweepRequests[0]?.request),
+  'a box with passive radiators': planned(radiatorPlan)
 }
 
 /** The request of the response part, changed. */
@@ -75,8 +76,8 @@ describe.each(Object.entries(plans))('the margins of %s', (_name, plan) => {
 
   it('hold the tuning a tenth up and down with the volume it has', () => {
     const tuned = plan.whatIf.filter(({ change }: Answer) => change === 'tuning')
-    const isVented = plan.choice?.figures.kind === 'vented'
-    expect(tuned).toHaveLength(isVented ? 2 : 0)
+    const isOpened = ['vented', 'passive-radiator'].includes(plan.choice?.figures.kind)
+    expect(tuned).toHaveLength(isOpened ? 2 : 0)
     for (const { tuningHz, factor, netVolumeL } of tuned) {
       expect(tuningHz / plan.whatIf[0].tuningHz).toBeCloseTo(factor, 5)
       expect(netVolumeL).toBe(plan.whatIf[0].netVolumeL)

@@ -9,9 +9,8 @@ import { designGridHz } from '../../../src/plan/designer/evaluate/design-grid.ts
 import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
 import { programme } from '../../../src/plan/designer/evaluate/held-level.ts'
 import { boxFacts } from '../../../src/plan/designer/room/box-facts.ts'
-import { boxRoom } from '../../../src/plan/designer/room/box-room.ts'
-import type { Goal } from '../../../src/plan/designer/search/defaults.ts'
-import { goals } from '../../../src/plan/designer/search/defaults.ts'
+import { boxRoom, tightRoom } from '../../../src/plan/designer/room/box-room.ts'
+import { type Goal, goals } from '../../../src/plan/designer/search/defaults.ts'
 import type { DesignProblem, Place } from '../../../src/plan/designer/search/design-problem.ts'
 import { searchBoxes } from '../../../src/plan/designer/search/search-boxes.ts'
 import { designScale } from '../../../src/plan/designer/search/weigh-design.ts'
@@ -123,6 +122,53 @@ function heldOf({ wish, netL, tuningHz, areaCm2 }: Customary): number | undefine
   const box = tuningHz === undefined ? scale.closed(netL / 1000) : scale.vented(netL / 1000, tuningHz)
   return box?.held.levelDb
 }
+
+/** Radiators of the size of the driver or larger, soft, as heavy as its cone and more. */
+function withRadiators(wish: Case, problem: DesignProblem<Place>) {
+  const areaM2 = 0.62 * wish.cutOutM ** 2 * between(1, 1.6)
+  const unit = { areaM2, massKg: 4 * areaM2, complianceMPerN: between(3e-4, 1e-3), rmsKgPerS: between(1, 4) }
+  const whole = { ...unit, travelM: between(0.012, 0.03), mostAddedKg: 12 * areaM2 }
+  const ways = [1, 2].map(count => {
+    const flat = { kind: 'passive-radiator', count, cutOutDiameterM: wish.cutOutM, mountingDepthM: 0.09 } as const
+    const side = { ...flat, flangeDiameterM: wish.cutOutM + 0.03, sdM2: areaM2, face: 'right' } as const
+    const box = boxOf(wish)
+    return {
+      unit: whole,
+      count,
+      isFlat: false,
+      stands: tightRoom(boxFacts({ ...box, drivers: [...(box.drivers ?? []), side] }, undefined))
+    }
+  })
+  return { unit: whole, problem: { ...problem, kind: 'passive-radiator', radiators: ways } as DesignProblem<Place> }
+}
+
+/** 60 volumes by 60 tunings of boxes with radiators. */
+function densestRadiated(problem: DesignProblem<Place>): number {
+  const radiated = designScale(problem)['passive-radiator']
+  const scores = Array.from({ length: 3600 }, (_, i) => {
+    const [v, t] = [Math.floor(i / 60), i % 60]
+    return radiated(0.006 * 50 ** (v / 59), 14 * (60 / 14) ** (t / 59))?.score ?? Number.NEGATIVE_INFINITY
+  })
+  return Math.max(...scores)
+}
+
+describe('the search over boxes with passive radiators', () => {
+  it.each(cases)('comes within half a decibel of a dense grid, and every box keeps its radiators whole (%#)', wish => {
+    const { problem, unit } = withRadiators(wish, problemOf(wish, { ...goals.loud.value, doublingDb: 0 }))
+    const found = searchBoxes(problem)
+    expect(found.length).toBeGreaterThan(0)
+    expect(found[0]?.score).toBeGreaterThan(densestRadiated(problem) - 0.5)
+    for (const { kind, tuningHz = 0, netVolumeM3 } of found) {
+      expect(kind).toBe('passive-radiator')
+      const carried = [1, 2].map(count => {
+        // the mass that resonates with air and suspension at the tuning, from springs in parallel
+        const springs = 1 / unit.complianceMPerN + (count * standardAir.stiffnessPa * unit.areaM2 ** 2) / netVolumeM3
+        return springs / (2 * Math.PI * tuningHz) ** 2 - unit.massKg
+      })
+      expect(carried.some(addedKg => addedKg >= -1e-9 && addedKg <= unit.mostAddedKg + 1e-9)).toBe(true)
+    }
+  })
+})
 
 describe('the search over boxes that the space takes', () => {
   it.each(cases.slice(0, 6))('comes within a decibel of a dense grid where loudness alone counts (%#)', wish => {

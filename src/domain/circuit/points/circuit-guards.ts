@@ -134,7 +134,7 @@ export function farFaults(parts: CircuitParts, reference: string): readonly FarF
   })
 }
 
-/** Pairs down the tree: without the first the second has no source left on either side. Fuses side by side are none. */
+/** Pairs down the tree: without the first the second has no source left, on either side since it joins both. Fuses side by side are none. */
 export function fuseSeries(parts: CircuitParts): readonly FuseSeries[] {
   const fuses = parts.request.fuses ?? []
   const [ways, poles] = [plusWays(parts), plusPoles(parts)]
@@ -144,7 +144,7 @@ export function fuseSeries(parts: CircuitParts): readonly FuseSeries[] {
       ways.filter(({ id }) => id !== first.id)
     )
     return fuses
-      .filter(({ id, from, to }) => id !== first.id && !live.has(from) && !live.has(to))
+      .filter(({ id, from }) => id !== first.id && !live.has(from))
       .map(({ id, ratingA }) => ({ before: first.id, behind: id, ratio: first.ratingA / ratingA }))
   })
 }

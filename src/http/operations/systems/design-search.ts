@@ -1,7 +1,8 @@
 /** POST /v1/designs/search */
 import { SearchResultBody } from '../../../contract/systems/design-result.ts'
 import { SearchBody } from '../../../contract/systems/design-search.ts'
-import { MOST_WEIGHED, searchedKinds } from '../../../contract/systems/words.ts'
+import { MOST_WEIGHED } from '../../../contract/systems/words.ts'
+import { kindsOf } from '../../../plan/designer/search-combinations.ts'
 import { searchDesigns as compute } from '../../../plan/designer/shelf/search-designs.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { estateSearch, hatchbackSearch } from './design-search-examples.ts'
@@ -15,9 +16,9 @@ export const searchDesigns = defineOperation({
   description: `Puts every driver, in every count, on every amplifier, into the box that a plan would choose for the goal, in closed form: up to ${MOST_WEIGHED} systems. What is foreseen to break a limit is dropped, with the first limit and the amount. The others are put in order, by the figure of \`rankBy\` or a weighted sum in decibels of equal worth. The first are laid out, braced and heard as a plan does it, until as many stand as are shown; each carries the request that plans it. \`unbeaten\` lists the systems of which no other is as good in every figure. Where limits leave nothing, \`relaxation\` says the least that gives way. \`shard\` searches one of several equal parts.`,
   body: SearchBody,
   result: SearchResultBody,
-  costMs: ({ drivers, driverCounts = [1, 2], amplifiers, kinds = searchedKinds, show = 10, shard }) => {
+  costMs: ({ drivers, driverCounts = [1, 2], amplifiers, show = 10, shard, ...asked }) => {
     const own = drivers.length / (shard?.of ?? 1)
-    const systems = own * driverCounts.length * amplifiers.length * kinds.length
+    const systems = own * driverCounts.length * amplifiers.length * kindsOf(asked).length
     return 20 * own + systems + 40 * Math.min(show, systems)
   },
   laws: searchLaws,

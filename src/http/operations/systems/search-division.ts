@@ -2,7 +2,8 @@
 import type { Static } from 'typebox'
 import type { PartBody } from '../../../contract/systems/design-part.ts'
 import type { SearchBody } from '../../../contract/systems/design-search.ts'
-import { MOST_SHARDS, searchedKinds } from '../../../contract/systems/words.ts'
+import { MOST_SHARDS } from '../../../contract/systems/words.ts'
+import { kindsOf } from '../../../plan/designer/search-combinations.ts'
 import { lastTurnShown } from '../../../plan/designer/shelf/found-so-far.ts'
 import { toSi } from '../../wire/request/to-si.ts'
 import { searchDesigns } from './design-search.ts'
@@ -15,8 +16,8 @@ const WATCHED_PARTS = 4
 type Search = Static<typeof SearchBody>
 export type FoundPart = Static<typeof PartBody>
 
-function systemsOf({ drivers, driverCounts = [1, 2], amplifiers, kinds }: Search): number {
-  return drivers.length * driverCounts.length * amplifiers.length * (kinds ?? searchedKinds).length
+function systemsOf({ drivers, driverCounts = [1, 2], amplifiers, ...asked }: Search): number {
+  return drivers.length * driverCounts.length * amplifiers.length * kindsOf(asked).length
 }
 
 export const searchDivision = {

@@ -130,6 +130,11 @@ export const changes: readonly VersionChanges[] = [
       },
       {
         operationId: 'planSystem',
+        figures: ['/circuit/trunk/endFuse', '/billOfMaterials'],
+        text: 'three or more cables side by side have a fuse at each end'
+      },
+      {
+        operationId: 'planSystem',
         figures: ['/parts/signal/request/turnOn'],
         text: 'a plan with several amplifiers counts 50 mA for the turn-on input of each, one before'
       }

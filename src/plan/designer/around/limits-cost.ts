@@ -44,6 +44,9 @@ function alone({ ear: { limits }, spot, airSpeedMPerS }: CostProblem): readonly 
     ...one('coil-heat', present({ heatW })),
     ...one('rated-voltage', present({ ratedV })),
     ...one('amplifier-voltage', present({ amplifierV })),
+    ...(spot.radiators === undefined
+      ? []
+      : [['passive-radiator-excursion', { drive: { duty }, travels: true }] as const]),
     ...(spot.port === undefined ? [] : [['port-air-speed', { drive: { duty }, airSpeedMPerS }] as const])
   ]
 }
@@ -63,7 +66,8 @@ const HALVINGS = 20
 /** The largest closed box whose air holds the cone at all the power, where it is smaller than the planned one. */
 function holdingM3({ ear, spot, borneV, leastM3 }: CostProblem): number | undefined {
   const holds = (netVolumeM3: number) => ear.reached({ netVolumeM3 }, { drive: ear.limits }).voltageV >= borneV * 0.9999
-  if (spot.port !== undefined || holds(spot.netVolumeM3) || !holds(leastM3)) return undefined
+  if (spot.port !== undefined || spot.radiators !== undefined || holds(spot.netVolumeM3) || !holds(leastM3))
+    return undefined
   let [low, high] = [leastM3, spot.netVolumeM3]
   for (let step = 0; step < HALVINGS; step++) {
     const middle = Math.sqrt(low * high)

@@ -1,12 +1,12 @@
 /** Hears boxes around the planned one in closed form, with the filters that are set. */
-
+import type { Air } from '../../../domain/air/air.ts'
 import { REFERENCE_PRESSURE_PA } from '../../../domain/constants.ts'
 import { present } from '../../../domain/present.ts'
-import { type BoxCurves, boxCurves, type DriveLimits, hearBox } from '../evaluate/box-response.ts'
+import { type BoxCurves, boxCurves, type DriveLimits } from '../evaluate/box-response.ts'
 import { risesToHz } from '../evaluate/crossing.ts'
 import { type DriverTables, type DriverWish, driverTables } from '../evaluate/driver-tables.ts'
 import { gainLimit2, highPass2, leastGain, type Programme, programme } from '../evaluate/held-level.ts'
-import { designOf, openAreaM2, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
+import { hearSpot, openAreaM2, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
 
 interface EarProblem {
   readonly wish: DriverWish
@@ -50,13 +50,15 @@ export interface SpotEar {
   readonly allowed2: (spot: Spot) => Float64Array
   readonly played: Programme
   readonly limits: DriveLimits
-  readonly soundSpeedMPerS: number
+  readonly air: Air
 }
 
 export interface EarLimits {
   readonly drive: DriveLimits
   /** Absent: the air of the port does not limit. */
   readonly airSpeedMPerS?: number
+  /** Whether the travel of radiators limits. */
+  readonly travels?: boolean
 }
 
 const GRID = { fromHz: 10, stepsPerOctave: 24, steps: 104 } as const
@@ -79,7 +81,6 @@ interface Heard {
 
 export function spotEar(problem: EarProblem): SpotEar {
   const { wish, limits, airSpeedMPerS, shown, lowPass, plateauPa } = problem
-  const { soundSpeedMPerS } = wish.air
   const on = (frequenciesHz: Float64Array, fromHz: number): Heard => ({
     tables: driverTables(wish, frequenciesHz),
     played: programme(frequenciesHz, lowPass, { fromHz, slopeOrder: 0 })
@@ -91,21 +92,22 @@ export function spotEar(problem: EarProblem): SpotEar {
   const compared = on(Float64Array.from(problem.comparedHz), 0)
   const seatDb = problem.seatGainDb(compared.tables.frequenciesHz)
 
-  const curvesOf = ({ tables }: Heard, spot: Spot, held: DriveLimits): BoxCurves => {
+  const curvesOf = ({ tables }: Heard, spot: Spot, held: EarLimits): BoxCurves => {
     const curves = boxCurves(tables.frequenciesHz.length)
-    hearBox(tables, designOf(spot, soundSpeedMPerS), held, curves)
+    hearSpot(tables, spot, held, curves)
     return curves
   }
-  const allowed = (heard: Heard, spot: Spot, { drive, airSpeedMPerS: speed = Infinity }: EarLimits) => {
+  const allowed = (heard: Heard, spot: Spot, limited: EarLimits) => {
+    const { airSpeedMPerS: speed = Infinity } = limited
     const gain2 = new Float64Array(heard.played.weight2.length)
     const areaSpeed2 = (speed * (openAreaM2(spot) ?? Infinity)) ** 2
-    gainLimit2(curvesOf(heard, spot, drive), heard.played, areaSpeed2, gain2)
+    gainLimit2(curvesOf(heard, spot, limited), heard.played, areaSpeed2, gain2)
     return gain2
   }
-  const all = { drive: limits, airSpeedMPerS }
+  const all = { drive: limits, airSpeedMPerS, travels: true }
 
   const levels = (spot: Spot, { voltageV, highPassHz = 0 }: SpotDrive): readonly number[] => {
-    const { level2 } = curvesOf(compared, spot, shown.drive)
+    const { level2 } = curvesOf(compared, spot, shown)
     const gain2 = allowed(compared, spot, shown)
     return problem.comparedHz.map((hz, k) => {
       const played2 = Math.min(voltageV ** 2 * highPass2(highPassHz, hz), gain2[k] as number)
@@ -118,7 +120,7 @@ export function spotEar(problem: EarProblem): SpotEar {
 
   const hear = (spot: Spot, drive: SpotDrive): HeardSpot => {
     const { highPassHz = 0, voltageV } = drive
-    const curves = curvesOf(grid, spot, limits)
+    const curves = curvesOf(grid, spot, all)
     const filtered2 = curves.level2.map(
       (level2, k) => level2 * (whole.weight2[k] as number) * highPass2(highPassHz, earGridHz[k] as number)
     )
@@ -127,7 +129,7 @@ export function spotEar(problem: EarProblem): SpotEar {
       levelDb: levels(spot, drive),
       heldV: least(earGridHz, allowed(grid, spot, all), highPassHz).voltageV,
       ...present({
-        tuningHz: spotTuningHz(spot, soundSpeedMPerS),
+        tuningHz: spotTuningHz(spot, wish.air),
         f3Hz: risesToHz(earGridHz, filtered2, (plateauPa / REFERENCE_PRESSURE_PA) ** 2 / 2),
         coneOfXmax: limits.coneM === undefined ? undefined : one({ drive: { coneM: limits.coneM, duty: 1 } }),
         airSpeedMPerS: spot.port && one({ drive: { duty: 1 }, airSpeedMPerS: 1 })
@@ -141,6 +143,6 @@ export function spotEar(problem: EarProblem): SpotEar {
     allowed2: spot => allowed(grid, spot, all),
     played: grid.played,
     limits,
-    soundSpeedMPerS
+    air: wish.air
   }
 }

@@ -1,7 +1,14 @@
-/** A box on or near the planned one, in the few figures that its sound follows from. */
+/** A box on or near the planned one, in the few figures that its sound follows from, and how it is heard. */
+import type { Air } from '../../../domain/air/air.ts'
+import { radiatorTuning } from '../../../domain/enclosure/alignment/passive-radiator.ts'
+import type { RadiatorUnit } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
+import { radiatorTuning as radiatorTuningHz } from '../../../domain/enclosure/model/formulas.ts'
 import { effectiveLengthM, endLengthM, tuningHz } from '../../../domain/port/port-length.ts'
 import { present } from '../../../domain/present.ts'
-import type { BoxDesign } from '../evaluate/box-response.ts'
+import { type BoxCurves, type DriveLimits, hearBox } from '../evaluate/box-response.ts'
+import type { DriverTables } from '../evaluate/driver-tables.ts'
+import { hearLoaded } from '../evaluate/loaded-response.ts'
+import { radiatorLoad } from '../evaluate/radiator-load.ts'
 
 interface SpotPort {
   readonly count: number
@@ -16,8 +23,17 @@ export interface Spot {
   readonly netVolumeM3: number
   /** Leaks and the friction of the port together. */
   readonly leakQ?: number
-  /** Absent: closed. */
+  /** Absent with the radiators: closed. */
   readonly port?: SpotPort
+  readonly radiators?: SpotRadiators
+}
+
+interface SpotRadiators {
+  readonly unit: RadiatorUnit
+  readonly count: number
+  readonly isFlat: boolean
+  /** Of one, with what is added. */
+  readonly massKg: number
 }
 
 /** Gain before the filters, and the protective high-pass that is set. */
@@ -28,21 +44,47 @@ export interface SpotDrive {
 
 export const openAreaM2 = ({ port }: Spot): number | undefined => port && port.count * port.areaM2
 
-export const spotTuningHz = ({ netVolumeM3, port }: Spot, soundSpeedMPerS: number): number | undefined =>
-  port && tuningHz(port.lengthM + endLengthM(port.areaM2, port.endFactor), netVolumeM3, port, soundSpeedMPerS)
+export function spotTuningHz({ netVolumeM3, port, radiators }: Spot, { soundSpeedMPerS, stiffnessPa }: Air) {
+  if (port !== undefined) {
+    return tuningHz(port.lengthM + endLengthM(port.areaM2, port.endFactor), netVolumeM3, port, soundSpeedMPerS)
+  }
+  if (radiators === undefined) return undefined
+  const { unit, count, massKg } = radiators
+  const vasM3 = count * stiffnessPa * unit.areaM2 ** 2 * unit.complianceMPerN
+  const freeHz = 1 / (2 * Math.PI * Math.sqrt(massKg * unit.complianceMPerN))
+  return radiatorTuningHz.of({ fp: freeHz, Vap: vasM3, V: netVolumeM3 })
+}
 
-/** The same box with its port cut for another tuning. */
-export function retuned(spot: Spot, wantedHz: number, soundSpeedMPerS: number): Spot {
-  const { port, netVolumeM3 } = spot
+/** The same box with its port cut, or its radiators weighted, for another tuning. */
+export function retuned(spot: Spot, wantedHz: number, { soundSpeedMPerS, stiffnessPa }: Air): Spot {
+  const { port, radiators, netVolumeM3 } = spot
+  if (radiators !== undefined) {
+    const { unit, count } = radiators
+    const size = { count, areaM2: unit.areaM2 }
+    const { massKg } = radiatorTuning(wantedHz, netVolumeM3, size, unit.complianceMPerN, stiffnessPa)
+    return { ...spot, radiators: { ...radiators, massKg } }
+  }
   if (port === undefined) return spot
   const ends = endLengthM(port.areaM2, port.endFactor)
   return { ...spot, port: { ...port, lengthM: effectiveLengthM(wantedHz, netVolumeM3, port, soundSpeedMPerS) - ends } }
 }
 
-export const designOf = (spot: Spot, soundSpeedMPerS: number): BoxDesign => {
-  const hz = spotTuningHz(spot, soundSpeedMPerS)
-  return {
-    netVolumeM3: spot.netVolumeM3,
-    ...present({ tuningHz: hz, leakQ: hz === undefined ? undefined : spot.leakQ })
+/** What the spot is at one volt, its limits in it; the travel of radiators only where it is asked for. */
+export function hearSpot(
+  tables: DriverTables,
+  spot: Spot,
+  { drive, travels = false }: { readonly drive: DriveLimits; readonly travels?: boolean },
+  into: BoxCurves
+): void {
+  const { netVolumeM3, leakQ, radiators } = spot
+  const tuned = present({ tuningHz: spotTuningHz(spot, tables.air) })
+  const leak = tuned.tuningHz === undefined ? {} : present({ leakQ })
+  if (radiators === undefined || tuned.tuningHz === undefined) {
+    hearBox(tables, { netVolumeM3, ...tuned, ...leak }, drive, into)
+    return
   }
+  const { unit, count, isFlat } = radiators
+  const set = { isFlat, ...{ netVolumeM3, tuningHz: tuned.tuningHz, count }, ...leak }
+  const held = travels ? unit : { ...unit, travelM: Infinity }
+  hearLoaded(tables, radiatorLoad(tables.air, { ...set, unit: held }, drive), drive, into)
 }

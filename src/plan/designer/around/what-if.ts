@@ -1,5 +1,6 @@
 /** The planned box with one figure a tenth down or up, all else as it is set. */
 import type { WhatIfChange } from '../../../contract/systems/words.ts'
+import type { Air } from '../../../domain/air/air.ts'
 import { aroundDefaults } from './defaults.ts'
 import { retuned, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
 import type { HeardSpot, SpotEar } from './spot-ear.ts'
@@ -12,14 +13,19 @@ interface HeardChange extends HeardSpot {
 
 type Changed = readonly [WhatIfChange, number, Spot, SpotDrive]
 
-function changed(spot: Spot, drive: SpotDrive, factor: number, soundSpeedMPerS: number): readonly Changed[] {
-  const { port } = spot
+function changed(spot: Spot, drive: SpotDrive, factor: number, air: Air): readonly Changed[] {
+  const { port, radiators } = spot
   const larger = { ...spot, netVolumeM3: factor * spot.netVolumeM3 }
   const louder = { ...drive, voltageV: Math.sqrt(factor) * drive.voltageV }
   const volume = ['volume', factor, larger, drive] as const
   const power = ['power', factor, spot, louder] as const
-  if (port === undefined) return [volume, power]
-  const tuned = retuned(spot, factor * (spotTuningHz(spot, soundSpeedMPerS) ?? 0), soundSpeedMPerS)
+  if (port === undefined && radiators === undefined) return [volume, power]
+  const tuned = retuned(spot, factor * (spotTuningHz(spot, air) ?? 0), air)
+  if (port === undefined) {
+    // a radiator gets no lighter than it is
+    const isHad = (tuned.radiators?.massKg ?? 0) >= (tuned.radiators?.unit.massKg ?? 0)
+    return [volume, ...(isHad ? [['tuning', factor, tuned, drive] as const] : []), power]
+  }
   return [
     volume,
     // a port of no length cannot be cut shorter
@@ -32,7 +38,7 @@ function changed(spot: Spot, drive: SpotDrive, factor: number, soundSpeedMPerS: 
 
 /** @returns the box as it is, then each figure down and up */
 export function heardChanges(ear: SpotEar, spot: Spot, drive: SpotDrive): readonly HeardChange[] {
-  const rows = aroundDefaults.factors.value.flatMap(factor => changed(spot, drive, factor, ear.soundSpeedMPerS))
+  const rows = aroundDefaults.factors.value.flatMap(factor => changed(spot, drive, factor, ear.air))
   const order = [...new Set(rows.map(([change]) => change))]
   const sorted = order.flatMap(name => rows.filter(([change]) => change === name))
   return [['none', 1, spot, drive] as const, ...sorted].map(([change, factor, at, driven]) => ({

@@ -18,7 +18,7 @@ export interface DriveLimits {
   readonly springShare?: number
 }
 
-export interface BoxDesign {
+interface BoxDesign {
   readonly netVolumeM3: number
   /** Absent: closed. */
   readonly tuningHz?: number

@@ -1,34 +1,26 @@
 /** A box with passive radiators as the load on the cones. */
 import type { Air } from '../../../domain/air/air.ts'
+import { radiatorTuning } from '../../../domain/enclosure/alignment/passive-radiator.ts'
+import { type RadiatorUnit, travelLeftM } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
 import type { DriveLimits } from './box-response.ts'
 import type { LoadAt } from './loaded-response.ts'
 
-/** Equal radiators, loaded as they are built in. */
-interface LoadedRadiators {
-  readonly count: number
-  /** Of one. */
-  readonly areaM2: number
-  readonly massKg: number
-  readonly complianceMPerN: number
-  /** Mechanical resistance; 0: none. */
-  readonly rmsKgPerS: number
-  /** Travel one way; absent: it does not limit. */
-  readonly travelM?: number
-}
-
 interface RadiatorBox {
   readonly netVolumeM3: number
-  /** At which the leak is counted. */
+  /** What the radiators are weighted for, and at which the leak is counted. */
   readonly tuningHz: number
   readonly leakQ?: number
-  readonly radiators: LoadedRadiators
+  readonly unit: RadiatorUnit
+  readonly count: number
+  /** Whether the cones lie flat and hang through. */
+  readonly isFlat: boolean
 }
 
 /**
  *   Y = jωC + ωb·C/QL + Y_p   Y_p = n·S²/(Rms + j(ωm − 1/(ωC_p)))   Z = 1/Y
  *   heard jωC/Y   travel |U·Y_p/Y|·√2/(n·S·ω) ≤ x_p   air of the box |U·C/Y|·√2·ρc²/V ≤ share
  *
- * @param box  volume, tuning, mass and compliance above 0
+ * @param box  volume, tuning, area and compliance above 0
  * @source Small, "Passive-radiator loudspeaker systems", JAES 22(8), 1974 (opening read, formula from memory), as admittances
  * @check  levels and limits of random systems equal those of the network solver to 1e-9 dB
  */
@@ -37,12 +29,13 @@ export function radiatorLoad(
   box: RadiatorBox,
   { springShare = Infinity }: Pick<DriveLimits, 'springShare'>
 ): LoadAt {
-  const { netVolumeM3, tuningHz, leakQ, radiators } = box
-  const { count, areaM2, massKg, complianceMPerN, rmsKgPerS, travelM = Infinity } = radiators
+  const { netVolumeM3, tuningHz, leakQ, count, unit, isFlat } = box
+  const { areaM2, complianceMPerN, rmsKgPerS } = unit
+  const { massKg } = radiatorTuning(tuningHz, netVolumeM3, { count, areaM2 }, complianceMPerN, stiffnessPa)
   const compliance = netVolumeM3 / stiffnessPa
   const leak = leakQ === undefined ? 0 : (2 * Math.PI * tuningHz * compliance) / leakQ
   const [flow, spring2] = [count * areaM2 ** 2, (springShare * netVolumeM3) ** 2 / 2]
-  const travel2 = (count * areaM2 * travelM) ** 2 / 2
+  const travel2 = (count * areaM2 * travelLeftM(unit, massKg, isFlat)) ** 2 / 2
   return (omega, at) => {
     const reactance = omega * massKg - 1 / (omega * complianceMPerN)
     const mechanical2 = rmsKgPerS * rmsKgPerS + reactance * reactance

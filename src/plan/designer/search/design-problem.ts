@@ -24,6 +24,7 @@ export interface Room<Placed extends Place> {
 export interface RadiatorWay<Placed extends Place> {
   readonly unit: RadiatorUnit
   readonly count: number
+  readonly isFlat: boolean
   readonly stands: (netVolumeM3: number) => Placed | undefined
 }
 

@@ -84,15 +84,18 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
   const radiated = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
     if (goal.closedOnly) return undefined
     let best: FoundDesign<Placed> | undefined
-    for (const { unit, count, stands } of problem.radiators ?? []) {
-      const { areaM2, complianceMPerN, rmsKgPerS, travelM } = unit
+    for (const { unit, count, isFlat, stands } of problem.radiators ?? []) {
+      const { areaM2, complianceMPerN } = unit
       const tuned = radiatorTuning(tuningHz, netVolumeM3, { count, areaM2 }, complianceMPerN, tables.air.stiffnessPa)
       const addedKg = tuned.massKg - unit.massKg
       const place = addedKg < 0 || addedKg > unit.mostAddedKg ? undefined : stands(netVolumeM3)
       if (place === undefined) continue
-      const radiators = { count, areaM2, complianceMPerN, rmsKgPerS, travelM, massKg: tuned.massKg }
-      const load = radiatorLoad(tables.air, { netVolumeM3, tuningHz, leakQ, radiators }, limits)
-      hearLoaded(tables, load, limits, curves)
+      hearLoaded(
+        tables,
+        radiatorLoad(tables.air, { netVolumeM3, tuningHz, leakQ, unit, count, isFlat }, limits),
+        limits,
+        curves
+      )
       const sound = listen(Infinity)
       const score = scoreOf(goal, sound, place.outerM3, referenceDb)
       if (best !== undefined && score <= best.score) continue

@@ -1,10 +1,13 @@
 /** A box as a plan sets it up, in closed form: full gain, the high-pass its cone needs, and the figures a search compares. */
+import { isFlatFace, type PlannedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
 import { risesToHz } from '../evaluate/crossing.ts'
 import { airLimit2, cornerFor, gainLimit2, highPass2, leastGain, type Programme } from '../evaluate/held-level.ts'
+import { hearLoaded } from '../evaluate/loaded-response.ts'
+import { radiatorLoad } from '../evaluate/radiator-load.ts'
 import type { PlacedBox } from '../room/box-room.ts'
-import type { DesignProblem } from '../search/design-problem.ts'
+import type { DesignProblem, RadiatorWay } from '../search/design-problem.ts'
 
 export type BoxProblem = Omit<DesignProblem<PlacedBox>, 'goal'>
 
@@ -20,10 +23,18 @@ interface Box {
   readonly netVolumeM3: number
   readonly tuningHz?: number
   readonly areaM2?: number
+  /** Where it was placed, with how many radiators. */
+  readonly place?: Pick<PlacedBox, 'radiators'>
+}
+
+interface HeardNode {
+  readonly f3Hz: number
+  readonly level2: number
+  readonly bears2: number
 }
 
 export interface BoxHearing {
-  readonly node: (box: Box) => { readonly f3Hz: number; readonly level2: number; readonly bears2: number } | undefined
+  readonly node: (box: Box, kind: PlannedKind) => HeardNode | undefined
   /** `driveV`: to which the gain is set. */
   readonly box: (box: Box, limits: DriveLimits, driveV: number) => Heard
 }
@@ -54,10 +65,13 @@ interface Drive {
   readonly flow2: number
 }
 
-/** @param cone  curves with no limit but the cone's */
-function driven(played: Programme, cone: BoxCurves, drive2: number, limit2: Float64Array): Drive {
+/**
+ * @param cone  curves with no limit but the cone's, and the travel of radiators where the corner is asked for
+ * @param known  corner that is set anyway
+ */
+function driven(played: Programme, cone: BoxCurves, drive2: number, limit2: Float64Array, known?: number): Drive {
   gainLimit2(cone, played, Infinity, limit2)
-  const cornerHz = cornerFor(played, limit2, drive2)
+  const cornerHz = known ?? cornerFor(played, limit2, drive2)
   const least2 = () => leastGain(played.frequenciesHz, limit2, cornerHz).gain2
   const cone2 = drive2 / least2()
   airLimit2(cone, played, 1, limit2)
@@ -82,18 +96,46 @@ export function hearing(problem: BoxProblem, plateau2: number, levelHz: number):
   const { amplifierV: _, ...parts } = problem.limits
   const coneOnly = { duty: parts.duty, ...present({ coneM: parts.coneM }) }
 
-  const node: BoxHearing['node'] = box => {
-    hearBox(tables, lossy(box), parts, curves)
+  const wayOf = (placed: PlacedBox['radiators']) =>
+    placed &&
+    problem.radiators?.find(({ count, isFlat }) => count === placed.count && isFlat === isFlatFace(placed.face))
+
+  /** With radiators as one of the ways to set them in, their travel a limit or not. */
+  const hear = (box: Box, limits: DriveLimits, way?: RadiatorWay<PlacedBox>, travels = true): void => {
+    const { netVolumeM3, tuningHz } = box
+    if (way === undefined || tuningHz === undefined) {
+      hearBox(tables, lossy(box), limits, curves)
+      return
+    }
+    const { unit, count, isFlat } = way
+    const held = travels ? unit : { ...unit, travelM: Infinity }
+    const set = { netVolumeM3, tuningHz, leakQ, count, isFlat, unit: held }
+    hearLoaded(tables, radiatorLoad(tables.air, set, limits), limits, curves)
+  }
+
+  const heardNode = (box: Box, way?: RadiatorWay<PlacedBox>): HeardNode | undefined => {
+    hear(box, parts, way)
     const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2)
     if (f3Hz === undefined) return undefined
     return { f3Hz, level2: atLevel(curves.level2) * weightThere, bears2: atLevel(curves.other2) / weightThere }
   }
 
+  const node: BoxHearing['node'] = (box, kind) => {
+    if (kind !== 'passive-radiator') return heardNode(box)
+    const nodes = (problem.radiators ?? []).flatMap(way => heardNode(box, way) ?? [])
+    const best = (of: (each: HeardNode) => number) => Math.max(...nodes.map(of))
+    if (nodes.length === 0) return undefined
+    return { f3Hz: -best(({ f3Hz }) => -f3Hz), level2: best(each => each.level2), bears2: best(each => each.bears2) }
+  }
+
   const heard: BoxHearing['box'] = (box, limits, driveV) => {
-    hearBox(tables, lossy(box), coneOnly, curves)
-    const { cornerHz, cone2, flow2 } = driven(played, curves, driveV ** 2, limit2)
+    const way = wayOf(box.place?.radiators)
+    hear(box, coneOnly, way)
+    const { cornerHz } = driven(played, curves, driveV ** 2, limit2)
+    hear(box, coneOnly, way, false)
+    const { cone2, flow2 } = driven(played, curves, driveV ** 2, limit2, cornerHz)
     const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2) ?? Number.POSITIVE_INFINITY
-    hearBox(tables, lossy(box), limits, curves)
+    hear(box, limits, way)
     const { areaM2 } = box
     const port2 = areaM2 === undefined ? Infinity : (areaM2 * airSpeedMPerS) ** 2 * portLimit2(atLevel(curves.port2))
     const played2 = driveV ** 2 * weightThere * highPass2(cornerHz, levelHz)

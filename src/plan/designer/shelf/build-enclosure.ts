@@ -1,7 +1,7 @@
 /** The costly half of a design: the box searched for the goal, sized, ported, laid out, braced and heard as a plan would do it. */
 import type { DesignFigures } from '../../../contract/systems/design-system.ts'
 import type { PlanEnclosure } from '../../../contract/systems/plan-enclosure.ts'
-import type { SearchedKind } from '../../../contract/systems/words.ts'
+import type { PlannedKind } from '../../../contract/systems/words.ts'
 import type { Caution } from '../../../domain/caution.ts'
 import { present } from '../../../domain/present.ts'
 import { inEnglish } from '../../../domain/say.ts'
@@ -18,7 +18,7 @@ import { loadAtGain } from '../../load/plan-load.ts'
 import { withEnclosure } from '../../request/box-brief.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import { goals } from '../search/defaults.ts'
-import type { FoundDesign, Room } from '../search/design-problem.ts'
+import type { DesignProblem, FoundDesign, Room } from '../search/design-problem.ts'
 import { goalFor } from '../search/goals.ts'
 import { searchBoxes } from '../search/search-boxes.ts'
 import type { Electrics, Weighed } from '../search-electrics.ts'
@@ -86,20 +86,26 @@ const unheard = (response: ResponsePart) =>
   response.done ? 'The response never rises to half the power of its plateau.' : response.refusal.message
 
 /** Boxes near a volume that was found good, no larger than the caller allows. */
-function near(room: Room<PlacedBox>, netVolumeM3: number, mostOuterM3: number): Room<PlacedBox> {
+function near(
+  { room, radiators }: Pick<DesignProblem<PlacedBox>, 'room' | 'radiators'>,
+  netVolumeM3: number,
+  mostOuterM3: number
+) {
   const small = (placed: PlacedBox | undefined) =>
     placed !== undefined && placed.outerM3 <= mostOuterM3 * shelfDefaults.slack.value ? placed : undefined
-  return {
+  const ways = radiators?.map(way => ({ ...way, stands: (netM3: number) => small(way.stands(netM3)) }))
+  const near: Room<PlacedBox> = {
     fromM3: Math.max(room.fromM3, netVolumeM3 / shelfDefaults.neighbourhood.value),
     toM3: Math.min(room.toM3, netVolumeM3 * shelfDefaults.neighbourhood.value),
     closed: netM3 => small(room.closed(netM3)),
     ported: (netM3, tuningHz, areaM2) => small(room.ported(netM3, tuningHz, areaM2))
   }
+  return { room: near, ...present({ radiators: ways }) }
 }
 
 function designsNear(
   { setting }: Electrics,
-  kind: SearchedKind,
+  kind: PlannedKind,
   { goal: name, limits }: Question,
   roomM3: number,
   netVolumeM3: number
@@ -109,8 +115,8 @@ function designsNear(
   const loudest = () => searchBoxes({ ...problem, goal: goalNamed('loud') })[0]?.held.levelDb
   const goal = goalNamed(name)
   const referenceDb = goal.withinDb === undefined ? undefined : loudest()
-  const room = near(problem.room, netVolumeM3, limits.outerVolumeM3 ?? Infinity)
-  return searchBoxes({ ...problem, room, goal, ...present({ referenceDb }) })
+  const stands = near(problem, netVolumeM3, limits.outerVolumeM3 ?? Infinity)
+  return searchBoxes({ ...problem, ...stands, goal, ...present({ referenceDb }) })
 }
 
 /** `outerRatio`: what was laid out over what was foreseen. */
@@ -141,7 +147,7 @@ function made(electrics: Electrics, question: Question, design: FoundDesign<Plac
  */
 export function builtDesign(
   electrics: Electrics,
-  kind: SearchedKind,
+  kind: PlannedKind,
   question: Question,
   netVolumeM3: number
 ): Weighed<BuiltDesign> {

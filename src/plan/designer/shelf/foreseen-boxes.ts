@@ -1,5 +1,5 @@
 /** Boxes for drivers wired in one way, weighed in closed form for one amplifier after the other. */
-import type { DesignGoal, SearchedKind } from '../../../contract/systems/words.ts'
+import type { DesignGoal, PlannedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import { goals } from '../search/defaults.ts'
@@ -38,7 +38,7 @@ interface NearestBox extends ForeseenBox {
 }
 
 /** The best box that keeps every limit, or the one that comes nearest to it; none where no box stands at all. */
-export type WiredBoxes = (kind: SearchedKind, goal: DesignGoal, driveV: number) => NearestBox | undefined
+export type WiredBoxes = (kind: PlannedKind, goal: DesignGoal, driveV: number) => NearestBox | undefined
 
 /** The next above of the gains for which bounds are worked out. */
 function nextVoltage(driveV: number): number {
@@ -52,7 +52,7 @@ function inSteps(room: Room<PlacedBox>): Room<PlacedBox> {
   return { ...room, ported: (netM3, tuningHz, areaM2) => room.ported(netM3, tuningHz, above(areaM2)) }
 }
 
-function nodesFor(problem: BoxProblem, kind: SearchedKind, goalName: DesignGoal, ear: BoxHearing): readonly Node[] {
+function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, ear: BoxHearing): readonly Node[] {
   const goal = goalFor(goals[goalName].value, problem.tables.qts)
   const most = mostOf({ ...problem, goal, kind })
   return grid({ ...problem, goal, kind })
@@ -60,7 +60,7 @@ function nodesFor(problem: BoxProblem, kind: SearchedKind, goalName: DesignGoal,
       const netVolumeM3 = Math.exp(spot.volume)
       const tuning = kind === 'closed' ? {} : { tuningHz: Math.exp(spot.tuning) }
       const bound = most(netVolumeM3, tuning.tuningHz)
-      const told = bound === undefined ? undefined : ear.node({ netVolumeM3, ...tuning })
+      const told = bound === undefined ? undefined : ear.node({ netVolumeM3, ...tuning }, kind)
       return bound === undefined || told === undefined ? [] : [{ netVolumeM3, ...tuning, ...bound, ...told }]
     })
     .toSorted((a, b) => b.most - a.most || a.netVolumeM3 - b.netVolumeM3 || (a.tuningHz ?? 0) - (b.tuningHz ?? 0))
@@ -110,11 +110,11 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
   const ear = hearing(problem, plateau2, levelHz)
   const room = inSteps(problem.room)
   const { amplifierV: _, ...limits } = problem.limits
-  const nodesOf = remembered((kind: SearchedKind, goal: DesignGoal, highestV: number) =>
+  const nodesOf = remembered((kind: PlannedKind, goal: DesignGoal, highestV: number) =>
     nodesFor({ ...problem, highestV }, kind, goal, ear)
   )
   const bestWithin = (
-    kind: SearchedKind,
+    kind: PlannedKind,
     goalName: DesignGoal,
     highestV: number,
     overshoot: Overshoot
@@ -124,7 +124,8 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
     const referenceDb = goal.withinDb === undefined ? undefined : loudest()
     const scale = designScale({ ...problem, room, limits, highestV, goal, kind, ...present({ referenceDb }) })
     const weigh = ({ netVolumeM3, tuningHz }: Node, above: number): ForeseenBox | undefined => {
-      const design = tuningHz === undefined ? scale.closed(netVolumeM3) : scale.vented(netVolumeM3, tuningHz)
+      const tuned = kind === 'passive-radiator' ? scale[kind] : scale.vented
+      const design = tuningHz === undefined ? scale.closed(netVolumeM3) : tuned(netVolumeM3, tuningHz)
       return design && design.score > above ? { design, heard: ear.box(design, limits, highestV) } : undefined
     }
     const nodes = nodesOf(kind, goalName, nextVoltage(highestV))

@@ -3,7 +3,9 @@ import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import type { PowerRun } from '../../../contract/systems/plan-circuit.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { wiringDefaults } from '../defaults.ts'
+import { relayPieceSize } from '../plan-run.ts'
 import type { PowerRuns } from '../plan-supply.ts'
+import { chargerInputA } from '../second-battery.ts'
 import { graphDefaults } from './defaults.ts'
 import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'
 
@@ -30,8 +32,8 @@ function leadPieces({ inTheBoot }: SupplyBrief, lead: PowerRun): Partial<Pieces>
 }
 
 /** A closed contact, and the short cable from it to the block. */
-function relayPieces({ inTheBoot }: SupplyBrief, trunk: PowerRun): Partial<Pieces> {
-  const [out, laid] = ['isolating relay out', { designation: trunk.designation, ...inTheBoot }]
+function relayPieces({ inTheBoot }: SupplyBrief, trunk: PowerRun, lead: PowerRun): Partial<Pieces> {
+  const [out, laid] = ['isolating relay out', { designation: relayPieceSize(trunk, lead), ...inTheBoot }]
   const relay = { id: 'isolating relay', from: points.relay, to: out, resistanceOhm: graphDefaults.relayOhm.value }
   return {
     cables: [cable('relay piece', [out, points.block], wiringDefaults.relayPieceM.value, laid)],
@@ -57,7 +59,7 @@ function chargerPieces({ inTheBoot }: SupplyBrief, { charger }: PowerRuns): Part
 export function secondPieces(brief: SupplyBrief, runs: PowerRuns): Partial<Pieces> {
   const { link, trunk, secondLead } = runs
   if (link === undefined || trunk === undefined || secondLead === undefined) return {}
-  const tied = link.kind === 'relay' ? relayPieces(brief, trunk) : chargerPieces(brief, runs)
+  const tied = link.kind === 'relay' ? relayPieces(brief, trunk, secondLead) : chargerPieces(brief, runs)
   return together([leadPieces(brief, secondLead), tied])
 }
 
@@ -77,6 +79,8 @@ export function secondSources({ supply, second }: SupplyBrief, { link, secondLea
     outMinus: points.chargerMinus,
     setV: supply.systemVoltageV * wiringDefaults.chargerOverNominal.value,
     ratedA: link.ratedA,
+    // what its way from the first battery is sized for
+    highestInputA: chargerInputA(link.ratedA),
     onlyWithEngine: true
   }
   return { batteries: [battery], converters: [charger] }

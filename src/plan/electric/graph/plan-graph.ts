@@ -11,6 +11,7 @@ import { planDefaults } from '../../request/defaults.ts'
 import { type Part, runPart, waitingFor } from '../../request/part.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { capacitorOf } from '../accessories.ts'
+import { withPartNames } from '../part-words.ts'
 import { hasBlock } from '../plan-run.ts'
 import type { CurrentPart, PowerRuns } from '../plan-supply.ts'
 import { converterPieces, converterSources } from './graph-converter.ts'
@@ -115,6 +116,12 @@ const hubOf = ({ converter, branches }: PowerRuns, minus: string): Hub =>
     ? { plus: points.block, returns: points.returns, minus }
     : { plus: points.converterOut, returns: points.converterMinus, minus }
 
+/** Its parts are those of the plan, whose names every language has. */
+function namedCircuit(request: CircuitRequest): ReturnType<typeof computeCircuit> {
+  const { cautions, ...rest } = computeCircuit(request)
+  return { ...rest, cautions: cautions.map(withPartNames) }
+}
+
 /** @returns the part, and what it takes for granted */
 export function planGraph(
   brief: SupplyBrief,
@@ -141,6 +148,6 @@ export function planGraph(
     capacitorPieces(brief, capacitorOf(brief, runs))
   ])
   const laid = { ...thin, pieces }
-  const circuit = runPart(graphRequest(brief, current.request, drawn, laid, runs, joined, hub.minus), computeCircuit)
+  const circuit = runPart(graphRequest(brief, current.request, drawn, laid, runs, joined, hub.minus), namedCircuit)
   return { circuit, assumed: [...pieces.assumed, ...graphAssumed(brief, drawn)] }
 }

@@ -1,7 +1,7 @@
 /** The passive radiators of the box that is planned, as they are bought, weighted and set in. */
-import { type RadiatorFace, radiatorFaces } from '../../../contract/systems/words.ts'
-import { STANDARD_GRAVITY_M_PER_S2 } from '../../../domain/constants.ts'
+import { isFlatFace, type RadiatorFace, radiatorFaces } from '../../../contract/systems/words.ts'
 import { toDigits } from '../../../domain/digits.ts'
+import { radiatorSagM } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
 import { present } from '../../../domain/present.ts'
 import type { ResolvedPlan } from '../../request/resolved-plan.ts'
 import type { BoxPart } from './plan-box.ts'
@@ -17,16 +17,13 @@ export interface FittedRadiators {
   readonly massKg: number
   /** Of one, so loaded, in free air. */
   readonly resonanceHz: number
+  /** One way, less what it hangs through. */
   readonly travelM: number
   /** How far a cone that lies flat hangs through by its own weight; absent where it stands upright. */
   readonly sagM?: number
 }
 
-/**
- *   sag = m·g·C of a cone that faces up or down
- *
- * @returns none where the box has no radiators
- */
+/** @returns none where the box has no radiators */
 export function fittedRadiators(
   { passiveRadiators }: Pick<ResolvedPlan, 'passiveRadiators'>,
   box: BoxPart,
@@ -39,12 +36,18 @@ export function fittedRadiators(
   const { name, sheet } = passiveRadiators
   const { massKg, complianceMPerN, count = 1 } = units
   const face = set.length > 1 ? 'sides' : shellFace(one)
-  const isFlat = face === 'top' || face === 'bottom'
+  const sagM = isFlatFace(face) ? radiatorSagM({ complianceMPerN }, massKg) : undefined
   return {
     ...present({ name }),
-    ...{ count, face, massKg, addedKg: toDigits(massKg - sheet.massKg), travelM: sheet.xmaxM },
+    ...{
+      count,
+      face,
+      massKg,
+      addedKg: toDigits(massKg - sheet.massKg),
+      travelM: Math.max(0, sheet.xmaxM - (sagM ?? 0))
+    },
     resonanceHz: 1 / (2 * Math.PI * Math.sqrt(massKg * complianceMPerN)),
-    ...present({ sagM: isFlat ? massKg * STANDARD_GRAVITY_M_PER_S2 * complianceMPerN : undefined })
+    ...present({ sagM })
   }
 }
 

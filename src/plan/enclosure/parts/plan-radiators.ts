@@ -2,12 +2,12 @@
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { PassiveRadiatorRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { Said } from '../../../contract/sentences/form/template.ts'
-import type { RadiatorFace } from '../../../contract/systems/words.ts'
+import { isFlatFace, type RadiatorFace } from '../../../contract/systems/words.ts'
 import { airOf } from '../../../domain/air/air.ts'
 import { assumptions } from '../../../domain/assume.ts'
 import { toDigits } from '../../../domain/digits.ts'
 import { radiatorTuning } from '../../../domain/enclosure/alignment/passive-radiator.ts'
-import { loadedRadiator } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
+import { loadedRadiator, travelLeftM } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
 import { present } from '../../../domain/present.ts'
 import { say } from '../../../domain/say.ts'
 import type { BoxBrief, RadiatorsAtHand } from '../../request/box-brief.ts'
@@ -94,3 +94,7 @@ export const acousticRadiators = ({ of, addedKg, count }: WeightedRadiators): Pa
   count,
   ...loadedRadiator(of.unit, Math.max(0, addedKg))
 })
+
+/** One way, of cones that lie flat what their own weight leaves. */
+export const radiatorTravelM = ({ of: { unit }, addedKg, face }: WeightedRadiators): number =>
+  travelLeftM(unit, unit.massKg + Math.max(0, addedKg), isFlatFace(face))

@@ -10,7 +10,7 @@ import type { BoxBrief } from '../../request/box-brief.ts'
 import { planDefaults } from '../../request/defaults.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
-import { acousticRadiators, type WeightedRadiators } from './plan-radiators.ts'
+import { acousticRadiators, radiatorTravelM, type WeightedRadiators } from './plan-radiators.ts'
 import type { Setting } from './setting.ts'
 
 export type ResponsePart = Part<ResponseRequest, Response>
@@ -49,7 +49,7 @@ function responseRequest(
       ...present({
         airSpeedMPerS: port === undefined ? undefined : airSpeedMPerS,
         portLossFactor,
-        passiveRadiatorXmaxM: radiators?.of.unit.travelM
+        passiveRadiatorXmaxM: radiators && radiatorTravelM(radiators)
       })
     },
     frequenciesHz,

@@ -1,7 +1,5 @@
 /** Names of parts. */
 export const partSentences = {
-  'part.battery': 'battery',
-  'part.battery-sensor': 'battery sensor',
   'part.beside.amplifier': 'the amplifier',
   'part.chemistry.agm': 'AGM',
   'part.chemistry.flooded': 'flooded',
@@ -9,13 +7,10 @@ export const partSentences = {
   'part.chemistry.lithium': 'lithium',
   'part.lead.screened': 'screened signal cable',
   'part.lead.twisted': 'twisted pair {areaMm2} mm², unscreened',
-  'part.numbered': '{part} {number}',
   'part.port-round': '{diameter} clear diameter',
   'part.port-slot': '{width} × {height} slot',
   'part.ports': '{portCount, plural, one {One port, {size}} other {# ports, {size} each}}',
   'part.screw.machine': 'machine screw M5 with T-nut',
   'part.screw.wood': 'pan-head wood screw 4.5 × 30 mm',
-  'part.second-battery': 'second battery',
-  'part.second-battery-name': '{capacityAh} A·h, {chemistry}',
-  'part.main-fuse': 'main fuse'
+  'part.second-battery-name': '{capacityAh} A·h, {chemistry}'
 } as const

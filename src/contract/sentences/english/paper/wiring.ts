@@ -40,6 +40,7 @@ export const wiringWords = {
   'wire.bridged': '{load}, bridged',
   'wire.gain': 'gain to {voltage} V RMS',
   'wire.in-all': '{load} in all',
+  'wire.at-each-output': '{load} at each output',
   'wire.drivers-named': 'Drivers: {name}.',
   'wire.not-drawn-here': 'loudspeakers, signal: not drawn',
   'wire.title': 'Wiring from battery to drivers',

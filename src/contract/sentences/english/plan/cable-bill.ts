@@ -1,6 +1,6 @@
 /** Rows of the bill: cables, fuses, batteries and their small parts. */
 export const cableBillSentences = {
-  'cable-bill.and-at-its-far-end-which': ', and at its far end, which a second battery feeds',
+  'cable-bill.and-at-its-far-end-which': ', and at its far end, fed by a second battery or by the cables beside it',
   'cable-bill.and-body': ', body',
   'cable-bill.and-return': ' and return',
   'cable-bill.as-rated-for-this-cable-as':

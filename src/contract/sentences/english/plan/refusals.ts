@@ -71,5 +71,7 @@ export const refusalsPlanSentences = {
   'refused.a-box-with-radiators-needs-theirs':
     'A box with passive radiators needs their sheet: area, moving mass, compliance (or resonance, or Vas), travel one way, hole, flange and depth of one.{region}',
   'refused.radiators-sweep':
-    ' Look for radiators that together sweep {volumeL} L one way, area times travel: about twice what the drivers do (common practice, no source).'
+    ' Look for radiators that together sweep {volumeL} L one way, area times travel: about twice what the drivers do (common practice, no source).',
+  'refused.no-box-for-the-radiators':
+    'No kind of box asked for has passive radiators: leave them out, or let boxes with them in.'
 } as const

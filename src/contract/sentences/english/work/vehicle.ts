@@ -5,7 +5,7 @@ export const vehicleSentences = {
   'vehicle.a-fuse-holder-at-each-end':
     '{second}A fuse holder at each end of what joins the batteries, and one at its own post. All fuses stay out.',
   'vehicle.a-relay-with-its-diode-switched':
-    'A relay with its diode{fuse}, switched by a fused accessory circuit that the handbook frees.',
+    'A relay with its diode beside the amplifier{fuse}, switched by an accessory circuit that the handbook frees, tapped behind a fuse of {tapFuseA} A.',
   'vehicle.a-spanner-wrapped-in-tape-but': 'A spanner wrapped in tape but for its jaws.',
   'vehicle.a-straightened-wire-hanger-does-for': 'A straightened wire hanger does for a draw wire, its end taped over.',
   'vehicle.a-thick-rubber-glove-tied-over': 'A thick rubber glove, tied over the terminal.',
@@ -60,7 +60,7 @@ export const vehicleSentences = {
   'vehicle.it-ends-where-the-maker-wants':
     'It ends where the maker wants grounds: on the body side of a battery sensor, never past it.',
   'vehicle.its-fuses-stay-out': 'Its fuses stay out.',
-  'vehicle.its-own-a-fuse-in-the': ', its own {fuseA} A fuse in the feed',
+  'vehicle.its-own-a-fuse-in-the': ', fed from its plus terminal over a fuse of {fuseA} A',
   'vehicle.its-service-disconnect-is-for-a': 'Its service disconnect is for a person trained on this vehicle.',
   'vehicle.label-it': 'Label it',
   'vehicle.lay-m-from-the-battery-to':
@@ -144,7 +144,8 @@ export const vehicleSentences = {
   'vehicle.the-same-size-is-printed-on': 'The same size is printed on both cables.',
   'vehicle.the-size-of-the-plan-is': 'The size of the plan is printed on it; no loose strand.',
   'vehicle.the-stripe-of-the-diode-points': 'The stripe of the diode points to the positive side of the coil.',
-  'vehicle.the-switched-output-of-the-source': 'The switched output of the source drives a relay with its diode{fuse}.',
+  'vehicle.the-switched-output-of-the-source':
+    'The switched output of the source drives a relay with its diode beside the amplifier{fuse}.',
   'vehicle.thick-body-metal-or-a-ground':
     'Thick body metal or a ground stud of the maker; never a bolt of a seat, a belt or an airbag.',
   'vehicle.through-bolt-it-to-a-board':

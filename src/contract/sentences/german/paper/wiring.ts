@@ -43,6 +43,7 @@ export const germanWiringWords = translation<typeof wiringWords>()({
   'wire.bridged': '{load}, gebrückt',
   'wire.gain': 'Gain auf {voltage} V effektiv',
   'wire.in-all': '{load} insgesamt',
+  'wire.at-each-output': '{load} an jedem Ausgang',
   'wire.drivers-named': 'Lautsprecher: {name}.',
   'wire.not-drawn-here': 'Lautsprecher, Signal: nicht gezeichnet',
   'wire.title': 'Verkabelung von der Batterie zu den Lautsprechern',

@@ -3,7 +3,8 @@ import type { cableBillSentences } from '../../english/plan/cable-bill.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanCableBill = translation<typeof cableBillSentences>()({
-  'cable-bill.and-at-its-far-end-which': ', und an seinem fernen Ende, das eine zweite Batterie speist',
+  'cable-bill.and-at-its-far-end-which':
+    ', und an seinem fernen Ende, gespeist von einer zweiten Batterie oder den Kabeln daneben',
   'cable-bill.and-body': ', Karosserie',
   'cable-bill.and-return': ' und Rückleitung',
   'cable-bill.as-rated-for-this-cable-as':

@@ -82,5 +82,7 @@ export const germanRefusalsPlan = translation<typeof refusalsPlanSentences>()({
   'refused.a-box-with-radiators-needs-theirs':
     'Ein Gehäuse mit Passivmembranen braucht deren Datenblatt: Fläche, bewegte Masse, Nachgiebigkeit (oder Resonanz, oder Vas), Hub in eine Richtung, Ausschnitt, Flansch und Tiefe von einer.{region}',
   'refused.radiators-sweep':
-    ' Zu suchen sind Passivmembranen, die zusammen {volumeL} L in eine Richtung bewegen, Fläche mal Hub: etwa das Doppelte der Lautsprecher (übliche Praxis, ohne Quelle).'
+    ' Zu suchen sind Passivmembranen, die zusammen {volumeL} L in eine Richtung bewegen, Fläche mal Hub: etwa das Doppelte der Lautsprecher (übliche Praxis, ohne Quelle).',
+  'refused.no-box-for-the-radiators':
+    'Keine verlangte Gehäuseart hat Passivmembranen: sie weglassen oder Gehäuse mit ihnen zulassen.'
 })

@@ -8,7 +8,7 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
   'vehicle.a-fuse-holder-at-each-end':
     '{second} Je ein Sicherungshalter an jedem Ende dessen, was die Batterien verbindet, und einer an ihrem eigenen Pol. Alle Sicherungen bleiben draußen.',
   'vehicle.a-relay-with-its-diode-switched':
-    'Ein Relais mit Diode{fuse}, geschaltet von einem abgesicherten Zubehörstromkreis, den das Handbuch freigibt.',
+    'Ein Relais mit Diode neben dem Verstärker{fuse}, geschaltet von einem Zubehörstromkreis, den das Handbuch freigibt, angezapft hinter einer Sicherung von {tapFuseA} A.',
   'vehicle.a-spanner-wrapped-in-tape-but': 'Ein Schraubenschlüssel, bis auf das Maul mit Band umwickelt.',
   'vehicle.a-straightened-wire-hanger-does-for':
     'Ein gerader Kleiderbügeldraht mit umklebtem Ende ersetzt den Einziehdraht.',
@@ -64,7 +64,7 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
   'vehicle.it-ends-where-the-maker-wants':
     'Sie endet, wo der Hersteller Massen vorsieht: auf der Karosserieseite eines Batteriesensors, nie dahinter.',
   'vehicle.its-fuses-stay-out': 'Seine Sicherungen bleiben draußen.',
-  'vehicle.its-own-a-fuse-in-the': ', mit eigener Sicherung {fuseA} A in der Zuleitung',
+  'vehicle.its-own-a-fuse-in-the': ', gespeist von dessen Plusanschluss über eine Sicherung von {fuseA} A',
   'vehicle.its-service-disconnect-is-for-a':
     'Die Servicetrennstelle ist Sache einer Person, die für dieses Fahrzeug geschult ist.',
   'vehicle.label-it': 'Beschriften',
@@ -150,7 +150,8 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
   'vehicle.the-same-size-is-printed-on': 'Auf beiden Kabeln ist dieselbe Größe aufgedruckt.',
   'vehicle.the-size-of-the-plan-is': 'Die Größe des Plans ist aufgedruckt; kein loser Draht.',
   'vehicle.the-stripe-of-the-diode-points': 'Der Ring der Diode zeigt zur Plusseite der Spule.',
-  'vehicle.the-switched-output-of-the-source': 'Der Schaltausgang der Quelle steuert ein Relais mit Diode{fuse}.',
+  'vehicle.the-switched-output-of-the-source':
+    'Der Schaltausgang der Quelle steuert ein Relais mit Diode neben dem Verstärker{fuse}.',
   'vehicle.thick-body-metal-or-a-ground':
     'Dickes Karosserieblech oder ein Massebolzen des Herstellers; nie eine Schraube von Sitz, Gurt oder Airbag.',
   'vehicle.through-bolt-it-to-a-board':
