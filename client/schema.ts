@@ -1034,6 +1034,7 @@ export interface components {
             widthMm: number;
         };
         BoxAssembly: {
+            reach: components["schemas"]["BoxReach"][];
             steps: components["schemas"]["AssemblyStep"][];
             stuck: string[];
         };
@@ -1203,8 +1204,10 @@ export interface components {
             bodies: components["schemas"]["ModelBody"][];
         };
         BoxOuterSize: {
+            acrossSlopeDeg?: number;
             depthMm: number;
             heightMm: number;
+            lidSlopeDeg?: number;
             slopeDeg?: number;
             topDepthMm?: number;
             widthMm: number;
@@ -1213,7 +1216,7 @@ export interface components {
         BoxOuterWish: {
             /** @description Depth, of a wedge at its floor */
             depthMm?: number;
-            /** @description Height */
+            /** @description Height, of a sloping lid at its highest */
             heightMm?: number;
             /** @description Depth of a wedge at its lid */
             topDepthMm?: number;
@@ -1228,6 +1231,7 @@ export interface components {
                 netVolumeL?: number;
                 portAreaCm2?: number;
                 portFace?: components["schemas"]["ShellFace"];
+                portFlareMm?: number;
                 portShape?: components["schemas"]["PortShape"];
                 radiatorCount?: number;
                 radiatorFace?: components["schemas"]["RadiatorFace"];
@@ -1248,8 +1252,15 @@ export interface components {
         };
         /** @description A port as it is to be built. */
         BoxPort: components["schemas"]["RoundPort"] | components["schemas"]["SlotPort"];
+        BoxReach: {
+            lengthMm?: number;
+            part: string;
+            through?: string;
+        };
         /** @description A box by its outer sizes, or by the net volume it shall hold. */
         BoxRequest: {
+            /** @description Of a wedge by its slope */
+            acrossSlopeDeg?: number;
             air?: components["schemas"]["Air"];
             board?: components["schemas"]["Board"];
             bracing?: components["schemas"]["BracingWish"];
@@ -1261,6 +1272,8 @@ export interface components {
             /** @description Boards of the front */
             frontLayers?: number;
             joints?: components["schemas"]["Joints"];
+            /** @description Of a wedge by its slope */
+            lidSlopeDeg?: number;
             limits?: components["schemas"]["BoxLimits"];
             /** @description Air wanted inside, everything taken off */
             netVolumeL?: number;
@@ -2498,6 +2511,7 @@ export interface components {
             /** @enum {string} */
             purpose: "driver" | "driver-rebate" | "passive-radiator" | "port" | "terminal" | "amplifier" | "cable" | "brace-window";
             rebateDepthMm?: number;
+            roundingRadiusMm?: number;
             screwCircle?: components["schemas"]["ScrewCircle"];
             uMm: number;
             vMm: number;
@@ -4557,6 +4571,8 @@ export interface components {
             portAreaCm2?: number;
             /** @description Face for tubes */
             portFace?: components["schemas"]["ShellFace"];
+            /** @description Radius to which both mouths of the port open */
+            portFlareMm?: number;
             /** @description Shape of the port */
             portShape?: components["schemas"]["PortShape"];
             /** @description Total Q wanted of a closed box */
@@ -4831,6 +4847,8 @@ export interface components {
         };
         /** @description Room for the box in the car. */
         PlanSpace: {
+            /** @description Of a wedge */
+            acrossSlopeDeg?: number;
             /** @description Play on every side */
             clearanceMm?: number;
             /** @description Carpet on every face */
@@ -4845,6 +4863,8 @@ export interface components {
             heightMm?: number;
             /** @description Wheel arches and other blocks in the way */
             keepOuts?: components["schemas"]["KeepOut"][];
+            /** @description Of a wedge */
+            lidSlopeDeg?: number;
             opening?: components["schemas"]["BootOpening"];
             /** @description Lean of the seat back from the vertical, into the boot */
             seatSlopeDeg?: number;
@@ -5060,6 +5080,8 @@ export interface components {
             areaCm2: number;
             count: number;
             displacedL: number;
+            endFactor: number;
+            flareRadiusMm?: number;
             insideLengthMm: number;
             kind: components["schemas"]["PortShape"];
             legs: number;
@@ -5463,10 +5485,12 @@ export interface components {
             endFactor?: number;
             /** @description Face that carries the tubes */
             face?: components["schemas"]["FaceName"];
-            /** @description Flange or flare at the inner mouth */
+            /** @description Flange at the inner mouth */
             flangeDiameterMm?: number;
             /** @description Thickness of that flange */
             flangeThicknessMm?: number;
+            /** @description Radius to which both mouths open, within the length */
+            flareRadiusMm?: number;
             /** @description Bore */
             innerDiameterMm: number;
             /** @description The part behind the inner face of the panel, instead of the whole length */
@@ -6083,6 +6107,8 @@ export interface components {
             along?: "bottom" | "top" | "left" | "right";
             /** @description Sum of both end factors, in radii of the circle of equal area */
             endFactor?: number;
+            /** @description Radius to which the board across from its wall is rounded at both mouths, within the length */
+            flareRadiusMm?: number;
             /** @description Smaller side of the opening */
             heightMm: number;
             /**
@@ -6105,6 +6131,8 @@ export interface components {
             chamberHeightMm?: number;
             /** @description Equal ports */
             count?: number;
+            /** @description Radius to which the board across from its wall is rounded at both mouths, part of the length */
+            flareRadiusMm?: number;
             /** @description Clear height */
             heightMm?: number;
             /**

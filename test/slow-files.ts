@@ -20,7 +20,7 @@ export const thorough: readonly string[] = [
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/nest-panels.test.ts',
   'test/http/{base-path,built-checks,longest-body}.test.ts',
-  'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
+  'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,german-phrases,observability,plan-pages}.test.ts',
   'test/http/{calculation,compression,heavy-laws,search-lines,shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'
 ]

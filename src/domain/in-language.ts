@@ -17,7 +17,6 @@ const phrased = new Set([
   'goodAt',
   'how',
   'method',
-  'name',
   'rule',
   'stage',
   'standard',

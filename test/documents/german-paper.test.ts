@@ -15,7 +15,7 @@ import { readPlan } from '../support/plan-reader.ts'
 import { randomPlan } from '../support/random-plans.ts'
 
 const ENGLISH =
-  /\b(the|and|with|which|from|than|when|must|where|that|this|of|for|at|by|step|box|driver|panel|screw|fuse|cut|hole|middle|below|above|no|not|see|look)\b/i
+  /\b(the|and|with|which|from|than|when|must|where|that|this|of|for|at|by|step|box|driver|panel|screw|fuse|cut|hole|middle|below|above|no|not|see|look|width|height|depth|rear|inside)\b/i
 
 function formsIn(wire: unknown, code: 'en' | 'de') {
   const request = toSi(wire) as unknown as PlanRequest
@@ -33,27 +33,19 @@ function without(text: string, names: readonly string[]): string {
 
 const NAMES = ['Tarn driver', 'Tarn amplifier', 'Fenlark 30', 'Osier 700', 'Two Fenlarks for the Brackwater estate']
 
-/** Reasons of assumed values, forms of fuses and clearances are English still; ids of fields and sources always. */
+/** Ids of fields and sources, words a caller may send, and titles as they were published. */
 function foreign({ paper }: ReturnType<typeof formsIn>): readonly string[] {
   return [
     ...NAMES,
     paper.title,
     ...paper.sources.flatMap(({ id, title }) => [title, id]),
-    ...paper.assumed.flatMap(({ field, part, why, value }) => [
+    ...paper.assumed.flatMap(({ field, part, value }) => [
       part === undefined ? field : `${part}: ${field}`,
       field,
-      why,
       ...(typeof value === 'string' ? [value] : [])
-    ]),
-    ...[...paper.tried, ...paper.nearest].map(({ why }) => why),
-    ...paper.ways,
-    ...paper.reasons,
-    ...(paper.box?.clearances ?? []).map(({ between }) => between),
-    ...(paper.box?.volume.rows ?? []).map(({ how }) => how),
-    ...FUSE_FORMS
+    ])
   ]
 }
-const FUSE_FORMS = ['bolt-down strip for boats', 'blade', 'glass tube', 'mini blade']
 
 const figuresOf = (text: string) =>
   [...text.replace(/\bP100\b/g, '').matchAll(/\d+(?:[.,]\d+)?/g)].map(([figure]) => figure.replace(',', '.')).toSorted()

@@ -65,6 +65,9 @@ describe('a plan for North America', () => {
     const left = [...told.matchAll(metric)].map(([text]) => text)
     expect(left.filter(text => !/cone|at 1 m|Xmax/.test(text))).toEqual([])
     expect(told).toMatch(/\d 1\/2 in|\d ft/)
+    // A milliohm is no metre of anything.
+    expect(told).toContain('assumed at 2 mΩ')
+    expect(told).not.toMatch(/\d (in|ft|lb|lbf)[\p{L}²³]*Ω/u)
   })
 
   it('tells the sizes that the panels have, on their grid of sixteenths', () => {

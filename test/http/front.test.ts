@@ -132,7 +132,7 @@ describe('the front door', () => {
     expect(body).toContain('<title>2 things to mend')
     for (const name of ['fs', 'qes']) expect(body).toMatch(new RegExp(`id="f-${name}"[^>]*aria-invalid="true"`))
     expect(body).toContain('value="29,5 Hz"')
-    expect(body).toContain('<a href="#f-fs">Resonance</a>: Write a bare number in Hz, such as 29.5.')
+    expect(body).toContain('<a href="#f-fs" autofocus>Resonance</a>: Write a bare number in Hz, such as 29.5.')
     const missing = await plan({ cable: '' })
     expect(missing.body).toContain('<a href="#f-cable">')
   })

@@ -48,7 +48,8 @@ const readIn = (plan: Plain) => Object.entries(read).flatMap(([part, fields]) =>
 
 /** What the caller named stays as it is named. */
 const NAMES = /Tarn (driver|amplifier)|Fenlark 30|Osier 700|doors/g
-const ENGLISH = /\b(the|and|with|which|from|than|when|must|where|that|this|of|for|box|driver|panel|screw|fuse)\b/i
+const ENGLISH =
+  /\b(the|and|with|which|from|than|when|must|where|that|this|of|for|box|driver|panel|screw|fuse|width|height|depth|rear|inside)\b/i
 const GERMAN = /\b(der|das|und|mit|nicht|wird|oder|auf|für|eine?n?|Gehäuse|Lautsprecher|Sicherung)\b/
 
 /** A tuning of the literature bears its English name nowhere; P100 is the American word for P3. */

@@ -66,14 +66,35 @@ describe('POST /v1/plans on paper', () => {
     expect(inches.body).toMatch(/\d+ \d+\/16 in/)
   })
 
-  it('takes at most twelve pages for each example, as many as its footer says', async () => {
-    for (const { request: example } of Object.values(planSystem.examples)) {
-      const pdf = (await plan('application/pdf', example)).rawPayload.toString('latin1')
-      const pages = pdf.match(/\/Type \/Page\b(?!s)/g) ?? []
-      expect(pages.length).toBeGreaterThan(6)
-      expect(pages.length).toBeLessThanOrEqual(12)
-      expect(pdf).toContain(`/Count ${pages.length}`)
-    }
+  it('takes at most twelve pages for each example, thirteen in German, as many as its footer says', async () => {
+    for (const { request: example } of Object.values(planSystem.examples))
+      for (const [language, most] of [
+        ['en', 12],
+        ['de', 13]
+      ] as const) {
+        const options = { digits: 'six', basis: false, form: 'application/pdf', language } as const
+        const pdf = Buffer.from((await planSystem.run(example, options)).body as Uint8Array).toString('latin1')
+        const pages = pdf.match(/\/Type \/Page\b(?!s)/g) ?? []
+        expect(pages.length).toBeGreaterThan(6)
+        expect(pages.length, language).toBeLessThanOrEqual(most)
+        expect(pdf).toContain(`/Count ${pages.length}`)
+        expect(pdf).toContain(`/Lang (${language})`)
+      }
+  })
+
+  it('is tagged for who hears it: headings, paragraphs, and a title for each picture', async () => {
+    const pdf = (await plan('application/pdf')).rawPayload.toString('latin1')
+    expect(pdf).toMatch(/\/MarkInfo <<[^>]*\/Marked true/s)
+    const elements = [...pdf.matchAll(/<<\n\/S \/(\w+)\n(?:\/Alt ([^\n]*)\n)?\/P /g)].map(([, tag, alt]) => ({
+      tag,
+      alt
+    }))
+    const counted = (wanted: string) => elements.filter(({ tag }) => tag === wanted)
+    expect(counted('H1')).toHaveLength(1)
+    expect(counted('H2').length).toBeGreaterThan(6)
+    expect(counted('P').length).toBeGreaterThan(400)
+    expect(counted('Figure').length).toBeGreaterThan(10)
+    expect(counted('Figure').filter(({ alt = '()' }) => alt === '()')).toEqual([])
   })
 
   it('prints who publishes it, when and where, and carries the request inside the PDF', async () => {

@@ -41,17 +41,11 @@ export const planFaults: readonly Fault[] = [
   [
     'cabin not heard',
     'plan/request/box-brief',
-    'gainPowerW: signal.gainPowerW, cabin, air',
-    'gainPowerW: signal.gainPowerW, air',
+    'gainPowerW: signal.gainPowerW,\n      cabin,\n',
+    'gainPowerW: signal.gainPowerW,\n',
     joins
   ],
-  [
-    'air of another day',
-    'plan/request/box-brief',
-    'gainPowerW: signal.gainPowerW, cabin, air',
-    'gainPowerW: signal.gainPowerW, cabin',
-    joins
-  ],
+  ['air of another day', 'plan/request/box-brief', '      cabin,\n      air\n', '      cabin\n', joins],
   [
     'loudspeaker wire not heard',
     'plan/enclosure/parts/plan-response',

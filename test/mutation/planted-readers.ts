@@ -55,9 +55,9 @@ export const readerFaults: readonly Fault[] = [
   ],
   [
     'a shop that is left out on paper',
-    'documents/plan/pdf/plan-pdf-work',
-    'columns: shops.map(each => shop(plan, each))',
-    'columns: shops.slice(1).map(each => shop(plan, each))',
+    'documents/plan/pdf/plan-pdf-buy',
+    'shops.flatMap(each => shopBlocks(plan, each))',
+    'shops.slice(1).flatMap(each => shopBlocks(plan, each))',
     readers
   ],
   [

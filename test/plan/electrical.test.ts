@@ -179,7 +179,7 @@ describe('the circuit of a plan', () => {
     for (const code of ['total-drop', 'below-drop-out', 'collapse-margin', 'conductor-hot', 'breaking-capacity']) {
       expect(cautions.filter(each => each.code === code).length, code).toBeLessThanOrEqual(1)
     }
-    expect(cautions.find(({ code }) => code === 'below-drop-out')?.message).toMatch(/^At full sine, driving: 9\.8/)
+    expect(cautions.find(({ code }) => code === 'below-drop-out')?.message).toMatch(/^At full level, driving: 9\.8/)
     const stops = Object.values(parts).flatMap(part =>
       part.done ? part.outcome.cautions.filter(({ level }) => level === 'stop').map(({ code }) => code) : []
     )

@@ -100,3 +100,39 @@ describe('a plan with its tubes on another face', () => {
     expect(port.tuningHz).toBeGreaterThan(20)
   })
 })
+
+describe('a plan in a room that slopes on every side', () => {
+  const space = { widthMm: 900, heightMm: 400, depthMm: 450, seatSlopeDeg: 12, acrossSlopeDeg: 8, lidSlopeDeg: 6 }
+  const plan = planned(inRoom(space))
+  const { outer, panels, volume, clearances, shape } = boxOf(plan)
+  const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180)
+
+  it('leans with the seat and across from it, and its lid falls to the seat: by its own corners', () => {
+    expect(shape).toBe('wedge')
+    const [side] = panels.filter(({ name }: Any) => name === 'side' || name === 'left')
+    const points = side.outline.map(({ uMm, vMm }: Any) => [uMm, vMm]).toSorted((a: Any, b: Any) => a[1] - b[1])
+    // Two on the floor, then the lower corner of the lid, then the higher one.
+    const [high, low] = [points[3], points[2]]
+    expect(high[1]).toBeCloseTo(outer.heightMm, 2)
+    expect((high[1] - low[1]) / Math.abs(high[0] - low[0])).toBeCloseTo(tan(6), 4)
+    expect(outer.topDepthMm).toBeCloseTo(Math.abs(high[0] - low[0]), 2)
+    expect(outer.depthMm - outer.topDepthMm).toBeCloseTo(high[1] * tan(8) + low[1] * tan(12), 2)
+  })
+
+  it('holds its air, clears everything and stands in the room', () => {
+    expect(Math.abs(volume.errorPercent)).toBeLessThan(0.5)
+    expect(clearances.filter(({ passes }: Any) => !passes)).toEqual([])
+    for (const { spareMm } of boxOf(plan).fit.spare) expect(spareMm).toBeGreaterThan(-0.01)
+  })
+
+  it('is refused where the room is round or the box upright', () => {
+    for (const more of [
+      { shape: 'rectangular', lidSlopeDeg: 5 },
+      { diameterMm: 600, acrossSlopeDeg: 5 }
+    ]) {
+      expect(() => planned(inRoom({ heightMm: 320, ...more }))).toThrow(
+        expect.objectContaining({ code: 'conflicting-input' })
+      )
+    }
+  })
+})

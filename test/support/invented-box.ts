@@ -101,6 +101,7 @@ export const inventedBox: BoxLayout = {
       parts: [name],
       towards: { x: 0, y: 0, z: -1 }
     })),
+    reach: [],
     stuck: []
   },
   massKg: 27.5,

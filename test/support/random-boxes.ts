@@ -56,13 +56,17 @@ export function randomBoxes(seed: number): () => BoxRequest {
     const shape = one(['rectangular', 'rectangular', 'wedge'] as const)
     const slopedFace = one(['front', 'back'] as const)
     const wedge = shape === 'wedge' ? { shape, slopedFace } : {}
-    const topDepth = shape === 'wedge' ? { topDepthM: Math.round((depthM - range(0.01, 0.1)) * 1e3) / 1e3 } : {}
+    const isSkew = shape === 'wedge' && chance(0.5)
+    const slopes = isSkew ? { slopeDeg: range(0, 15), acrossSlopeDeg: range(-8, 10), lidSlopeDeg: range(-8, 8) } : {}
+    const topDepth =
+      shape === 'wedge' && !isSkew ? { topDepthM: Math.round((depthM - range(0.01, 0.1)) * 1e3) / 1e3 } : {}
     const parted = shape === 'rectangular' && chance(0.2)
     const faces = ['front', 'front', 'left', 'right', 'back', 'top'] as const
     const drivers = parted ? [driver(['divider'])] : Array.from({ length: chance(0.5) ? 2 : 1 }, () => driver(faces))
     const built = port(parted)
     return {
       ...wedge,
+      ...slopes,
       outer: { widthM, heightM, depthM: parted ? depthM + 0.15 : depthM, ...topDepth },
       thicknessM: one([0.015, 0.018]),
       frontLayers: one([1, 1, 2]),

@@ -80,7 +80,13 @@ const RoundPortBody = component('RoundPort', 'Equal tubes.', {
   elbowRadiusMm: Type.Optional(
     quantity('mm', 'Centre line of one elbow of 90°; straight when absent', { from: 10, to: 600 })
   ),
-  flangeDiameterMm: Type.Optional(quantity('mm', 'Flange or flare at the inner mouth', { from: 10, to: 1000 })),
+  flareRadiusMm: Type.Optional(
+    quantity('mm', 'Radius to which both mouths open, within the length; the hole then takes the flare', {
+      from: 1,
+      to: 200
+    })
+  ),
+  flangeDiameterMm: Type.Optional(quantity('mm', 'Flange at the inner mouth', { from: 10, to: 1000 })),
   flangeThicknessMm: Type.Optional(quantity('mm', 'Thickness of that flange', { from: 0, to: 100 })),
   face: face('the tubes'),
   centres: Type.Optional(list('Centre of each tube; arranged evenly when absent', ref(PlaceOnPanelBody), 1, 8)),
@@ -106,6 +112,12 @@ const SlotPortBody = component('SlotPort', 'A slot along the walls of the box.',
   ),
   wallThicknessMm: Type.Optional(
     quantity('mm', 'Board of its own walls; that of the box when absent', { from: 3, to: 60 })
+  ),
+  flareRadiusMm: Type.Optional(
+    quantity('mm', 'Radius to which the board across from its wall is rounded at both mouths, within the length', {
+      from: 1,
+      to: 60
+    })
   ),
   along: Type.Optional(
     choice('Wall it starts on, folding on round the box as its length needs; the floor when absent', [

@@ -11,7 +11,7 @@ import { boxShapes, strategies } from './words.ts'
 const size = (what: string) => Type.Optional(quantity('mm', what, { from: 50, to: 3000 }))
 const BoxOuterWish = component('BoxOuterWish', 'Outer sizes that are fixed; the others are solved for `netVolumeL`.', {
   widthMm: size('Width'),
-  heightMm: size('Height'),
+  heightMm: size('Height, of a sloping lid at its highest'),
   depthMm: size('Depth, of a wedge at its floor'),
   topDepthMm: size('Depth of a wedge at its lid')
 })
@@ -91,6 +91,15 @@ export const BoxRequest = component('BoxRequest', 'A box by its outer sizes, or 
   sawStepMm: Type.Optional(quantity('mm', 'Step the saw is set by', { from: 0.1, to: 10 })),
   slopedFace: Type.Optional(choice('Of a wedge', ['front', 'back'])),
   slopeDeg: Type.Optional(quantity('°', 'Lean of that face from the vertical', { from: -60, to: 60 })),
+  acrossSlopeDeg: Type.Optional(
+    quantity('°', 'Of a wedge by its slope: lean of the face across from the sloped one, into the box', {
+      from: -60,
+      to: 60
+    })
+  ),
+  lidSlopeDeg: Type.Optional(
+    quantity('°', 'Of a wedge by its slope: fall of the lid to the rear; negative to the front', { from: -45, to: 45 })
+  ),
   prism: Type.Optional(ref(Prism)),
   thicknessMm: quantity('mm', 'Board of all panels, as measured', { from: 3, to: 60 }),
   frontLayers: Type.Optional(

@@ -11,7 +11,9 @@ const OuterBody = component('BoxOuterSize', 'Outer size of the box.', {
   heightMm: quantity('mm', 'Height'),
   depthMm: quantity('mm', 'Depth, of a wedge at its floor'),
   topDepthMm: Type.Optional(quantity('mm', 'Depth of a wedge at its lid')),
-  slopeDeg: Type.Optional(quantity('°', 'Lean of the sloped face of a wedge from the vertical'))
+  slopeDeg: Type.Optional(quantity('°', 'Lean of the sloped face of a wedge from the vertical')),
+  acrossSlopeDeg: Type.Optional(quantity('°', 'Lean of the face across from it')),
+  lidSlopeDeg: Type.Optional(quantity('°', 'Fall of its lid to the rear'))
 })
 
 const InnerBody = component('BoxInnerSize', 'The smallest block round the air inside.', {
@@ -81,6 +83,8 @@ const PortBody = component('PortLayout', 'The port as built.', {
   legs: count('Straight parts along the walls', 1, 3),
   turnsDeg: Type.Array(quantity('°', 'Turn of the flow'), { description: 'At each bend' }),
   displacedL: quantity('L', 'Air it takes from the box, walls included'),
+  flareRadiusMm: Type.Optional(quantity('mm', 'To which both mouths open')),
+  endFactor: quantity('1', 'Both ends over the radius of the circle of equal area, flares in it'),
   mouthGapMm: Type.Optional(quantity('mm', 'Of a slot: clear before its inner mouth')),
   tuningHz: quantity('Hz', 'With end factors of the circle of equal area'),
   wantedTuningHz: Type.Optional(quantity('Hz', 'The tuning asked for')),
@@ -169,11 +173,22 @@ const AssemblyStepBody = component('AssemblyStep', 'What is moved into its place
   towards: ref(DirectionBody, 'The way it is moved')
 })
 
+const ReachBody = component('BoxReach', 'A thing inside that is fastened, wired or sealed by hand.', {
+  part: Type.String({ description: 'Name as in the model' }),
+  through: Type.Optional(
+    Type.String({ description: 'Driver through whose hole a straight arm reaches it; absent where none lets one in' })
+  ),
+  lengthMm: Type.Optional(quantity('mm', 'From that hole'))
+})
+
 const AssemblyBody = component(
   'BoxAssembly',
   'The order in which the box goes together: taken apart along straight ways, and that turned round.',
   {
     steps: Type.Array(ref(AssemblyStepBody), { description: 'From the first board to the last driver' }),
+    reach: Type.Array(ref(ReachBody), {
+      description: 'What a hand still reaches when the box is closed and its drivers are out'
+    }),
     stuck: Type.Array(Type.String(), {
       description: 'What no straight way leads to, whatever is put on before; empty for a box that goes together'
     })

@@ -47,6 +47,11 @@ const CutOutBody = component('CutOut', 'A hole, or a rebate when it has a depth.
   widthMm: Type.Optional(quantity('mm', 'Of a rectangle, along u', { above: 0 })),
   heightMm: Type.Optional(quantity('mm', 'Of a rectangle, along v', { above: 0 })),
   cornerRadiusMm: Type.Optional(quantity('mm', 'Inside corners of a rectangle', { from: 0 })),
+  roundingRadiusMm: Type.Optional(
+    quantity('mm', 'The outer arris of its long side is rounded to this radius after assembly: mouth of a slot', {
+      above: 0
+    })
+  ),
   rebateDepthMm: Type.Optional(quantity('mm', 'Depth from the outer face; right through when absent', { above: 0 })),
   screwCircle: Type.Optional(ref(ScrewCircleBody))
 })

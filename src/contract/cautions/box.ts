@@ -20,6 +20,13 @@ export const boxCautions = {
     basis:
       'geometry of the sizes given: each thing taken off straight along the normal of its board or an axis of the box'
   },
+  'out-of-reach': {
+    level: 'care',
+    meaning:
+      'No hole of a driver lets a straight arm reach the named parts once the box is closed: a slot, a brace or a divider is in the way, or the hole is too small. Fasten, wire and seal them before, and test them; a driver among them comes out again only where a panel is screwed on over a gasket.',
+    basis:
+      'geometry of the sizes given: a forearm of 90 mm narrowing to fingers of 40 mm, 600 mm long (common practice, no source)'
+  },
   'cone-needs-room': {
     level: 'note',
     meaning:

@@ -112,6 +112,12 @@ export const SlotPortWish = component('SlotPortWish', 'Slots; what is absent is 
   }),
   heightMm: Type.Optional(quantity('mm', 'Clear height', { from: 5, to: 1000 })),
   lengthMm: length,
+  flareRadiusMm: Type.Optional(
+    quantity('mm', 'Radius to which the board across from its wall is rounded at both mouths, part of the length', {
+      from: 0,
+      to: 60
+    })
+  ),
   walls: Type.Optional(
     choice(
       '`own` walls all round, `one-shared` with the box, or `full-width`: three of the walls are the box',

@@ -132,13 +132,14 @@ export const american = variant<typeof english>()({
   'draw.boot-legend': '{depth} deep; the trunk is {room}',
   'draw.material.mdf': 'Medium density fiberboard',
   'draw.template-hole': 'hole ⌀{size}; center {across} from the left, {up} from below',
-  'paper.shop.timber': 'lumber and paint',
+  'paper.shop.timber': 'Lumber and paint',
   'paper.unit.tin': '{quantity} can',
   'paper.unit.tins': '{quantity} cans',
   'front.mark.alternator': 'on its plate or in the owner’s manual',
   'front.title.boot': 'Trunk',
   'front.choice.goal.small': 'As small as possible: keeps room in the trunk',
   'front.choice.units.metric': 'millimeters',
+  'front.own-name': 'English (US)',
   'front.promise': 'From your driver, amplifier and trunk to a bass box you can buy, cut, wire and switch on.',
   'front.sketch': 'Width, height and depth of a trunk'
 })
@@ -190,6 +191,8 @@ export const americanBriefs: Partial<Readonly<Record<keyof typeof cautionBriefs,
 export const americanPhrases: Readonly<Record<string, string>> = {
   'lashing capacity of one small strap, 500 daN: common practice; read its label':
     'working capacity of one small ratchet strap, 500 daN: common practice; read its label',
+  'the centre {centre} Hz lies not above the resonance {resonance} Hz of the driver':
+    'the center {centre} Hz lies not above the resonance {resonance} Hz of the driver',
   '{level} dB at its centre against the bare driver': '{level} dB at its center against the bare driver',
   'below this a driver for low frequencies is hardly described; an inch figure typed as millimetres lands here':
     'below this a driver for low frequencies is hardly described; an inch figure typed as millimeters lands here',

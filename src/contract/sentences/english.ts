@@ -39,6 +39,7 @@ import { planSentences } from './english/plan/plan.ts'
 import { readingSentences } from './english/plan/reading.ts'
 import { refusalsPlanSentences } from './english/plan/refusals.ts'
 import { wayOutSentences } from './english/plan/way-out.ts'
+import { serviceSentences } from './english/service.ts'
 import { assemblySentences } from './english/work/assembly.ts'
 import { boardSentences } from './english/work/board.ts'
 import { dangerSentences } from './english/work/danger.ts'
@@ -81,6 +82,7 @@ export const english = {
   ...circuitSentences,
   ...coilsSentences,
   ...contractSentences,
+  ...serviceSentences,
   ...driverSentences,
   ...enclosureSentences,
   ...planSentences,

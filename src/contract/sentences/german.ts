@@ -39,6 +39,7 @@ import { germanPlan } from './german/plan/plan.ts'
 import { germanReading } from './german/plan/reading.ts'
 import { germanRefusalsPlan } from './german/plan/refusals.ts'
 import { germanWayOut } from './german/plan/way-out.ts'
+import { germanService } from './german/service.ts'
 import { germanAssembly } from './german/work/assembly.ts'
 import { germanBoard } from './german/work/board.ts'
 import { germanDanger } from './german/work/danger.ts'
@@ -93,6 +94,7 @@ export const german = {
   ...germanCircuit,
   ...germanCoils,
   ...germanContract,
+  ...germanService,
   ...germanDriver,
   ...germanEnclosure,
   ...germanPlan,

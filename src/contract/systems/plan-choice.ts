@@ -37,6 +37,7 @@ const ChoicePatch = component('BoxPatch', 'JSON Merge Patch (RFC 7396) onto the 
       portShape: PlanEnclosureBody.properties.portShape,
       portFace: PlanEnclosureBody.properties.portFace,
       portAreaCm2: PlanEnclosureBody.properties.portAreaCm2,
+      portFlareMm: PlanEnclosureBody.properties.portFlareMm,
       airSpeedMPerS: PlanEnclosureBody.properties.airSpeedMPerS,
       radiatorCount: PlanEnclosureBody.properties.radiatorCount,
       radiatorFace: PlanEnclosureBody.properties.radiatorFace

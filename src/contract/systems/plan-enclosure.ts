@@ -35,6 +35,9 @@ export const PlanEnclosureBody = component(
     portAreaCm2: Type.Optional(
       quantity('cm²', 'Clear area wanted of the port; it follows from the air speed when absent', { from: 5, to: 2000 })
     ),
+    portFlareMm: Type.Optional(
+      quantity('mm', 'Radius to which both mouths of the port open; sharp when absent', { from: 1, to: 60 })
+    ),
     airSpeedMPerS: Type.Optional(
       quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent', {
         from: 5,

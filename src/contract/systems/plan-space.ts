@@ -23,5 +23,14 @@ export const RoomForBox = component('PlanSpace', 'Room for the box in the car.',
     )
   ),
   diameterMm: Type.Optional(quantity('mm', 'Of a round well, as that of a spare wheel', { from: 200, to: 1500 })),
+  acrossSlopeDeg: Type.Optional(
+    quantity('°', 'Of a wedge: lean of the wall across from the seat, into the room', { from: -60, to: 60 })
+  ),
+  lidSlopeDeg: Type.Optional(
+    quantity('°', 'Of a wedge: fall of what is above the room, towards the seat; negative away from it', {
+      from: -45,
+      to: 45
+    })
+  ),
   strategy: Type.Optional(choice('Which way the box grows where there is a choice', strategies))
 })

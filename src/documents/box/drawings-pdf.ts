@@ -7,7 +7,7 @@ import type { Drawing } from '../panels/panel-drawing.ts'
 export function drawingsPdf(drawings: readonly Drawing[], title: string, language: Language): Promise<Uint8Array> {
   const margin = mmToPoints(drawingPage.margin)
   return pdfBytes(
-    { title },
+    { title, language: language.tag },
     {
       pageSize: 'A4',
       pageOrientation: 'landscape',

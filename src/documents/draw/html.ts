@@ -43,8 +43,13 @@ export function phrase(text: string): Html {
   return html`${text.split('`').map((piece, at) => (at % 2 === 1 ? html`<code>${piece}</code>` : html`${piece}`))}`
 }
 
-export function table(heads: readonly string[], rows: readonly (readonly Part[])[]): Html {
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="${heads.join(', ')}"><table><thead><tr>${heads.map(
+/** @param name  tells it from the other tables of a page, to who hears the page */
+export function table(
+  heads: readonly string[],
+  rows: readonly (readonly Part[])[],
+  name: string = heads.join(', ')
+): Html {
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="${name}"><table><thead><tr>${heads.map(
     head => html`<th scope="col">${head}</th>`
   )}</tr></thead><tbody>${rows.map(row => html`<tr>${row.map(cell => html`<td>${cell}</td>`)}</tr>`)}</tbody></table></div>`
 }

@@ -32,8 +32,8 @@ const twoDigits = (value: number) => String(Number(value.toPrecision(2)))
 const NUMBER = String.raw`\d+(?:[.,]\d+)?`
 /** One figure, or several that share their unit. */
 const AMOUNTS = new RegExp(
-  String.raw`(?<![\d.,/A-Z⌀])(${NUMBER}(?:(?: × | to | or | of | bis | oder )${NUMBER})*)[  ](mm|m²|m|L|kg|N|°C)(?![\w²³/·])`,
-  'g'
+  String.raw`(?<![\d.,/A-Z⌀])(${NUMBER}(?:(?: × | to | or | of | bis | oder )${NUMBER})*)[  ](mm|m²|m|L|kg|N|°C)(?![\p{L}\d_²³/·])`,
+  'gu'
 )
 
 /** Round distances of the trade stay round: 50 mm of air are 2 in, 1 mm of play 1/16. */

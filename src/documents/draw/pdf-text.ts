@@ -44,7 +44,8 @@ export function table(
   widths: readonly Width[],
   rows: readonly (readonly string[])[],
   figures: readonly number[] = [],
-  size = 8
+  size = 8,
+  tight = false
 ): Content {
   const align = (index: number) => (figures.includes(index) ? ('right' as const) : ('left' as const))
   const body: ContentTable['table']['body'] = [
@@ -66,7 +67,7 @@ export function table(
         : [{ text: plain(title), bold: true, margin: [0, 8, 0, 2] as [number, number, number, number] }]),
       {
         table: { headerRows: 1, keepWithHeaderRows: 1, dontBreakRows: true, widths: [...widths], body },
-        layout: size < 8 ? tightLines : 'lightHorizontalLines'
+        layout: tight ? tightLines : 'lightHorizontalLines'
       }
     ]
   }

@@ -5,6 +5,7 @@ import path from 'node:path'
 import type { TDocumentDefinitions } from 'pdfmake/interfaces.js'
 import { present } from '../../domain/present.ts'
 import { fontFamily, ink } from './paper.ts'
+import { tagWhatIsDrawn } from './tagged-pdf.ts'
 
 const fontFolder = path.join(
   path.dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')),
@@ -18,12 +19,25 @@ const fontFiles = {
   bolditalics: fontFile('DejaVuSans-BoldOblique.ttf')
 }
 
+/** Prose of paper is set narrower than lettering of drawings, so that it may stand larger. */
+const proseFamily = `${fontFamily} Condensed`
+const proseFiles = {
+  normal: fontFile('DejaVuSansCondensed.ttf'),
+  bold: fontFile('DejaVuSansCondensed-Bold.ttf'),
+  italics: fontFile('DejaVuSansCondensed-Oblique.ttf'),
+  bolditalics: fontFile('DejaVuSansCondensed-BoldOblique.ttf')
+}
+const allowed = new Set([...Object.values(fontFiles), ...Object.values(proseFiles)])
+
 /** Loaded when the first document is made: whoever asks for no paper does not wait for its writer. */
 async function printer(): Promise<typeof import('pdfmake')> {
   const { default: pdfmake } = await import('pdfmake')
-  pdfmake.setFonts({ [fontFamily]: fontFiles })
+  const { default: loaded } = await import('pdfmake/js/Renderer.js')
+  // A module of the older kind: its class stands under `default` once more, unless the loader has unwrapped it.
+  tagWhatIsDrawn('default' in loaded ? loaded.default : loaded)
+  pdfmake.setFonts({ [fontFamily]: fontFiles, [proseFamily]: proseFiles })
   pdfmake.setUrlAccessPolicy(() => false)
-  pdfmake.setLocalAccessPolicy(file => Object.values(fontFiles).includes(file))
+  pdfmake.setLocalAccessPolicy(file => allowed.has(file))
   return pdfmake
 }
 
@@ -51,6 +65,8 @@ export const largerText = (svg: string, factor: number): string =>
 
 interface PdfHead {
   readonly title: string
+  /** BCP 47; a voice reads the document in it. */
+  readonly language: string
   readonly author?: string
   /** Words that a search finds the document by. */
   readonly subject?: string
@@ -73,12 +89,13 @@ export async function pdfBytes(
   definition: Omit<TDocumentDefinitions, 'info' | 'defaultStyle' | 'files'>
 ): Promise<Uint8Array> {
   const pdfmake = await printer()
-  const { title, author, subject } = head
+  const { title, author, subject, language } = head
   const document = pdfmake.createPdf({
     ...definition,
     ...files(head),
     version: '1.7',
-    language: 'en-GB',
+    language,
+    tagged: true,
     displayTitle: true,
     info: {
       title,
@@ -89,7 +106,7 @@ export async function pdfBytes(
       creationDate: fixedDate,
       modDate: fixedDate
     },
-    defaultStyle: { font: fontFamily, fontSize: 9, color: ink.text, lineHeight: 1.2 }
+    defaultStyle: { font: proseFamily, fontSize: 9, color: ink.text, lineHeight: 1.2 }
   })
   return new Uint8Array(await document.getBuffer())
 }

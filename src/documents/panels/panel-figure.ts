@@ -2,7 +2,7 @@
 import type { PanelPoint } from '../../contract/boxes/box-hardware.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import { told } from '../../domain/say.ts'
-import { clearTexts, type PlacedText, type Spot, type TextPlace } from '../draw/clear-texts.ts'
+import { clearTexts, type Drawn, drawnLine, type PlacedText, type Spot, type TextPlace } from '../draw/clear-texts.ts'
 import { dimension, figure } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
@@ -27,6 +27,11 @@ function outlineOf(outline: readonly PanelPoint[], frame: PanelFrame): string {
     'stroke-width': line.thick,
     'stroke-linejoin': 'round'
   })
+}
+
+const drawnOutline = ({ outline }: Panel, frame: PanelFrame): readonly Drawn[] => {
+  const spots = outline.map(({ uM, vM }) => ({ x: toX(uM, frame), y: toY(vM, frame) }))
+  return spots.map((spot, i) => drawnLine(spot, spots[(i + 1) % spots.length] ?? spot))
 }
 
 /** Distance between dimension lines. */
@@ -175,7 +180,7 @@ export function panelFigure(panel: Panel, frame: PanelFrame): string {
     centreDimensions(panel, frame, extent),
     clearTexts(
       [...slantedEdges(panel, frame), ...edgeNotes(panel, frame), ...markNames(panel, frame, extent)],
-      [...drawnMarks(panel, frame, extent), ...drawnHoles(panel, frame)]
+      [...drawnOutline(panel, frame), ...drawnMarks(panel, frame, extent), ...drawnHoles(panel, frame)]
     ),
     grainArrow(panel, frame, extent)
   ].join('')

@@ -73,7 +73,7 @@ export function centreMark(cutOut: CutOut, frame: PanelFrame): string {
 
 /** What a hole is, for its label and for lists. */
 export function cutOutText(
-  { kind, diameterM = 0, widthM = 0, heightM = 0, cornerRadiusM, rebateDepthM, screwCircle }: CutOut,
+  { kind, diameterM = 0, widthM = 0, heightM = 0, cornerRadiusM, roundingRadiusM, rebateDepthM, screwCircle }: CutOut,
   paper: Reader
 ): readonly string[] {
   const d = (lengthM: number) => dimension(lengthM, paper)
@@ -83,6 +83,9 @@ export function cutOutText(
       ? `⌀${opening(diameterM)}`
       : `${opening(widthM)} × ${opening(heightM)}${cornerRadiusM === undefined || cornerRadiusM === 0 ? '' : ` R${d(cornerRadiusM)}`}`
   const depth = rebateDepthM === undefined ? '' : told(paper.language, 'draw.deep', { depth: d(rebateDepthM) })
+  const { language } = paper
+  const rounding =
+    roundingRadiusM === undefined ? '' : `, ${told(language, 'draw.round', { radius: d(roundingRadiusM) })}`
   const screws =
     screwCircle === undefined
       ? []
@@ -95,7 +98,7 @@ export function cutOutText(
             screw: saidOf(screwCircle, 'screw')
           })
         ]
-  return [size + depth, ...screws]
+  return [size + depth + rounding, ...screws]
 }
 
 const NUMBER_RADIUS = 2.3

@@ -96,8 +96,8 @@ function describe(document: ContractDocument, entry: Named): Html {
   return html`<article id="${operation.operationId}"><h3>${operation.summary}</h3>
 <p><span class="method">${method}</span> <span class="path">${path}</span> <code>${operation.operationId}</code></p>
 ${prose(operations.find(({ operationId }) => operationId === operation.operationId)?.description ?? operation.description ?? '')}
-${parameters.length > 0 ? html`<details class="more"><summary>Parameters</summary>${fields(asFields, document.components.schemas)}</details>` : undefined}
-${body === undefined ? undefined : html`<h4>Request: ${schemaLink(body)}</h4>${fields(schemaOf(document, body), document.components.schemas)}`}
+${parameters.length > 0 ? html`<details class="more"><summary>Parameters</summary>${fields(asFields, document.components.schemas, `Parameters of ${operation.operationId}`)}</details>` : undefined}
+${body === undefined ? undefined : html`<h4>Request: ${schemaLink(body)}</h4>${fields(schemaOf(document, body), document.components.schemas, `Request of ${operation.operationId}`)}`}
 ${answer === undefined ? undefined : html`<p>Answer: ${schemaLink(answer)}</p>`}
 ${holds(entry)}${answerExamples(entry)}${statuses(entry)}${method === 'GET' ? queryForm(entry) : tryForm(entry)}</article>`
 }
@@ -127,7 +127,7 @@ export function referenceChapters(document: ContractDocument): readonly Chapter[
   })
   const schemas = Object.entries(document.components.schemas).map(
     ([name, schema]) =>
-      html`<article id="schema-${name}"><h3>${name}</h3>${prose(schema.description ?? '')}<details class="more"><summary>Fields of ${name}</summary>${fields(schema, document.components.schemas)}</details></article>`
+      html`<article id="schema-${name}"><h3>${name}</h3>${prose(schema.description ?? '')}<details class="more"><summary>Fields of ${name}</summary>${fields(schema, document.components.schemas, `Fields of ${name}`)}</details></article>`
   )
   return [
     { id: 'before', title: 'Before you try', body: key },

@@ -49,7 +49,7 @@ function meaningOf(schema: JsonSchema, components: Components): string {
   return schema.description ?? (name === undefined ? '' : (components[name]?.description ?? ''))
 }
 
-export function fields(schema: JsonSchema, components: Components): Html {
+export function fields(schema: JsonSchema, components: Components, title: string): Html {
   const union = schema.oneOf ?? schema.anyOf
   if (union !== undefined) {
     return html`<p>One of, told apart by <code>${schema.discriminator?.propertyName ?? 'type'}</code>: ${typeOf(schema)}</p>`
@@ -61,5 +61,7 @@ export function fields(schema: JsonSchema, components: Components): Html {
     typeOf(inner),
     phrase(meaningOf(inner, components))
   ])
-  return rows.length === 0 ? html`<p>${typeOf(schema)}</p>` : table(['Field', 'Type and bounds', 'Meaning'], rows)
+  return rows.length === 0
+    ? html`<p>${typeOf(schema)}</p>`
+    : table(['Field', 'Type and bounds', 'Meaning'], rows, title)
 }

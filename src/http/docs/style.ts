@@ -52,6 +52,7 @@ button { font: inherit; font-weight: 600; background: var(--accent); color: var(
 output { display: block; }
 output img { max-width: 100%; height: auto; background: #fff; border: 1px solid var(--line); }
 output iframe { width: 100%; height: 34rem; border: 1px solid var(--line); background: #fff; }
+.search { margin-top: .75rem; }
 .search label { font-weight: 700; }
 #found { max-height: 20rem; overflow-y: auto; }
 .copied { position: relative; }

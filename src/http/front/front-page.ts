@@ -8,7 +8,7 @@ import { present } from '../../domain/present.ts'
 import { type Language, told } from '../../domain/say.ts'
 import { bootSketch } from './boot-sketch.ts'
 import { type FrontField, frontFields, frontGroups } from './front-fields.ts'
-import { type FrontFault, frontExample, type Typed, unitOf } from './front-request.ts'
+import { exampleIn, type FrontFault, type Typed, unitOf } from './front-request.ts'
 import { frontStyle } from './front-style.ts'
 import { choiceOf, labelOf, markOf } from './front-words.ts'
 
@@ -41,6 +41,10 @@ function control(field: FrontField, value: string, wrong: boolean, language: Lan
   return html`<span class="box"><input type="text" id="${id}" name="${name}" value="${value}"${mode} autocomplete="off" maxlength="120" aria-describedby="${described}"${state}>${unit === '' ? undefined : html`<span class="unit">${unit}</span>`}</span>`
 }
 
+/** A figure as it is written in the language; either mark is read. */
+const shownIn = ({ decimalMark }: Language, text = '') =>
+  /^\d+\.\d+$/.test(text) ? text.replace('.', decimalMark) : text
+
 function fieldOf(field: FrontField, { typed, faults, language }: Front): Html {
   const mine = faults.filter(fault => fault.field === field)
   const id = idOf(field)
@@ -48,7 +52,7 @@ function fieldOf(field: FrontField, { typed, faults, language }: Front): Html {
     mine.length === 0
       ? undefined
       : html`<span class="fault" id="${id}-e">${mine.map(({ text }) => text).join(' ')}</span>`
-  return html`<p class="field"><label for="${id}">${labelOf(field, language)}</label><span class="mark" id="${id}-m">${markOf(field, language)}</span>${said}${control(field, typed[field.name] ?? '', mine.length > 0, language)}</p>`
+  return html`<p class="field"><label for="${id}">${labelOf(field, language)}</label><span class="mark" id="${id}-m">${markOf(field, language)}</span>${said}${control(field, shownIn(language, typed[field.name]), mine.length > 0, language)}</p>`
 }
 
 /** One of few, each with its words beside it. */
@@ -105,10 +109,11 @@ function group({ id, fields }: (typeof frontGroups)[number], index: number, fron
 function faultList({ faults, trouble, language }: Front): Html | undefined {
   if (trouble !== undefined) return html`<div class="faults" role="alert"><p><b>${trouble}</b></p></div>`
   if (faults.length === 0) return undefined
-  const items = faults.map(({ field, text }) =>
+  // Who works by keyboard stands at the first of them, one key from its field.
+  const items = faults.map(({ field, text }, index) =>
     field === undefined
       ? html`<li>${text}</li>`
-      : html`<li><a href="#${idOf(field)}">${labelOf(field, language)}</a>: ${text}</li>`
+      : html`<li><a href="#${idOf(field)}"${index === 0 ? html` autofocus` : undefined}>${labelOf(field, language)}</a>: ${text}</li>`
   )
   return html`<div class="faults" role="alert"><p><b>${mend(faults.length, language)}</b></p><ul>${items}</ul></div>`
 }
@@ -128,7 +133,7 @@ export function frontPage(front: Front): string {
   const promise = told(language, 'front.promise')
   const title = faults.length > 0 ? `${mend(faults.length, language)}: ${NAME}` : `${NAME}: ${promise}`
   const kept = named === undefined ? undefined : html`<input type="hidden" name="language" value="${named}">`
-  const example = frontAddress('/plan', { ...frontExample, ...present({ language: named }) })
+  const example = frontAddress('/plan', { ...exampleIn(language), ...present({ language: named }) })
   return htmlPage(
     { language: language.tag, title, description: promise, style: frontStyle },
     html`<a class="skip" href="#form">${told(language, 'front.skip')}</a>

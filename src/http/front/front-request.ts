@@ -158,3 +158,7 @@ export function frontFaults(errors: readonly ProblemError[], typed: Typed): read
 export const frontExample: Typed = Object.fromEntries(
   frontFields.filter(({ example }) => example !== '').map(({ name, example }) => [name, example])
 )
+
+/** The example as its reader measures: a plan for North America is drawn in inches. */
+export const exampleIn = ({ tag }: Language): Typed =>
+  tag === 'en-US' ? { ...frontExample, units: 'imperial' } : frontExample

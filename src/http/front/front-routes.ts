@@ -7,7 +7,7 @@ import { DesignError } from '../../domain/design-error.ts'
 import { inLanguage } from '../../domain/in-language.ts'
 import { languages } from '../../domain/languages.ts'
 import { present } from '../../domain/present.ts'
-import { told } from '../../domain/say.ts'
+import { say, told } from '../../domain/say.ts'
 import { planSystem } from '../operations/systems/plans.ts'
 import type { AnswerCall } from '../serving/operations/operation-routes.ts'
 import { pagePolicy } from '../serving/operations/page-policy.ts'
@@ -17,7 +17,7 @@ import { designProblem } from '../wire/problem/design-problem.ts'
 import { Refusal } from '../wire/problem/refusal.ts'
 import { addressOf, withLink } from './front-link.ts'
 import { frontPage } from './front-page.ts'
-import { type FrontFault, frontExample, frontFaults, frontRequest, type Typed } from './front-request.ts'
+import { exampleIn, type FrontFault, frontFaults, frontRequest, type Typed } from './front-request.ts'
 import { frontStyle } from './front-style.ts'
 
 const styleHash = createHash('sha256').update(frontStyle, 'utf8').digest('base64')
@@ -90,7 +90,7 @@ function wrong(reply: FastifyReply, { form, typed, spoken }: Asked, faults: read
     code: 'invalid-field',
     detail: text
   }))
-  throw new Refusal('invalid-request', told(languages[spoken.code], 'front.fault.count', { count: errors.length }), {
+  throw new Refusal('invalid-request', say('front.fault.count', { count: errors.length }), {
     errors
   })
 }
@@ -110,7 +110,11 @@ export function registerFront(app: FastifyInstance, answer: AnswerCall): void {
     if (negotiated(['application/json', HTML], request, reply) !== HTML) return reply.send(links)
     const { language: _named, ...typed } = typedOf(request.query)
     const spoken = spokenBy(HTML, request, reply)
-    return sendForm(reply, { status: 200, spoken, typed: Object.keys(typed).length === 0 ? frontExample : typed })
+    return sendForm(reply, {
+      status: 200,
+      spoken,
+      typed: Object.keys(typed).length === 0 ? exampleIn(languages[spoken.code]) : typed
+    })
   })
   const config = { calculates: true, requestSchema: planSystem.body }
   app.get<{ Querystring: Query }>('/plan', { schema, config }, async (request, reply) => {

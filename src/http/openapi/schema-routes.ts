@@ -1,7 +1,9 @@
 /** GET /v1/schemas/…: one schema of the contract with all it refers to, so that a form or a check need not load the rest. */
+
 import type { FastifyInstance } from 'fastify'
 import Type from 'typebox'
 import { component, ref } from '../../contract/field/component.ts'
+import { say } from '../../domain/say.ts'
 import { refusals } from '../serving/operations/operation-routes.ts'
 import { type FixedText, fixedText, sendFixed } from '../serving/representation/fixed-text.ts'
 import { negotiated } from '../serving/representation/forms.ts'
@@ -80,7 +82,7 @@ export function schemaRoutes(app: FastifyInstance): void {
       const { name } = request.params
       schemas ??= JSON.parse((await app.contract()).json).components.schemas
       const schema = selfContained(name, schemas ?? {})
-      if (schema === undefined) throw new Refusal('not-found', 'The contract has no such schema.')
+      if (schema === undefined) throw new Refusal('not-found', say('service.no-schema'))
       const text = kept.get(name) ?? fixedText(`/v1/schemas/${name}`, JSON.stringify(schema))
       kept.set(name, text)
       return sendFixed(request, reply, text, { shared: true })

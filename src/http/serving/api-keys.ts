@@ -1,6 +1,8 @@
 /** Optional API keys: only hashes are known, every one is looked at in constant time, the key itself is never logged. */
+
 import { createHash, timingSafeEqual } from 'node:crypto'
 import type { FastifyInstance } from 'fastify'
+import { say } from '../../domain/say.ts'
 import { Refusal } from '../wire/problem/refusal.ts'
 import type { ApiKey } from './setting-readers.ts'
 import type { Settings } from './settings.ts'
@@ -42,7 +44,7 @@ export function requireKeys(app: FastifyInstance, { apiKeys }: Settings): void {
     const calculates = routeOptions.config.calculates === true || (method === 'POST' && routeOptions.url !== undefined)
     if (apiKeyHolder !== undefined || routeOptions.config.always === true) return
     if (calculates || headers['x-api-key'] !== undefined) {
-      throw new Refusal('unauthorised', 'Send a valid key in the header X-Api-Key.', { headers: ask })
+      throw new Refusal('unauthorised', say('service.key'), { headers: ask })
     }
   })
 }

@@ -1,5 +1,7 @@
 /** The one way a body is read: application/json in UTF-8, as it stands. */
+
 import type { FastifyInstance, FastifyRequest } from 'fastify'
+import { say } from '../../domain/say.ts'
 import { Refusal } from '../wire/problem/refusal.ts'
 import { readJson } from '../wire/request/json-reader.ts'
 
@@ -9,7 +11,7 @@ function decoded(bytes: Buffer): string {
   try {
     return utf8.decode(bytes)
   } catch {
-    throw new Refusal('unreadable-body', 'The body is not UTF-8.')
+    throw new Refusal('unreadable-body', say('service.body-no-utf8'))
   }
 }
 
@@ -17,11 +19,11 @@ function refuseForeignForm(contentType: string, contentEncoding: string | undefi
   const charset = /;\s*charset\s*=\s*"?([^";\s]*)/i.exec(contentType)?.[1]
   const plain = contentEncoding === undefined || contentEncoding === '' || contentEncoding.toLowerCase() === 'identity'
   if (charset !== undefined && !/^utf-?8$/i.test(charset)) {
-    throw new Refusal('unsupported-media-type', 'Send the body in UTF-8.', { headers: acceptPost })
+    throw new Refusal('unsupported-media-type', say('service.body-in-utf8'), { headers: acceptPost })
   }
   if (!plain) {
     const headers = { ...acceptPost, 'accept-encoding': 'identity' }
-    throw new Refusal('unsupported-media-type', 'Send the body uncompressed.', { headers })
+    throw new Refusal('unsupported-media-type', say('service.body-uncompressed'), { headers })
   }
 }
 

@@ -1,5 +1,7 @@
 /** What Node would answer without a document: a request without its Host, with two, or with an expectation it does not know. */
+
 import type { FastifyInstance } from 'fastify'
+import { say } from '../../domain/say.ts'
 import { Refusal } from '../wire/problem/refusal.ts'
 
 /** @param rawHeaders  names and values in turns */
@@ -18,8 +20,6 @@ export function registerHost(app: FastifyInstance): void {
   app.addHook('onRequest', ({ raw: { httpVersion, rawHeaders } }, _reply, done) => {
     const hosts = hostsAmong(rawHeaders)
     if (hosts === 1 || (hosts === 0 && httpVersion !== '1.1')) return done()
-    done(
-      new Refusal('malformed-http', 'A request of HTTP/1.1 names its host, once.', { headers: { connection: 'close' } })
-    )
+    done(new Refusal('malformed-http', say('service.one-host'), { headers: { connection: 'close' } }))
   })
 }

@@ -2,9 +2,11 @@
  * How much a caller may ask in a window, per API key, else per address (IPv6 by its /64); fields of the RateLimit draft.
  * Counted per process, or in a Redis that all replicas share.
  */
+
 import rateLimit from '@fastify/rate-limit'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { present } from '../../domain/present.ts'
+import { say } from '../../domain/say.ts'
 import { Refusal } from '../wire/problem/refusal.ts'
 import type { Settings } from './settings.ts'
 import { sharedCounter } from './shared-counter.ts'
@@ -31,7 +33,7 @@ function announce(reply: FastifyReply, windowS: number, { policy, max, remaining
 }
 
 function tooMany(max: number, windowS: number, resetS: number): Refusal {
-  const detail = `More than ${max} requests in ${windowS} s; the window ends in ${resetS} s.`
+  const detail = say('service.too-many-requests', { requests: max, windowS, restS: resetS })
   return new Refusal('too-many-requests', detail, { headers: { 'retry-after': String(Math.max(1, resetS)) } })
 }
 

@@ -1,7 +1,8 @@
 /** A known path answers a wrong method with 405 and the list of right ones, never with 404; OPTIONS says them. */
+
 import type { FastifyInstance, HTTPMethods } from 'fastify'
-import { problem } from '../wire/problem/problem.ts'
-import { sendProblem } from './problems.ts'
+import { say } from '../../domain/say.ts'
+import { refuse } from './problems.ts'
 
 const everyMethod: readonly HTTPMethods[] = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE', 'TRACE']
 
@@ -29,7 +30,7 @@ export function refuseOtherMethods(app: FastifyInstance, methodsByUrl: ReadonlyM
       method: everyMethod.filter(method => !methods.has(method)),
       schema,
       handler: (request, reply) =>
-        sendProblem(request, reply.header('allow', allow), problem('method-not-allowed', `This path takes ${allow}.`))
+        refuse(request, reply.header('allow', allow), 'method-not-allowed', say('service.methods', { methods: allow }))
     })
   }
 }

@@ -1,6 +1,8 @@
 /** Sheds load before the event loop suffers. A busy loop is not a slow loop: only its delay counts, never its utilisation. */
+
 import underPressure from '@fastify/under-pressure'
 import type { FastifyInstance } from 'fastify'
+import { say } from '../../domain/say.ts'
 import { Refusal } from '../wire/problem/refusal.ts'
 import type { Settings } from './settings.ts'
 
@@ -20,7 +22,7 @@ export async function registerOverload(app: FastifyInstance, { eventLoopDelayMax
     sampleInterval: 500,
     pressureHandler: async request => {
       if (request.routeOptions.config.always === true) return
-      throw new Refusal('overloaded', 'The service is too busy at the moment.', { headers: { 'retry-after': '2' } })
+      throw new Refusal('overloaded', say('service.too-busy'), { headers: { 'retry-after': '2' } })
     }
   })
   app.decorate('isOverloaded', () => app.isUnderPressure())

@@ -1,5 +1,7 @@
 /** Every refusal leaves as application/problem+json; nothing of a fault of ours is shown beyond the request id. */
+
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { LanguageCode } from '../../contract/sentences/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { languages } from '../../domain/languages.ts'
@@ -31,11 +33,11 @@ const codeByStatus: Readonly<Record<number, ProblemCode>> = {
   503: 'overloaded'
 }
 
-const details: Partial<Record<ProblemCode, string>> = {
-  'unsupported-media-type': 'Send the body as application/json.',
-  'unreadable-body': 'The body is empty or is not one JSON text.',
-  'body-too-large': 'The body is larger than the service reads.',
-  'not-found': 'No resource at this path.'
+const details: Partial<Record<ProblemCode, Said>> = {
+  'unsupported-media-type': say('service.body-as-json'),
+  'unreadable-body': say('service.body-no-json'),
+  'body-too-large': say('service.body-too-large'),
+  'not-found': say('service.no-path')
 }
 
 const headersByCode: Partial<Record<ProblemCode, Readonly<Record<string, string>>>> = {
@@ -48,7 +50,7 @@ function missingHeaders(reply: FastifyReply, headers: Readonly<Record<string, st
   return Object.fromEntries(Object.entries(headers).filter(([name]) => !reply.hasHeader(name)))
 }
 
-export function sendProblem(request: FastifyRequest, reply: FastifyReply, body: Problem): FastifyReply {
+function sendProblem(request: FastifyRequest, reply: FastifyReply, body: Problem): FastifyReply {
   return reply
     .code(body.status)
     .headers(missingHeaders(reply, headersByCode[body.code] ?? {}))
@@ -77,19 +79,19 @@ function problemOf(error: AnyError, request: FastifyRequest, language: LanguageC
     return designProblem(error, config.requestSchema ?? schema?.body ?? {}, language)
   }
   if (error instanceof Refusal) {
-    const detail = error.said === undefined ? error.message : spoken(error.said, languages[language])
-    return problem(error.code, detail, error.errors, language)
+    return problem(error.code, spoken(error.said, languages[language]), error.errors, language)
   }
   if (error.validation !== undefined) return validationProblem(error, language)
   // Nobody reads this one.
-  if (hasLeft(error)) return problem('out-of-time', 'The client has gone.')
+  if (hasLeft(error)) return problem('out-of-time', spoken(say('service.client-gone'), languages[language]))
   const code = codeByFrameworkError[error.code] ?? codeByStatus[error.statusCode ?? 500] ?? 'internal'
   if (code === 'internal') {
     request.log.error({ err: error }, 'fault of ours')
     return problem('internal', problemWords(language).internal.meaning, undefined, language)
   }
-  const said = language === 'en' ? details[code] : undefined
-  return problem(code, said ?? problemWords(language)[code].meaning, undefined, language)
+  const said = details[code]
+  const detail = said === undefined ? problemWords(language)[code].meaning : spoken(said, languages[language])
+  return problem(code, detail, undefined, language)
 }
 
 /** Also the answer to what the framework refuses before any hook runs, an undecodable path for one. */
@@ -100,9 +102,13 @@ export function answerError(error: AnyError, request: FastifyRequest, reply: Fas
   sendProblem(request, error instanceof Refusal ? reply.headers(error.headers) : reply, body)
 }
 
+/** What no error stands behind. */
+export function refuse(request: FastifyRequest, reply: FastifyReply, code: ProblemCode, detail: Said): FastifyReply {
+  const language = speaking('application/json', request, reply)
+  return sendProblem(request, reply, problem(code, spoken(detail, languages[language]), undefined, language))
+}
+
 export function registerProblems(app: FastifyInstance): void {
   app.setErrorHandler((error: AnyError, request, reply) => answerError(error, request, reply))
-  app.setNotFoundHandler((request, reply) =>
-    sendProblem(request, reply, problem('not-found', 'No resource at this path.'))
-  )
+  app.setNotFoundHandler((request, reply) => refuse(request, reply, 'not-found', say('service.no-path')))
 }

@@ -58,6 +58,10 @@ function trusted(proxies: Settings['trustProxy']): NonNullable<FastifyServerOpti
   return typeof proxies === 'number' ? (_address, hop) => hop < proxies : [...proxies]
 }
 
+const setLater = (): never => {
+  throw new TypeError('a route stands before its compilers')
+}
+
 export function serverOptions(
   { basePath, bodyLimitBytes, trustProxy, workTimeoutMs }: Settings,
   log: FastifyBaseLogger | undefined
@@ -81,6 +85,8 @@ export function serverOptions(
     forceCloseConnections: 'idle',
     exposeHeadRoutes: true,
     allowErrorHandlerOverride: false,
+    // validation.ts sets both before any route; the framework's own, which nobody calls, need not be loaded.
+    schemaController: { compilersFactory: { buildValidator: setLater, buildSerializer: setLater } },
     return503OnClosing: false,
     // No path is longer than the headers: a long one is looked up like any other, behind limits, hooks and metrics.
     routerOptions: { maxParamLength: 16_384 },

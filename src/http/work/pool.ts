@@ -1,8 +1,10 @@
 /** Worker threads for heavy calls: a line before them, a time budget, and an end when nobody waits any longer. */
+
 import { createRequire } from 'node:module'
 import { pathToFileURL } from 'node:url'
 import { Piscina } from 'piscina'
 import { DesignError } from '../../domain/design-error.ts'
+import { say } from '../../domain/say.ts'
 import type { Answer } from '../wire/operation.ts'
 import { ClientGone, Refusal } from '../wire/problem/refusal.ts'
 import type { Task, TaskOutcome } from './task.ts'
@@ -55,7 +57,7 @@ const outOfMemory = (error: unknown) => (error as NodeJS.ErrnoException).code ==
 const ended = ({ reason }: AbortSignal): ClientGone | Refusal =>
   reason instanceof ClientGone || reason instanceof Refusal
     ? reason
-    : new Refusal('out-of-time', 'The time granted to all calls together is over.')
+    : new Refusal('out-of-time', say('service.batch-out-of-time'))
 
 /** @throws Refusal `out-of-time` when the budget or the memory of a thread is spent, ClientGone when nobody waits any longer */
 async function outcome(
@@ -70,7 +72,7 @@ async function outcome(
   } catch (error) {
     if (nobodyWaits.aborted) throw ended(nobodyWaits)
     if (!budget.aborted && !outOfMemory(error)) throw error
-    throw new Refusal('out-of-time', `The calculation took more than the ${budgetMs / 1000} s or memory granted.`)
+    throw new Refusal('out-of-time', say('service.out-of-time', { budgetS: budgetMs / 1000 }))
   }
 }
 

@@ -2,6 +2,7 @@
  * The line before the worker threads. How long a call would wait is worked out when it comes: where that is too long it is
  * refused at once, with the time after which asking again is worth it, and who has waited too long is not started any more.
  */
+import { say } from '../../domain/say.ts'
 import { Refusal } from '../wire/problem/refusal.ts'
 
 interface Call {
@@ -55,7 +56,7 @@ function paces() {
 function tooBusy(waitMs: number, mostWaitMs: number): Refusal {
   // By then half of the line has gone.
   const retryS = Math.max(1, Math.ceil((waitMs - mostWaitMs / 2) / 1000))
-  return new Refusal('overloaded', `Heavy calls wait ${Math.ceil(waitMs / 1000)} s at present.`, {
+  return new Refusal('overloaded', say('service.heavy-calls-wait', { waitS: Math.ceil(waitMs / 1000) }), {
     headers: { 'retry-after': String(retryS) }
   })
 }

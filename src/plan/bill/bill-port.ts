@@ -17,11 +17,13 @@ function tubeRow({ panels, port }: BoxLayout): readonly BillRow[] {
     .flatMap(({ cutOuts }) => cutOuts)
     .find(({ purpose, kind }) => purpose === 'port' && kind === 'circle')
   const fits = hole?.diameterM === undefined ? '' : say('bill.for-a-hole-of', { diameter: inMm(hole.diameterM, 1) })
+  const { flareRadiusM } = port
+  const flares = flareRadiusM === undefined ? '' : say('bill.with-two-flares', { radius: inMm(flareRadiusM, 1) })
   return billRow({
     group: 'fittings',
     part: 'port-tube',
     specification: { diameterM: insideM, lengthM: port.lengthM },
-    item: say('bill.port-tube-inside-long', { inside: inMm(insideM, 1), fits, length: inMm(port.lengthM, 1) }),
+    item: say('bill.port-tube-inside-long', { inside: inMm(insideM, 1), fits, length: inMm(port.lengthM, 1), flares }),
     need: port.count,
     unit: 'piece',
     basis: say('bill.length-along-its-middle-from-the')

@@ -96,7 +96,7 @@ export const enclosurePlanDefaults = {
     source: 'ours'
   },
   narrowM: { value: 0.03, unit: 'm', why: 'the most of it where the caller says how the box grows', source: 'ours' },
-  mostLaidOut: { value: 4, unit: '1', why: 'boxes laid out for one saving before it is given up', source: 'ours' },
+  mostLaidOut: { value: 12, unit: '1', why: 'boxes laid out for one saving before it is given up', source: 'ours' },
   sameAirShare: {
     value: 2.5e-3,
     unit: '1',

@@ -114,20 +114,35 @@ interface BoxOnSheets {
 const sheetsOf = (brief: SheetBrief, { outcome }: Done): number =>
   quickSheetCount(sheetRequest(brief, outcome.result.panels), { work: 'look', evenly: false }).sheetCount
 
+/** Further the way of a move after which something touched, it touches too. */
+const isBeyond = (move: Move, blocked: Move) =>
+  Math.sign(move.widthM) === Math.sign(blocked.widthM) &&
+  Math.sign(move.heightM) === Math.sign(blocked.heightM) &&
+  Math.abs(move.widthM) >= Math.abs(blocked.widthM) &&
+  Math.abs(move.heightM) >= Math.abs(blocked.heightM)
+
 /** The box itself, or one of other proportions that is no worse and needs a sheet less. */
 export function onFewerSheets(brief: SheetBrief, box: BoxPart): BoxOnSheets {
   if (!box.done) return { box }
   const layout = box.outcome.result
   const quick = quickSheetCount(sheetRequest(brief, layout.panels), { work: 'glance', evenly: true })
   if (!worthTrying(quick)) return { box }
+  const blocked: Move[] = []
   let laidOut = 0
   for (const move of likelyMoves(brief, layout, quick.sheetCount)) {
+    if (blocked.some(each => isBeyond(move, each))) continue
     if (laidOut++ >= enclosurePlanDefaults.mostLaidOut.value) break
     const other = remade(box, move)
-    if (!other.done || !isNoWorse(other, box)) continue
+    if (other.done && !clears(other)) blocked.push(move)
+    if (!other.done || !isNoWorse(other, box) || !isLess(brief, other, quick)) continue
     const [sheets, sheetsInstead] = [sheetsOf(brief, other), sheetsOf(brief, box)]
+    // What a short search could not lay on fewer sheets a longer one may: then nothing is to be saved.
     if (sheets >= sheetsInstead) return { box }
     return { box: other, saving: { instead: layout.outer, sheets, sheetsInstead } }
   }
   return { box }
 }
+
+/** Counted on its own panels: a move only foretold them. */
+const isLess = (brief: SheetBrief, { outcome }: Done, { sheetCount }: QuickCount) =>
+  quickSheetCount(sheetRequest(brief, outcome.result.panels), { work: 'glance', evenly: true }).sheetCount < sheetCount

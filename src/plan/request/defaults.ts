@@ -153,6 +153,7 @@ export const planDefaults = {
   coveringM: { value: 0.004, unit: 'm', why: 'boot carpet on one face of the box', source: 'practice' },
   roundShape: { why: 'the room is a round well', source: 'derived' },
   prismShape: { why: 'the room has a footprint of its own', source: 'derived' },
+  slopingShape: { why: 'the room slopes', source: 'derived' },
   wedgeShape: { why: 'a wedge fills the room under a leaning seat back', source: 'ours' },
   plainShape: { why: 'the simplest to saw', source: 'practice' },
   wedgeFromDeg: {

@@ -3,14 +3,14 @@ import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { DesignError, type FoundFault } from '../../domain/design-error.ts'
-import { toDigits } from '../../domain/digits.ts'
+import { toDigits, toMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import { contradictions } from './plan-amplifier.ts'
 import { hasBranches } from './resolved-plan.ts'
 
 const closedOnly = ['qtc'] as const
 /** What only a box with a port can be asked for, and what only one with passive radiators; both are tuned. */
-export const portOnly = ['portShape', 'portFace', 'portAreaM2', 'airSpeedMPerS'] as const
+export const portOnly = ['portShape', 'portFace', 'portAreaM2', 'portFlareM', 'airSpeedMPerS'] as const
 export const radiatorOnly = ['radiatorCount', 'radiatorFace'] as const
 const openedOnly = ['tuningHz', ...portOnly, ...radiatorOnly] as const
 
@@ -74,10 +74,21 @@ function converterFaults({ supply: { converter, secondBattery } }: PlanRequest):
 /** Only the front carries a slot: it follows the walls of a box of four. */
 function slotFaults({ enclosure: { portShape, portFace } = {}, car }: PlanRequest): readonly FoundFault[] {
   if (portShape !== 'slot') return []
-  const { diameterM, footprint } = car.space
-  const isFreeForm = diameterM !== undefined || footprint !== undefined
+  const isFreeForm = !isFourWalled(car.space)
   const faults = unusable(['portShape'], say('refused.a-slot-follows-four-walls'))
   return isFreeForm || (portFace !== undefined && portFace !== 'front') ? faults : []
+}
+
+const isFourWalled = ({ footprint, diameterM }: PlanRequest['car']['space']) =>
+  footprint === undefined && diameterM === undefined
+
+/** A slot is rounded no further than its board is thick; tubes have flares of their own. */
+function flareFaults({ enclosure: { portFlareM = 0, portShape } = {}, board }: PlanRequest): readonly FoundFault[] {
+  if (portShape === 'round' || portFlareM <= board.thicknessM + 1e-9) return []
+  return unusable(
+    ['portFlareM'],
+    say('refused.a-board-is-rounded-no-further', { maximumMm: toMm(board.thicknessM, 1) })
+  )
 }
 
 /** A shape and what describes it come together. */
@@ -87,6 +98,9 @@ function spaceFaults({ car: { space }, board }: PlanRequest): readonly FoundFaul
   const idle = (['footprint', 'diameterM'] as const).filter(
     field => space[field] !== undefined && shape !== undefined && shape !== belongs[field]
   )
+  const skew = (['acrossSlopeDeg', 'lidSlopeDeg'] as const).filter(
+    field => space[field] !== undefined && ((shape !== undefined && shape !== 'wedge') || !isFourWalled(space))
+  )
   const lacking = (['footprint', 'diameterM'] as const).filter(
     field => space[field] === undefined && shape === belongs[field]
   )
@@ -95,7 +109,7 @@ function spaceFaults({ car: { space }, board }: PlanRequest): readonly FoundFaul
     fields.map(field => ({ field: `car.space.${field}`, detail }))
   const mitred = diameterM === undefined ? [] : (['frontLayers', 'recessM'] as const).filter(field => board[field])
   return [
-    ...told(idle, say('refused.the-shape-asked-has-no-use')),
+    ...told([...idle, ...skew], say('refused.the-shape-asked-has-no-use')),
     ...told(lacking, say('refused.the-shape-asked-needs-its-outline')),
     ...told(doubled, say('refused.a-room-is-round-or-free')),
     ...mitred.map(field => ({ field: `board.${field}`, detail: say('refused.staves-are-mitred-all-round') }))
@@ -122,6 +136,7 @@ export function requireUsable(request: PlanRequest): void {
     ...goalFaults(request.enclosure ?? {}),
     ...enclosureFaults(request.enclosure ?? {}),
     ...slotFaults(request),
+    ...flareFaults(request),
     ...spaceFaults(request),
     ...supplyFaults(request),
     ...converterFaults(request)

@@ -10,10 +10,17 @@ type Space = PlanRequest['car']['space']
 
 type Shape = NonNullable<Space['shape']>
 
-function usualShape({ seatSlopeDeg = 0, footprint, diameterM }: Space): readonly [Shape, Rule] {
-  const { roundShape, prismShape, wedgeFromDeg, wedgeShape, plainShape } = planDefaults
+function usualShape({
+  seatSlopeDeg = 0,
+  acrossSlopeDeg,
+  lidSlopeDeg,
+  footprint,
+  diameterM
+}: Space): readonly [Shape, Rule] {
+  const { roundShape, prismShape, slopingShape, wedgeFromDeg, wedgeShape, plainShape } = planDefaults
   if (diameterM !== undefined) return ['round', roundShape]
   if (footprint !== undefined) return ['prism', prismShape]
+  if (acrossSlopeDeg !== undefined || lidSlopeDeg !== undefined) return ['wedge', slopingShape]
   return seatSlopeDeg >= wedgeFromDeg.value ? ['wedge', wedgeShape] : ['rectangular', plainShape]
 }
 

@@ -39,7 +39,8 @@ function portOf(panels: readonly Panel[]): BuildFacts['port'] {
 
 /** The smallest of the radii allowed, so that one bit does for all; 0 where every edge stays sharp. */
 function roundingOf(panels: readonly Panel[]): number {
-  const radii = panels.flatMap(({ edges }) => edges.flatMap(({ roundingRadiusM = 0 }) => roundingRadiusM))
+  const outer = panels.filter(({ role }) => role !== 'port-wall')
+  const radii = outer.flatMap(({ edges }) => edges.flatMap(({ roundingRadiusM = 0 }) => roundingRadiusM))
   const rounded = radii.filter(radius => radius > 0)
   return rounded.length === 0 ? 0 : Math.min(...rounded)
 }
@@ -77,6 +78,7 @@ export function buildFacts(layout: BoxLayout, { slotHeightM, ...choice }: BuildC
     jointPilotMm: jointScrewOf(panels).pilotMm,
     frontLayers: boardsOfFront(panels),
     port: portOf(panels),
+    portFlareM: layout.port?.flareRadiusM ?? 0,
     braceCount: countOf(panels, 'brace'),
     bevels: bevelsOf(panels),
     rebated: panels.some(({ cutOuts }) => cutOuts.some(({ rebateDepthM }) => rebateDepthM !== undefined)),
@@ -108,6 +110,8 @@ export interface BuildFacts {
   /** Layers of the baffle. */
   readonly frontLayers: number
   readonly port: 'none' | 'round' | 'slot'
+  /** To which both its mouths open [m]; 0 where they are sharp. */
+  readonly portFlareM: number
   readonly braceCount: number
   readonly way: WorkWay
   /** What the accuracy of each way does to this box. */

@@ -112,18 +112,30 @@ const laminateBaffle = step({
   checks: [say('board.the-driver-still-drops-into-its')]
 })
 
-const portWalls = step({
-  id: 'port-walls',
-  title: say('board.glue-the-port-together'),
-  actions: [say('board.join-the-port-walls-to-one'), say('board.seal-its-corners-from-the-side')],
-  needs: ['drill-pilots'],
-  tools: [say('tool.drill'), say('tool.square'), say('tool.sealant-gun')],
-  uses: ['cut-panel', 'glue', 'wood-screw', 'sealant'],
-  makes: ['port-walls'],
-  minutes: 25,
-  cureMinutes: 45,
-  checks: [say('board.the-channel-has-the-height-of')]
-})
+const portWalls = ({ portFlareM, way }: BuildFacts): BuildNode =>
+  step({
+    id: 'port-walls',
+    title: say('board.glue-the-port-together'),
+    actions: [
+      ...(portFlareM > 0 ? [say('board.round-the-mouths-of-the-slot', { radius: inMm(portFlareM, 1) })] : []),
+      say('board.join-the-port-walls-to-one'),
+      say('board.seal-its-corners-from-the-side')
+    ],
+    needs: ['drill-pilots'],
+    tools: [
+      say('tool.drill'),
+      say('tool.square'),
+      say('tool.sealant-gun'),
+      ...(portFlareM > 0
+        ? [say(way === 'saw-and-router' ? 'tool.router-with-round-over-bit' : 'tool.block-plane')]
+        : [])
+    ],
+    uses: ['cut-panel', 'glue', 'wood-screw', 'sealant'],
+    makes: ['port-walls'],
+    minutes: portFlareM > 0 ? 40 : 25,
+    cureMinutes: 45,
+    checks: [say('board.the-channel-has-the-height-of')]
+  })
 
 const portTubes = step({
   id: 'port-tubes',
@@ -168,7 +180,7 @@ export function boardNodes(facts: BuildFacts): readonly BuildNode[] {
     drillPilots(facts),
     driverFixings(facts),
     ...(frontLayers > 1 ? [laminateBaffle] : []),
-    ...(port === 'slot' ? [portWalls] : []),
+    ...(port === 'slot' ? [portWalls(facts)] : []),
     ...(port === 'round' ? [portTubes] : []),
     ...(braceCount > 0 ? [braces(facts)] : [])
   ]

@@ -33,6 +33,8 @@ function sizes(change: Partial<ShellSizes>): ShellSizes {
     depthM: 0.38,
     topDepthM: change.shape === 'wedge' ? 0.25 : 0.38,
     slopedFace: 'back',
+    acrossRad: 0,
+    lidRad: 0,
     footprint: corner,
     baffleEdge: 0,
     thicknessM: 0.018,
@@ -53,6 +55,56 @@ const grossLitres = (change: Partial<ShellSizes>) => {
 describe('volume of a shell', () => {
   it('is (W − 2t)(H − 2t)(D − 2t) for a rectangular box (arithmetic)', () => {
     expect(grossLitres({})).toBeCloseTo(75.630464, 9)
+  })
+
+  it('has an upright back of 294.2 mm under a lid that falls by 10° over 600 mm of depth from 400 mm (trigonometry)', () => {
+    const sloped = { shape: 'wedge', depthM: 0.6, topDepthM: 0.6, lidRad: Math.PI / 18 } as const
+    const heights = boxShell(sizes(sloped)).profile.map(({ y }) => Math.round(y * 1e4) / 10)
+    expect(heights).toEqual([0, 0, 294.2, 400])
+  })
+
+  it('is what four half-planes leave of a wedge with two slopes and a sloping lid (summed in slices)', () => {
+    const [t, h, D, W] = [0.018, 0.4, 0.6, 0.9]
+    for (const [front, back, lid] of [
+      [0, 0, 10],
+      [10, 15, 0],
+      [10, 15, 12],
+      [-10, 15, -12],
+      [20, -8, -5]
+    ] as const) {
+      const [f, b, g] = [front, back, lid].map(each => (each * Math.PI) / 180) as [number, number, number]
+      // The highest corner of the lid: over the front where it falls to the rear, else over the back.
+      const top = lid > 0 ? h * Math.tan(f) : D - h * Math.tan(b)
+      const steps = 20_000
+      let area = 0
+      for (let step = 0; step < steps; step++) {
+        const z = ((step + 0.5) / steps) * h
+        if (z < t) continue
+        const [low, high] = [z * Math.tan(f) + t / Math.cos(f), D - z * Math.tan(b) - t / Math.cos(b)]
+        // z + t/cos g = h − (y − top)·tan g
+        const under = g === 0 ? Infinity : top + (h - z - t / Math.cos(g)) / Math.tan(g)
+        const [from, to] = g < 0 ? [Math.max(low, under), high] : [low, Math.min(high, under)]
+        if (g === 0 && z > h - t) continue
+        area += (Math.max(0, to - from) * h) / steps
+      }
+      const wedge = { shape: 'wedge', widthM: W, heightM: h, depthM: D } as const
+      const found = grossLitres({
+        ...wedge,
+        slopedFace: 'back',
+        topDepthM: D - h * Math.tan(b),
+        acrossRad: f,
+        lidRad: g
+      })
+      expect(found / (area * (W - 2 * t) * 1e3)).toBeCloseTo(1, 4)
+      const turned = grossLitres({
+        ...wedge,
+        slopedFace: 'front',
+        topDepthM: D - h * Math.tan(f),
+        acrossRad: b,
+        lidRad: g
+      })
+      expect(turned).toBeCloseTo(found, 9)
+    }
   })
 
   it('is the closed form of a wedge (derived: depth at mid-height of the inside)', () => {

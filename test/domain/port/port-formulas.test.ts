@@ -7,7 +7,7 @@ import {
   rectangularPistonEndM,
   slotEndM
 } from '../../../src/domain/port/end-correction.ts'
-import { flaredEndM, flareLengthM } from '../../../src/domain/port/flare.ts'
+import { flaredEndM, flareLengthM, flareRingM3, roundMouth, slotMouth } from '../../../src/domain/port/flare.ts'
 import {
   effectiveLengthM,
   pipeResonanceHz,
@@ -116,6 +116,8 @@ describe('length and tuning of a port', () => {
 })
 
 describe('flare of a port', () => {
+  const end = (factor: number, a: number, R: number) => flaredEndM(factor * a, roundMouth(a), R)
+
   it('is as heavy as a fine midpoint sum of ∫(a/r)² dx says', () => {
     const [a, R] = [0.05, 0.03]
     const steps = 200_000
@@ -124,25 +126,53 @@ describe('flare of a port', () => {
       const x = ((step + 0.5) / steps) * R
       sum += (a / (a + R - Math.sqrt(2 * R * x - x * x))) ** 2
     }
-    expect(flareLengthM(a, R)).toBeCloseTo((sum * R) / steps, 7)
+    expect(flareLengthM(roundMouth(a), R)).toBeCloseTo((sum * R) / steps, 7)
+  })
+
+  it('of a slot is the integral in closed form, h·(2H/√(H²−R²)·atan√((H+R)/(H−R)) − π/2), whatever its width', () => {
+    for (const [h, R] of [
+      [0.04, 0.012],
+      [0.03, 0.018],
+      [0.1, 0.002]
+    ] as const) {
+      const H = h + R
+      const closed =
+        h * (((2 * H) / Math.sqrt(H ** 2 - R ** 2)) * Math.atan(Math.sqrt((H + R) / (H - R))) - Math.PI / 2)
+      for (const width of [0.1, 0.9]) expect(flareLengthM(slotMouth(width, h), R)).toBeCloseTo(closed, 9)
+    }
   })
 
   it('tends to the plain end as it vanishes, and to first order as the doc says', () => {
-    expect(flaredEndM(0.85, 0.05, 0)).toBeCloseTo(0.85 * 0.05, 12)
+    expect(end(0.85, 0.05, 0)).toBeCloseTo(0.85 * 0.05, 12)
     const R = 1e-5
-    expect(flareLengthM(0.05, R) / R).toBeCloseTo(1 - 2 * (1 - Math.PI / 4) * (R / 0.05), 7)
+    expect(flareLengthM(roundMouth(0.05), R) / R).toBeCloseTo(1 - 2 * (1 - Math.PI / 4) * (R / 0.05), 7)
   })
 
   it('carries its end correction at the mouth, as mass: k·r over the area of the mouth', () => {
     // Two end factors differ by Δk·rm of pipe of the mouth's area, seen from the straight pipe (a/rm)² as long.
     const [a, R] = [0.05, 0.03]
     const mouth = a + R
-    expect(flaredEndM(0.85, a, R) - flaredEndM(0.613, a, R)).toBeCloseTo((0.85 - 0.613) * mouth * (a / mouth) ** 2, 12)
+    expect(end(0.85, a, R) - end(0.613, a, R)).toBeCloseTo((0.85 - 0.613) * mouth * (a / mouth) ** 2, 12)
   })
 
   it('makes the end lighter the wider it opens', () => {
-    const ends = [0, 0.01, 0.02, 0.05].map(flare => flaredEndM(0.85, 0.05, flare))
+    const ends = [0, 0.01, 0.02, 0.05].map(flare => end(0.85, 0.05, flare))
     expect([...ends].sort((x, y) => y - x)).toEqual(ends)
+  })
+
+  it('takes π·R²·(2·r·(1 − π/4) + R·(5/3 − π/2)) round its tube, and a part of it by a fine midpoint sum', () => {
+    const [r, R] = [0.053, 0.02]
+    const whole = Math.PI * R ** 2 * (2 * r * (1 - Math.PI / 4) + R * (5 / 3 - Math.PI / 2))
+    expect(flareRingM3(r, R, R)).toBeCloseTo(whole, 12)
+    const [steps, part] = [100_000, 0.012]
+    let sum = 0
+    for (let step = 0; step < steps; step++) {
+      const u = ((step + 0.5) / steps) * part
+      const g = R - Math.sqrt(R ** 2 - u ** 2)
+      sum += Math.PI * ((r + g) ** 2 - r ** 2)
+    }
+    expect(flareRingM3(r, R, part)).toBeCloseTo((sum * part) / steps, 12)
+    expect(flareRingM3(r, R, -0.01)).toBe(0)
   })
 })
 

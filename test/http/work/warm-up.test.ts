@@ -1,6 +1,8 @@
 /** What is done for the first callers: the dearest plan twice in a worker, and nothing that could end the service. */
+
 import { afterAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../../src/app.ts'
+import { say } from '../../../src/domain/say.ts'
 import { Refusal } from '../../../src/http/wire/problem/refusal.ts'
 import type { Work } from '../../../src/http/work/pool.ts'
 import type { Task } from '../../../src/http/work/task.ts'
@@ -9,7 +11,7 @@ const asked: Task[] = []
 const busy: Work = {
   run: task => {
     asked.push(task)
-    return Promise.reject(new Refusal('overloaded', 'Too many heavy calls are waiting.'))
+    return Promise.reject(new Refusal('overloaded', say('service.too-busy')))
   },
   waiting: () => 0,
   close: async () => {}

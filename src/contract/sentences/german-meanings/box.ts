@@ -8,6 +8,8 @@ export const boxMeanings = {
     'Ein Lautsprecher, ein Kanal oder ein Einbauteil passt nicht ins Gehäuse: es nähme den Platz einer Wand oder eines anderen Teils ein, oder sein Loch passt nicht in seine Platte.',
   'no-way-in':
     'Keine gerade Bewegung bringt die genannten Teile an ihren Platz, was auch immer vorher sitzt: ein gebogenes Rohr durch das Fenster einer Strebe, ein Brett hinter etwas, das breiter ist als die Öffnung. Hineindrehen, wenn es geht, oder eines versetzen.',
+  'out-of-reach':
+    'Durch kein Loch eines Lautsprechers kommt ein gerader Arm an die genannten Teile, wenn das Gehäuse geschlossen ist: ein Schlitz, eine Strebe oder eine Trennwand steht im Weg, oder das Loch ist zu klein. Vorher befestigen, anschließen, abdichten und prüfen; ein Lautsprecher darunter kommt nur wieder heraus, wo eine Platte über einer Dichtung angeschraubt ist.',
   'cone-needs-room':
     'Ein Lautsprecher strahlt nicht aus der Front, und worauf er zielt, kann nahe stehen: Boden, Verkleidung, Ladung. Der freie Ring um die Membran soll nicht kleiner sein als die Membran; näher wird er gedrosselt, und seine Last ändert sich. Keine Grenze des Platzes lässt diesen Raum von selbst. Unter dem Boden des Gehäuses ist es `care`: es braucht Füße.',
   'driver-volume-missing':

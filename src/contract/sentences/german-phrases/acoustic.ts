@@ -69,7 +69,7 @@ export const acousticPhrases: Readonly<Record<string, string>> = {
   'enough for the 5 and 95 percentiles to settle': 'genug, damit die Perzentile 5 und 95 feststehen',
   'the same request gives the same answer': 'dieselbe Anfrage ergibt dieselbe Antwort',
   'the middle and the range of nine in ten': 'die Mitte und der Bereich von neun aus zehn',
-  'lining: {amount} (practice, no source)': 'Dämmung: {amount} (Praxis, ohne Quelle)',
+  'lining: {amount} (practice, no source)': 'Auskleidung: {amount} (Praxis, ohne Quelle)',
   '{range} in practice (no source)': '{range} in der Praxis (ohne Quelle)',
   'the board between the chambers': 'das Brett zwischen den Kammern',
   'below this the cone passes its limit at the target power, as the response shows':

@@ -70,5 +70,6 @@ export const boxPhrases: Readonly<Record<string, string>> = {
   'a part that is routed free moves into the cutter': 'ein frei gefrästes Teil wandert in den Fräser',
   'panels and cut sheets belong together': 'Platten und Tafeln gehören zusammen',
   'metric unless asked': 'metrisch, wenn nichts anderes verlangt ist',
-  'a tape measure reads sixteenths': 'ein Maßband zeigt Sechzehntel'
+  'a tape measure reads sixteenths': 'ein Maßband zeigt Sechzehntel',
+  '{count} × {litres} L': '{count} × {litres} L'
 }

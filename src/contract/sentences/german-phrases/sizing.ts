@@ -84,8 +84,8 @@ export const sizingPhrases: Readonly<Record<string, string>> = {
   '{peak} dB at its peak against the bare driver': '{peak} dB an der Spitze gegen den bloßen Lautsprecher',
   'Passive radiators, volume and tuning of the flat vented box':
     'Passivmembranen, Volumen und Abstimmung des ebenen Bassreflexgehäuses',
+  'Passive radiators, as asked': 'Passivmembranen, wie verlangt',
   'Band-pass, for your edges': 'Bandpass, für die genannten Grenzen',
-  'Band-pass, {shape}': 'Bandpass, {shape}',
   'power-law fit for QL about 7 (Margolis & Small 1981, from memory)':
     'Potenzgesetz für QL um 7 (Margolis & Small 1981, aus dem Gedächtnis)',
   '{ebp} leans to a closed box: {rule}': '{ebp} spricht für ein geschlossenes Gehäuse: {rule}',
@@ -98,5 +98,15 @@ export const sizingPhrases: Readonly<Record<string, string>> = {
     'Kerbe bei {notch} Hz, Passivmembran {radiator}-mal so nachgiebig wie die Luft, Lautsprecher {drivers}-mal',
   '{level} dB at its centre against the bare driver': '{level} dB in der Mitte gegen den bloßen Lautsprecher',
   '{volume} is {times} times Vas and hardly stiffens the cone: an infinite baffle does the same':
-    '{volume} sind das {times}-Fache von Vas und federn die Membran kaum: eine unendliche Wand täte dasselbe'
+    '{volume} sind das {times}-Fache von Vas und federn die Membran kaum: eine unendliche Wand täte dasselbe',
+  'Band-pass, flat': 'Bandpass, eben',
+  'Band-pass, 0.35 dB of ripple': 'Bandpass, 0,35 dB Welligkeit',
+  'Sixth-order band-pass, both chambers open to the outside':
+    'Bandpass sechster Ordnung, beide Kammern nach außen offen',
+  'Sixth-order band-pass, rear chamber opens into the front':
+    'Bandpass sechster Ordnung, hintere Kammer öffnet in die vordere',
+  'no fourth-order shape spans {low} to {high} Hz around this driver':
+    'keine Form vierter Ordnung spannt {low} bis {high} Hz um diesen Lautsprecher',
+  'the centre {centre} Hz lies not above the resonance {resonance} Hz of the driver':
+    'die Mitte bei {centre} Hz liegt nicht über der Resonanz des Lautsprechers, {resonance} Hz'
 }

@@ -62,7 +62,7 @@ export const supplyPhrases: Readonly<Record<string, string>> = {
   'let down to nominal voltage': 'auf Nennspannung entladen',
   'engineering choice: about 20 W in the resistor at first, as a 21 W lamp takes':
     'unsere Wahl: zu Beginn etwa 20 W im Widerstand, so viel wie eine 21-W-Lampe',
-  'a crimped lug or ring 0.2 mΩ, common practice': 'ein gecrimpter Kabelschuh 0,2 mΩ, übliche Praxis',
+  'a crimped lug or ring 0.2 mΩ, common practice': 'ein gepresster Kabelschuh 0,2 mΩ, übliche Praxis',
   'body return 2 mΩ (0.5 to 10): measure it, bonded, aluminium and composite bodies differ':
     'Rückweg durch die Karosserie 2 mΩ (0,5 bis 10): messen, geklebte, Aluminium- und Verbundkarosserien weichen ab',
   'main feeder: 3 % of nominal voltage on the cable, as electronics and feeders are classed':
@@ -135,5 +135,6 @@ export const supplyPhrases: Readonly<Record<string, string>> = {
   'usual exponent of {chemistry} batteries; give reserveMinutes for this one’s':
     'üblicher Exponent von Batterien der Art {chemistry}; reserveMinutes nennt den eigenen',
   flooded: 'Nassbatterie',
-  lithium: 'Lithium'
+  lithium: 'Lithium',
+  'of what a coil or a turn-on input takes': 'dessen, was eine Spule oder ein Einschalteingang aufnimmt'
 }

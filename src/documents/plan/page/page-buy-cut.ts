@@ -105,7 +105,9 @@ function panelFigures(all: readonly Panel[], paper: Reader): Html {
     const isOwn = each.cutOuts.length > 0 && all.findIndex(other => sameHoles(other, each)) === index
     if (!isOwn) return { shut: fold(title, picture, words) }
     return index === first
-      ? { open: html`<div><h3>${title}</h3>${picture}${words}</div>` }
+      ? {
+          open: html`<div><h3>${title}</h3>${picture}${phoneFold(told(paper.language, 'paper.hole-count', { count: each.cutOuts.length }), words)}</div>`
+        }
       : { open: phoneFold(title, picture, words) }
   })
   return html`<div class="two">${drawn.map(({ open }) => open)}</div>${drawn.map(({ shut }) => shut)}`

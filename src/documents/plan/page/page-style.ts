@@ -105,6 +105,7 @@ footer{border-top:1px solid var(--rule);padding-top:.6rem;padding-bottom:1.2rem;
 @media (max-width:39.9rem){h2{font-size:1.6rem}table{font-size:.94rem}th,td{padding-right:.45rem}}
 @media (max-width:24rem){th,td{overflow-wrap:anywhere;hyphens:auto}}
 .two th,.two td{overflow-wrap:anywhere;hyphens:auto}
+#wire th:first-child{overflow-wrap:normal;white-space:nowrap}
 @media (min-width:40rem){
 @supports selector(details::details-content){.desk::details-content{display:block;content-visibility:visible;block-size:auto}.desk>summary{pointer-events:none}.desk>summary::after{content:none}}
 .two{grid-template-columns:repeat(2,minmax(0,1fr))}
@@ -126,8 +127,8 @@ main>section:not(.first){display:grid;grid-template-columns:10.5rem minmax(0,1fr
 const print = `
 @media print{
 :root{color-scheme:light;${tokenText(printTokens)}}
-@page{margin:15mm}
-body{font-size:9.6pt;background:none}
+@page{margin:12.7mm}
+body{font-size:9pt;line-height:1.3;background:none}
 h1{font-size:22pt}h2{font-size:16pt}
 nav,.skip{display:none}
 body{counter-reset:figure}
@@ -137,8 +138,13 @@ figure::after{content:"Figure " counter(figure);display:block;font-size:8pt;colo
 main,footer{padding:0;max-width:none}
 .cover{grid-template-columns:98mm minmax(0,1fr);gap:3mm 6mm}
 h2,h3,caption,.name{break-after:avoid}
-figure,tr,.steps>li,.cautions li,.verdict,.buy li{break-inside:avoid}
-table,.buy label{font-size:8.8pt}
+figure,tr,.cautions li,.verdict,.buy li{break-inside:avoid}
+.steps>li{display:block;break-inside:auto;padding:.6mm 0 .6mm 6mm;text-indent:0;orphans:3;widows:3}
+.steps>li>input{float:left;margin-left:-6mm}
+figure.small{max-width:84mm}
+table,.buy label{font-size:8.4pt}
+.steps,#look-up,#look-up table{font-size:8.4pt;line-height:1.25}
+ul,p{margin:.6mm 0}
 th,td{padding:.8mm 2mm .8mm 0}
 main>section:not(.first){display:block;padding:3mm 0}
 .name{position:static}

@@ -104,11 +104,11 @@ export function switchOn(plan: PlanPaper): Html | undefined {
   )
 }
 
+type CardRow = PlanPaper['card'][number]
+
 /** Name and planned figure in sight; where the probes go, and what another figure means, folded. */
-export function check(plan: PlanPaper): Html | undefined {
-  const { card, language } = plan
-  if (card.length === 0) return undefined
-  const rows = card.map(({ what, how, planned, step, otherwise }, index) => {
+function cardTable(rows: readonly (readonly [CardRow, number])[], { language }: PlanPaper): Html {
+  const cells = rows.map(([{ what, how, planned, step, otherwise }, index]) => {
     const more = [how, otherwise].filter(text => text !== '')
     const name = html`${opened(what)} <a href="#step-${step}" aria-label="${told(language, 'paper.step-of', { number: step })}">${step}</a>`
     const folded = html`<details class="more"><summary>${told(language, 'paper.check.how')}</summary>${more.map(text => html`<p>${opened(text)}</p>`)}</details>`
@@ -122,9 +122,22 @@ export function check(plan: PlanPaper): Html | undefined {
     { title: told(language, 'paper.check.planned') },
     { title: told(language, 'paper.check.yours') }
   ]
+  return table(told(language, 'paper.check.card'), columns, cells)
+}
+
+/** The card by the stretches of switching on: on a phone one is filled in at a time. */
+export function check(plan: PlanPaper): Html | undefined {
+  const { card, language } = plan
+  if (card.length === 0) return undefined
+  const all = card.map((row, index) => [row, index] as const)
+  const parts = stagesOf(plan).flatMap(({ title, steps }) => {
+    const rows = all.filter(([{ step }]) => steps.some(({ number }) => number === step))
+    const line = `${title}: ${told(language, 'paper.reading-count', { count: rows.length })}`
+    return rows.length === 0 ? [] : [phoneFold(line, cardTable(rows, plan))]
+  })
   return chapter(
     plan,
     { id: 'check', title: told(language, 'paper.check'), line: told(language, 'paper.check.line') },
-    table(told(language, 'paper.check.card'), columns, rows)
+    html`${parts}`
   )
 }

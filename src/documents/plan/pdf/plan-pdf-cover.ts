@@ -33,7 +33,7 @@ function figures({ figures: six }: PlanPaper): Content[] {
   const cells = six.map(({ value, unit, note }) => ({
     stack: [
       { text: [{ text: plain(value), bold: true, fontSize: 12 }, ` ${plain(unit)}`] },
-      { text: plain(note), fontSize: 7.5, color: ink.quiet }
+      { text: plain(note), fontSize: 8, color: ink.quiet }
     ],
     margin: [0, 2, 0, 2] as [number, number, number, number]
   }))

@@ -20,7 +20,7 @@ const small = (title: string, items: readonly string[]): Content[] =>
     ? []
     : [
         { text: title, bold: true, margin: [0, 6, 0, 2] },
-        { text: plain(items.join('; ')), fontSize: 7, lineHeight: 1.05, color: ink.quiet }
+        { text: plain(items.join('; ')), fontSize: 8, lineHeight: 1.02, color: ink.quiet }
       ]
 
 function figures({ facts, language }: PlanPaper): Content[] {
@@ -31,7 +31,8 @@ function figures({ facts, language }: PlanPaper): Content[] {
       ['*', 'auto'],
       rows.map(({ label, value }) => [label, value]),
       [1],
-      7
+      8,
+      true
     )
   )
   const half = Math.ceil(tables.length / 2)
@@ -47,11 +48,11 @@ function box({ box: layout, restraint, language }: PlanPaper, { paper }: PaperOp
     told(language, 'paper.look-up.volume'),
     told(language, 'paper.look-up.known')
   ]
-  const left = [table(told(language, 'paper.look-up.air'), titles, ['*', 'auto', 'auto'], air, [1], 7)]
+  const left = [table(told(language, 'paper.look-up.air'), titles, ['*', 'auto', 'auto'], air, [1], 8, true)]
   const cases = [told(language, 'paper.look-up.case'), told(language, 'paper.look-up.figure')]
   const forces = told(language, 'paper.look-up.forces')
   const right =
-    restraint === undefined ? [] : [table(forces, cases, ['*', 'auto'], restraintRows(restraint, paper), [1], 7)]
+    restraint === undefined ? [] : [table(forces, cases, ['*', 'auto'], restraintRows(restraint, paper), [1], 8, true)]
   return [{ columns: [{ stack: left }, { stack: right }], columnGap: 14 }]
 }
 
@@ -66,7 +67,7 @@ const byStatus = ({ sources, language }: PlanPaper): readonly string[] =>
 function onTheWay({ assumed, language }: PlanPaper): Content[] {
   const count = assumed.filter(({ part }) => part !== undefined).length
   const text = told(language, 'paper.look-up.on-the-way', { count })
-  return count === 0 ? [] : [{ text, fontSize: 7, color: ink.quiet }]
+  return count === 0 ? [] : [{ text, fontSize: 8, color: ink.quiet }]
 }
 
 export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {

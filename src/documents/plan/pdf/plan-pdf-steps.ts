@@ -6,30 +6,29 @@ import { ink } from '../../draw/paper.ts'
 import { plain } from '../../draw/pdf-text.ts'
 import { barriersOf, type PaperStep, type PaperStretch } from '../paper-steps.ts'
 import type { PlanPaper } from '../plan-paper.ts'
+import { linesOf } from './text-lines.ts'
 
-/** Height of the type area [pt]. */
-export const PAGE_PT = 752
-const SIZE = 7.4
-const TITLE_SIZE = 8.4
+/** Height and width of the type area [pt]: A4 between the margins of `plan-pdf.ts`. */
+export const PAGE_PT = 763
+export const WIDTH_PT = 523
+const SIZE = 8
+const TITLE_SIZE = 8.6
 const STRETCH_SIZE = 10
-const GAP_PT = 16
-/** From one line of the drawing font to the next, as a share of its size. */
-const LEADING = 1.164 * 1.08
-/** Letters that a line of a column holds; of the drawing font, prose of these steps counted. */
-const LETTERS = 64
+const GAP_PT = 14
+const COLUMN_PT = (WIDTH_PT - GAP_PT) / 2
+/** From one line of the font to the next, as a share of its size. */
+const LEADING = 1.164 * 1.02
 const STRETCH_PT = STRETCH_SIZE * 1.4 + 8
 
-interface Block {
+export interface Block {
   readonly content: readonly Content[]
   readonly heightPt: number
 }
 
-const linesOf = (text: string, letters: number) => (text === '' ? 0 : Math.ceil([...text].length / letters))
-
-/** What a column takes for it; a little more than the writer will need, so that a page is never overfull. */
+/** What a column takes for it. */
 function heightOf(title: string, texts: readonly string[]): number {
-  const lines = texts.reduce((sum, text) => sum + linesOf(text, LETTERS), 0)
-  return linesOf(title, 50) * TITLE_SIZE * LEADING + lines * SIZE * LEADING + 4
+  const lines = texts.reduce((sum, text) => sum + linesOf(text, SIZE, COLUMN_PT), 0)
+  return linesOf(title, TITLE_SIZE, COLUMN_PT, true) * TITLE_SIZE * LEADING + lines * SIZE * LEADING + 4
 }
 
 function stepBlock(plan: PlanPaper, step: PaperStep): Block {
@@ -47,7 +46,7 @@ function stepBlock(plan: PlanPaper, step: PaperStep): Block {
     unbreakable: true,
     margin: [0, 1, 0, 2],
     fontSize: SIZE,
-    lineHeight: 1.08,
+    lineHeight: 1.02,
     stack: [
       {
         text: [
@@ -61,8 +60,20 @@ function stepBlock(plan: PlanPaper, step: PaperStep): Block {
       ...line(texts.reading, '= ', ink.text)
     ]
   }
-  return { content: [content], heightPt: heightOf(`☐ ${number}  ${title}   ${time ?? ''}`, Object.values(texts)) }
+  return {
+    content: [content],
+    heightPt: heightOf(
+      `☐ ${number}  ${title}   ${time ?? ''}`,
+      [`▲ ${texts.barrier}`, texts.how, texts.tools, `= ${texts.reading}`].filter(text => text.length > 2)
+    )
+  }
 }
+
+/** What a part of the paper says beside its steps, after them. */
+export const noteBlock = (text: string, color: string): Block => ({
+  content: [{ text: plain(text), fontSize: SIZE, lineHeight: 1.02, margin: [0, 1, 0, 2], color, unbreakable: true }],
+  heightPt: linesOf(text, SIZE, COLUMN_PT) * SIZE * LEADING + 3
+})
 
 function blocksOf(plan: PlanPaper, { title, minutes, steps }: PaperStretch): readonly Block[] {
   return steps.map((step, index) => {
@@ -104,16 +115,31 @@ function balanced(blocks: readonly Block[], mostPt: number): { readonly split: n
   })
 }
 
+/** Blocks one after the other in so many columns, each as high as the others as far as blocks allow. */
+export function evenColumns(blocks: readonly Block[], count: number): readonly (readonly Block[])[] {
+  const wholePt = blocks.reduce((sum, { heightPt }) => sum + heightPt, 0)
+  const columns: Block[][] = Array.from({ length: count }, () => [])
+  let usedPt = 0
+  for (const block of blocks) {
+    const at = Math.min(count - 1, Math.floor(((usedPt + block.heightPt / 2) / wholePt) * count))
+    columns[at]?.push(block)
+    usedPt += block.heightPt
+  }
+  return columns
+}
+
 /**
  * @param fromPt  what the page holds already
+ * @param notes  what follows the steps
  * @returns the columns, and how far down the last page they reach
  */
 export function stepColumns(
   plan: PlanPaper,
   stretches: readonly PaperStretch[],
-  fromPt: number
+  fromPt: number,
+  notes: readonly Block[] = []
 ): { readonly content: Content[]; readonly endPt: number } {
-  let blocks = stretches.flatMap(each => blocksOf(plan, each))
+  let blocks = [...stretches.flatMap(each => blocksOf(plan, each)), ...notes]
   let usedPt = fromPt
   const content: Content[] = []
   const stack = (some: readonly Block[]): Content => ({ stack: some.flatMap(block => block.content) })

@@ -1,4 +1,4 @@
-/** Buy, cut, build, wire, switch on and check as parts of a PDF document. */
+/** Cut, build, wire, switch on and check as parts of a PDF document. */
 import type { Content } from 'pdfmake/interfaces.js'
 import type { Panel } from '../../../contract/boxes/panel.ts'
 import type { PlanChapter } from '../../../contract/systems/words.ts'
@@ -20,17 +20,8 @@ import { systemWiring } from '../../wiring/system-wiring.ts'
 import { wiringDiagram } from '../../wiring/wiring-diagram.ts'
 import { daysOf, stagesOf } from '../paper-steps.ts'
 import type { PaperOptions, PlanPaper } from '../plan-paper.ts'
-import {
-  buyText,
-  cardText,
-  conductorRows,
-  cutListRows,
-  panelsLine,
-  shoppingRows,
-  shops,
-  stepUsing
-} from '../plan-rows.ts'
-import { PAGE_PT, stepColumns } from './plan-pdf-steps.ts'
+import { cardText, conductorRows, cutListRows } from '../plan-rows.ts'
+import { type Block, noteBlock, PAGE_PT, stepColumns } from './plan-pdf-steps.ts'
 
 /** Of no step: in the part of the paper they are about. */
 export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): Content[] =>
@@ -41,38 +32,10 @@ export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: Pl
     color: level === 'note' ? ink.quiet : ink.limit
   }))
 
-function shop(plan: PlanPaper, { title, groups }: (typeof shops)[number]): Content {
-  const { language } = plan
-  const rows = shoppingRows(plan.bill).filter(({ group }) => groups.includes(group))
-  const items = rows.map(({ item, quantity, unit, needed, part }) => {
-    const step = stepUsing(plan, part)
-    return {
-      text: [
-        '☐ ',
-        { text: buyText(quantity, unit, plan), bold: true },
-        ` ${plain(item)}${needed ? '' : told(language, 'paper.optional')}`,
-        { text: step === undefined ? '' : `  ${told(language, 'paper.step-of', { number: step })}`, color: ink.quiet }
-      ],
-      margin: [0, 0, 0, 2.5] as [number, number, number, number]
-    }
-  })
-  return {
-    stack: [{ text: told(language, title), bold: true, fontSize: 9, margin: [0, 0, 0, 3] }, ...items],
-    fontSize: 7.8
-  }
-}
-
-/** Three columns, one a shop. */
-export function pdfBuy(plan: PlanPaper): Content[] {
-  if (plan.bill.length === 0) return []
-  const panels = panelsLine(plan)
-  const half = panels === undefined ? [] : [{ text: panels, fontSize: 8 }]
-  return [
-    heading(told(plan.language, 'paper.buy')),
-    { columns: shops.map(each => shop(plan, each)), columnGap: 14 },
-    ...half
-  ]
-}
+const chapterNotes = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): readonly Block[] =>
+  gravestFirst(all.get(chapter) ?? []).map(({ level, message }) =>
+    noteBlock(message, level === 'note' ? ink.quiet : ink.limit)
+  )
 
 /** Side by side, so many in a row, none parted by the end of a page. */
 function inRows(cells: readonly Content[], across: number): Content[] {
@@ -105,7 +68,7 @@ function panelCell(panel: Panel, index: number, paper: Reader, twin: Panel | und
     stack: [
       { text: plain(title), bold: true, fontSize: 8 },
       { svg: largerText(plainFonts(pagePanel(panel, `panel-${index + 1}`, paper)), PANEL_TEXT), width: PANEL_PT },
-      { text: plain([...holes, ...markTexts(panel, paper)].join('; ')), fontSize: 7, lineHeight: 1.05 }
+      { text: plain([...holes, ...markTexts(panel, paper)].join('; ')), fontSize: 8, lineHeight: 1.02 }
     ]
   }
 }
@@ -113,12 +76,19 @@ function panelCell(panel: Panel, index: number, paper: Reader, twin: Panel | und
 export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
   const { box, cutPlan, language } = plan
   if (box === undefined) return []
-  const sheets = (cutPlan?.layouts ?? []).flatMap(layout => [
-    { svg: plainFonts(pageSheet(layout, `sheet-${layout.number}`, paper)), width: SHEET_PT },
+  const notes = chapterCautions(plan, 'cut')
+  // Beside the cuts of the first sheet there is room below its picture.
+  const sheets = (cutPlan?.layouts ?? []).flatMap((layout, index) => [
+    {
+      stack: [
+        { svg: plainFonts(pageSheet(layout, `sheet-${layout.number}`, paper)), width: SHEET_PT },
+        ...(index === 0 ? notes : [])
+      ]
+    },
     {
       stack: [
         { text: told(language, 'paper.sheet-cuts', { number: layout.number }), bold: true },
-        { ol: layout.cuts.map(each => plain(cutText(each, paper))), fontSize: 7, lineHeight: 1.05 }
+        { ol: layout.cuts.map(each => plain(cutText(each, paper))), fontSize: 8, lineHeight: 1.02 }
       ]
     }
   ])
@@ -128,7 +98,7 @@ export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
     panel.cutOuts.length === 0 ? undefined : apart.slice(0, index).find(each => sameHoles(each, panel))
   return [
     heading(told(language, 'paper.cut'), true),
-    ...inRows(sheets, 2),
+    ...(sheets.length === 0 ? notes : inRows(sheets, 2)),
     table(
       told(language, 'paper.cut-list-short', { unit: shortUnit(paper) }),
       [
@@ -140,14 +110,13 @@ export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
       ['auto', 'auto', 'auto', '*'],
       cutListRows(box, paper),
       [1, 2],
-      7.5
+      8
     ),
     ...inRows(
       apart.map((each, index) => panelCell(each, index, paper, twinOf(each, index))),
       3
     ),
-    ...(shown.length < box.panels.length ? [{ text: told(language, 'draw.plain-panels'), fontSize: 8 }] : []),
-    ...chapterCautions(plan, 'cut')
+    ...(shown.length < box.panels.length ? [{ text: told(language, 'draw.plain-panels'), fontSize: 8 }] : [])
   ]
 }
 
@@ -158,8 +127,8 @@ const HEADING_PT = 34
 export function pdfBuild(plan: PlanPaper): Content[] {
   const stretches = daysOf(plan, ['table', 'bench'])
   if (stretches.length === 0) return []
-  const { content } = stepColumns(plan, stretches, HEADING_PT)
-  return [heading(told(plan.language, 'paper.build'), true), ...content, ...chapterCautions(plan, 'build')]
+  const { content } = stepColumns(plan, stretches, HEADING_PT, chapterNotes(plan, 'build'))
+  return [heading(told(plan.language, 'paper.build'), true), ...content]
 }
 
 const WIRING_PT = 228
@@ -184,7 +153,7 @@ function wiringSheet(plan: PlanPaper): Content[] {
   const right = [
     conductors,
     ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: WIRING_PT }]),
-    ...(joints.length === 0 ? [] : [{ stack: [lines(joints)], fontSize: 7 }])
+    ...(joints.length === 0 ? [] : [{ stack: [lines(joints)], fontSize: 8 }])
   ]
   const left = wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: WIRING_PT }]
   return [
@@ -198,9 +167,8 @@ function wiringSheet(plan: PlanPaper): Content[] {
       ? []
       : [
           { text: told(language, 'paper.supply-help'), bold: true },
-          { stack: [lines(remedies)], fontSize: 7.5 }
-        ]),
-    ...chapterCautions(plan, 'wire')
+          { stack: [lines(remedies)], fontSize: 8 }
+        ])
   ]
 }
 
@@ -210,12 +178,12 @@ const LATE_PT = 0.8 * PAGE_PT
 /** The car: the sheet of the electrician, then the steps in it, from the handbook to the first drive. */
 export function pdfWire(plan: PlanPaper): Content[] {
   const sheet = plan.wiring === undefined && plan.coils === undefined ? [] : wiringSheet(plan)
-  const wire = stepColumns(plan, daysOf(plan, ['car']), 0)
+  const wire = stepColumns(plan, daysOf(plan, ['car']), 0, chapterNotes(plan, 'wire'))
   const stages = stagesOf(plan)
   const fresh = wire.endPt > LATE_PT || wire.content.length === 0
-  const start = stepColumns(plan, stages, (fresh ? 0 : wire.endPt) + HEADING_PT)
+  const start = stepColumns(plan, stages, (fresh ? 0 : wire.endPt) + HEADING_PT, chapterNotes(plan, 'switch-on'))
   const first = stages.length === 0 ? [] : [heading(told(plan.language, 'paper.switch-on'), fresh), ...start.content]
-  return [...sheet, ...wire.content, ...first, ...chapterCautions(plan, 'switch-on')]
+  return [...sheet, ...wire.content, ...first]
 }
 
 /** The card to take along: what, what is planned, and a line for what was read. */
@@ -235,6 +203,6 @@ export function pdfCheck({ card, language }: PlanPaper): Content[] {
   ]
   return [
     heading(told(language, 'paper.check')),
-    table(told(language, 'paper.check.card'), titles, ['*', 112, 'auto', 60], rows, [], 7)
+    table(told(language, 'paper.check.card'), titles, ['*', 104, 'auto', 56], rows, [], 8, true)
   ]
 }

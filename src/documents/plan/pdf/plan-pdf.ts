@@ -6,12 +6,13 @@ import { ink } from '../../draw/paper.ts'
 import { mmToPoints, pdfBytes } from '../../draw/pdf.ts'
 import { plain } from '../../draw/pdf-text.ts'
 import { imprintTexts, type PaperOptions, type PlanPaper, REQUEST_FILE } from '../plan-paper.ts'
+import { pdfBuy } from './plan-pdf-buy.ts'
 import { pdfCover, pdfSee } from './plan-pdf-cover.ts'
 import { pdfEnd, pdfLookUp } from './plan-pdf-look-up.ts'
-import { chapterCautions, pdfBuild, pdfBuy, pdfCheck, pdfCut, pdfWire } from './plan-pdf-work.ts'
+import { chapterCautions, pdfBuild, pdfCheck, pdfCut, pdfWire } from './plan-pdf-work.ts'
 
 /** A type area that A4 and Letter both hold. */
-const margins = { side: 15, top: 16, bottom: 14 } as const
+const margins = { side: 12.7, top: 15, bottom: 12.7 } as const
 
 export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Array> {
   const [side, top, bottom] = mapped([margins.side, margins.top, margins.bottom], mmToPoints)
@@ -31,10 +32,11 @@ export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Ar
     ...pdfLookUp(plan, options),
     ...pdfEnd(options)
   ]
-  const small = { fontSize: 7.5, color: ink.quiet }
+  const small = { fontSize: 8, color: ink.quiet }
   return pdfBytes(
     {
       title,
+      language: plan.language.tag,
       subject: plain(plan.cover.sentence),
       ...present({
         author: author === undefined ? undefined : plain(author),
@@ -61,7 +63,7 @@ export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Ar
           { text: told(plan.language, 'paper.page', { page, pages: count }), alignment: 'right' }
         ],
         ...small,
-        margin: [side, 14, side, 0]
+        margin: [side, 10, side, 0]
       })
     }
   )

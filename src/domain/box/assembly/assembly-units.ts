@@ -4,7 +4,7 @@ import { type Convex, type Vector3, vector } from '../../../numeric/geometry/con
 import { present } from '../../present.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
-import { slotPanels } from '../slot/slot-port.ts'
+import { slotPanels } from '../slot/slot-panels.ts'
 import { type Body, boardBody } from '../solids/bodies.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { boardFrame } from '../solids/solids.ts'

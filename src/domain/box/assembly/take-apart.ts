@@ -57,7 +57,7 @@ function blocking(): Blocks {
   }
 }
 
-type Assembly = BoxLayout['assembly']
+type Assembly = Omit<BoxLayout['assembly'], 'reach'>
 
 /** As far as things can be fixed to their boards beforehand they are; loose where that gets stuck. */
 export function assemblyOf({ fixed, loose }: Readonly<Record<'fixed' | 'loose', readonly AssemblyUnit[]>>): Assembly {

@@ -10,10 +10,14 @@ import { axes } from './axes.ts'
 import { placeInBoot } from './boot-place.ts'
 import { openingFit } from './pass-opening.ts'
 
+/** How far the face across from the sloped one leans, over the whole height. */
+const acrossM = ({ heightM, acrossSlopeDeg = 0 }: OuterSize) => heightM * Math.tan((acrossSlopeDeg * Math.PI) / 180)
+
 /** Depth at the floor and at the lid, each against what the seat leaves there; the tighter one counts. */
 function spareDepth(outer: OuterSize, limitM: number, extraM: number, seatSlopeDeg: number): Spare {
   const floor = outer.depthM + extraM
-  const lid = (outer.topDepthM ?? outer.depthM) + extraM
+  const across = acrossM(outer)
+  const lid = (outer.topDepthM ?? outer.depthM) + Math.max(0, across) + extraM
   const atLid = limitM - outer.heightM * Math.tan((seatSlopeDeg * Math.PI) / 180)
   return limitM - floor <= atLid - lid
     ? { axis: 'depth', sizeM: floor, limitM, spareM: limitM - floor }
@@ -34,7 +38,7 @@ export function boxFit(limits: BoxLimits | undefined, outer: OuterSize): BoxFit 
   const block = {
     widthM: outer.widthM + 2 * coveringM,
     heightM: outer.heightM + 2 * coveringM,
-    depthM: Math.max(outer.depthM, outer.topDepthM ?? 0) + 2 * coveringM
+    depthM: Math.max(outer.depthM, outer.topDepthM ?? 0) + Math.max(0, -acrossM(outer)) + 2 * coveringM
   }
   const place =
     keepOuts === undefined || widthM === undefined || depthM === undefined
@@ -56,7 +60,12 @@ export function fitCautions({ spare, opening, clearOfKeepOuts }: BoxFit): readon
     ...over.map(({ axis, sizeM, limitM, spareM }) =>
       caution(
         'box-over-limit',
-        say('box-over-limit', { axis, sizeMm: toMm(sizeM), limitMm: toMm(limitM), spareMm: toMm(-spareM) }),
+        say('box-over-limit', {
+          axis: say(`axis.${axis}`),
+          sizeMm: toMm(sizeM),
+          limitMm: toMm(limitM),
+          spareMm: toMm(-spareM)
+        }),
         {
           at: `limits.${axis}M`,
           figures: { sizeMm: sizeM * 1e3, limitMm: limitM * 1e3 }

@@ -1,7 +1,7 @@
 /** Sizes that drivers and tubes on lid, floor, sides and back ask of a box; the front has rules of its own. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
-import { tubeOuter } from '../slot/tube.ts'
+import { tubeWidest } from '../slot/tube.ts'
 import { roomBehind } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
 import type { Axis } from './axes.ts'
@@ -39,7 +39,7 @@ function tubesOf({ port }: BoxRequest): readonly OnFace[] {
   if (port?.kind !== 'round' || port.centres !== undefined) return []
   const { face = 'front', count = 1, lengthM, insideLengthM, innerDiameterM, elbowRadiusM } = port
   const behindM = elbowRadiusM === undefined ? (lengthM ?? insideLengthM ?? 0) + innerDiameterM : 0
-  return Array.from({ length: count }, () => ({ face, diameterM: tubeOuter(port), behindM }))
+  return Array.from({ length: count }, () => ({ face, diameterM: tubeWidest(port), behindM }))
 }
 
 /**

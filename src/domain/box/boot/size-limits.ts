@@ -6,7 +6,7 @@ import { DesignError, type FoundFault } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
-import { tubeOuter } from '../slot/tube.ts'
+import { tubeWidest } from '../slot/tube.ts'
 import { roomBehind } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
 import { type Axis, axes } from './axes.ts'
@@ -36,7 +36,7 @@ export function frontDiameters({ drivers = [], port }: BoxRequest): readonly num
     )
   const tubes =
     port?.kind === 'round' && (port.face ?? 'front') === 'front' && port.centres === undefined
-      ? Array.from({ length: port.count ?? 1 }, () => tubeOuter(port))
+      ? Array.from({ length: port.count ?? 1 }, () => tubeWidest(port))
       : []
   return [...flanges, ...tubes].filter(diameter => diameter > 0)
 }
@@ -92,14 +92,16 @@ function slotNeed({ port }: BoxRequest, boardM: number, axis: Axis): number {
  */
 function leanM({ request, fixed, slopeRad = 0 }: BoxTask, highestM: number): number {
   const { drivers = [] } = request
-  const { thicknessM: t, slopedFace } = fixed
-  const theta = Math.max(0, slopeRad)
+  const { thicknessM: t, slopedFace, acrossRad } = fixed
+  const [front, back] = slopedFace === 'front' ? [slopeRad, acrossRad] : [acrossRad, slopeRad]
   if (depthNeed(request) === 0) return 0
-  if (slopedFace === 'front') return highestM * Math.tan(theta)
+  const aheadM = highestM * Math.tan(Math.max(0, front))
+  const theta = Math.max(0, back)
   const radii = drivers
     .filter(({ face = 'front' }) => face === 'front')
     .map(({ magnetDiameterM = 0 }) => magnetDiameterM / 2)
-  return (t + highestM + Math.max(0, ...radii)) * Math.tan(theta) + t * (1 / Math.cos(theta) - 1)
+  if (theta === 0) return aheadM
+  return aheadM + (t + highestM + Math.max(0, ...radii)) * Math.tan(theta) + t * (1 / Math.cos(theta) - 1)
 }
 
 /** What a limit leaves for the box itself: less play and covering on both sides. */

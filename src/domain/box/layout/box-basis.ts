@@ -8,8 +8,8 @@ import { portTuning } from '../../port/formulas.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { volumeBalance } from './formulas.ts'
 
-function tuningBasis(port: PortLayout, V: number, { air, endFactor: k }: BoxTask): Basis {
-  const { count: n, areaM2: S, acousticLengthM: L, tuningHz } = port
+function tuningBasis(port: PortLayout, V: number, { air }: BoxTask): Basis {
+  const { count: n, areaM2: S, acousticLengthM: L, endFactor: k, tuningHz } = port
   return explain(portTuning, 'port.tuningHz', tuningHz, { c: air.soundSpeedMPerS, n, S, L, k, V })
 }
 

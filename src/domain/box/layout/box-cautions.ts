@@ -3,6 +3,7 @@ import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
+import { reachCautions } from '../assembly/arm-reach.ts'
 import { assemblyCautions } from '../assembly/take-apart.ts'
 import { fitCautions } from '../boot/box-fit.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
@@ -76,6 +77,7 @@ export function boxCautions(box: BoxLayout, built: BuiltBox, resolved: BoxTask):
   const found = [
     ...clearanceCautions(clearances),
     ...assemblyCautions(assembly),
+    ...reachCautions(assembly.reach),
     ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
     ...vibrationCautions(vibration, resolved.request.bracing !== undefined),
     ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingDefaults.frequencyRatio.value),

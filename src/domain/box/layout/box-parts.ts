@@ -5,7 +5,8 @@ import type { BoxTask } from '../request/box-task.ts'
 import { boardFace } from '../shell/board-faces.ts'
 import { moved } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
-import { mouthOn, type Opening, slotPanels } from '../slot/slot-port.ts'
+import { slotPanels } from '../slot/slot-panels.ts'
+import { mouthOn, type Opening } from '../slot/slot-port.ts'
 import { finishPanel } from '../solids/finish-panels.ts'
 import { holesOf, holesOn } from '../solids/mounting.ts'
 import { braceParts } from '../stiffness/brace-parts.ts'
@@ -36,7 +37,7 @@ function leftOver(panel: BarePanel, mouth: Opening) {
  * A board whose mouth takes its whole lower, upper, left or right part simply ends there, sawn along the channel: at the tilt
  * of the edge that it loses. The mouth is that of the outer face; where the inner one is longer the blank is so much larger.
  */
-function shortened(panel: BarePanel, mouth: Opening): BarePanel | undefined {
+function shortened(panel: BarePanel, mouth: Opening, flareM: number): BarePanel | undefined {
   const left = leftOver(panel, mouth)
   if (left === undefined) return undefined
   const { place, thicknessM } = panel
@@ -48,6 +49,8 @@ function shortened(panel: BarePanel, mouth: Opening): BarePanel | undefined {
   const fromU = box.fromU - (edge === 3 ? more : 0)
   const [u, v] = [box.toU + (edge === 1 ? more : 0) - fromU, box.toV + (edge === 2 ? more : 0) - fromV]
   const kept = panel.edges.filter(each => each.edge !== edge)
+  const sawn = { edge, tiltDeg: tilt?.tiltDeg ?? 0, longFace: tilt?.longFace ?? ('equal' as const) }
+  const along = flareM === 0 ? sawn : { ...sawn, roundingRadiusM: flareM }
   return {
     ...panel,
     outline: [
@@ -56,10 +59,7 @@ function shortened(panel: BarePanel, mouth: Opening): BarePanel | undefined {
       { uM: u, vM: v },
       { uM: 0, vM: v }
     ],
-    edges:
-      tilt === undefined
-        ? kept
-        : [...kept, { edge, tiltDeg: tilt.tiltDeg, longFace: tilt.longFace }].toSorted((a, b) => a.edge - b.edge),
+    edges: tilt === undefined && flareM === 0 ? kept : [...kept, along].toSorted((one, other) => one.edge - other.edge),
     place: { ...place, origin: moved(moved(place.origin, place.uAxis, fromU), place.vAxis, fromV) },
     volumeM3: panel.volumeM3 - mouth.widthM * mouth.heightM * thicknessM
   }
@@ -80,8 +80,10 @@ function withMouth(
 ): { readonly panel: BarePanel; readonly holes: readonly CutOut[] } {
   if (built.port?.kind !== 'slot' || panel.role !== 'front') return { panel, holes: [] }
   const mouth = mouthOn(built.port, panel)
-  const cut = shortened(panel, mouth)
-  return cut === undefined ? { panel, holes: [notch(mouth)] } : { panel: cut, holes: [] }
+  const flareM = panel.layer === 0 ? built.port.space.flareM : 0
+  const cut = shortened(panel, mouth, flareM)
+  const hole = flareM === 0 ? notch(mouth) : { ...notch(mouth), roundingRadiusM: flareM }
+  return cut === undefined ? { panel, holes: [hole] } : { panel: cut, holes: [] }
 }
 
 /** One by one, before equal parts are gathered. */

@@ -53,10 +53,10 @@ function frontTubesM3(resolved: BoxTask, frontNetM3: number): number {
   if (!isInFront(port)) return 0
   if (displacement?.portsM3 !== undefined) return displacement.portsM3
   const panelM = tubePanel(resolved, port)
-  if (port.tuningHz === undefined) return tubeVolume(port, tubeInside(port, panelM))
-  const opening = openingOf(port, resolved.endFactor, 0)
+  if (port.tuningHz === undefined) return tubeVolume(port, tubeInside(port, panelM), panelM)
+  const opening = openingOf(port, resolved.endFactor)
   const lengthM = lengthForTuning(opening, port.tuningHz, frontNetM3, resolved.air.soundSpeedMPerS)
-  return tubeVolume(port, Math.max(0, lengthM - panelM))
+  return tubeVolume(port, Math.max(0, lengthM - panelM), panelM)
 }
 
 /** @param braces  wood of the braces in the front chamber [m³], which a net volume asked for has to be kept free of */

@@ -5,6 +5,7 @@ import type { Panel } from '../../../contract/boxes/panel.ts'
 import { bounds } from '../../../numeric/geometry/polygon.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { reachIn } from '../assembly/arm-reach.ts'
 import { assemblyUnits } from '../assembly/assembly-units.ts'
 import { boardMarks } from '../assembly/board-marks.ts'
 import { assemblyOf } from '../assembly/take-apart.ts'
@@ -87,7 +88,10 @@ function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
     vibration: boxVibration(built, resolved, contents.braces),
     standingWaves: standingWaves(inner, air.soundSpeedMPerS),
     ...present({ fit, chambers: built.chambers }),
-    assembly: assemblyOf(assemblyUnits(built, resolved, contents)),
+    assembly: {
+      ...assemblyOf(assemblyUnits(built, resolved, contents)),
+      reach: reachIn(built, resolved, contents)
+    },
     ...boxMass(parts, built, resolved)
   }
 }

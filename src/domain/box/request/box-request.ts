@@ -16,6 +16,8 @@ export interface SlotPort {
   readonly endFactor?: number
   /** Board of the slot's own walls; the board of the box when absent. */
   readonly wallThicknessM?: number
+  /** To which the board across from its wall is rounded at both mouths, within the length. */
+  readonly flareRadiusM?: number
   /** Wall the slot starts on; it folds up the back and on under the lid as its length needs. */
   readonly along?: 'bottom' | 'top' | 'left' | 'right'
   readonly chamber?: 'rear' | 'front'

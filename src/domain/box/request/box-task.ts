@@ -4,6 +4,7 @@ import type { Said } from '../../../contract/sentences/form/template.ts'
 import { type Air, airOf, standardAir } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { toMm } from '../../digits.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
 import { portDefaults } from '../../port/defaults.ts'
 import { say } from '../../say.ts'
@@ -40,8 +41,9 @@ function checkDivider({ divider = {}, port }: BoxRequest): void {
 }
 
 function checkShapeFields(request: BoxRequest): void {
-  const { shape = 'rectangular', outer = {}, slopeDeg, slopedFace, prism } = request
-  const sloped = outer.topDepthM !== undefined || slopeDeg !== undefined || slopedFace !== undefined
+  const { shape = 'rectangular', outer = {}, slopeDeg, slopedFace, acrossSlopeDeg, lidSlopeDeg, prism } = request
+  const isSkew = acrossSlopeDeg !== undefined || lidSlopeDeg !== undefined
+  const sloped = outer.topDepthM !== undefined || slopeDeg !== undefined || slopedFace !== undefined || isSkew
   if (shape !== 'wedge' && sloped) throw conflict('shape', say('refused.a-slope-belongs-to-a-wedge', { shape }))
   if (shape !== 'prism' && prism !== undefined)
     throw conflict('prism', say('refused.a-footprint-belongs-to-a-prism', { shape }))
@@ -55,6 +57,23 @@ function checkShapeFields(request: BoxRequest): void {
   if (shape === 'wedge' && outer.topDepthM !== undefined && slopeDeg !== undefined) {
     throw conflict('slopeDeg', say('refused.give-either-the-slope-or-the'))
   }
+  if (isSkew && outer.topDepthM !== undefined) {
+    throw conflict('outer.topDepthM', say('refused.a-wedge-with-two-slopes-is'))
+  }
+}
+
+/** Boards bear a rounding no larger than they are thick; a tube has a flange or a flare. */
+function checkFlare({ port, thicknessM }: BoxRequest): void {
+  const { flareRadiusM = 0 } = port ?? {}
+  if (port === undefined || flareRadiusM === 0) return
+  if (port.kind === 'round') {
+    if (port.flangeDiameterM === undefined) return
+    throw conflict('port.flareRadiusM', say('refused.a-tube-ends-in-a-flange'))
+  }
+  const maximum = Math.min(thicknessM, port.wallThicknessM ?? thicknessM)
+  if (flareRadiusM <= maximum + 1e-9) return
+  const detail = say('refused.a-board-is-rounded-no-further', { maximumMm: toMm(maximum, 1) })
+  throw new DesignError('out-of-range', { field: 'port.flareRadiusM', value: flareRadiusM, maximum, unit: 'm', detail })
 }
 
 /** Fields that are read only together: one of them alone would be taken and dropped. */
@@ -69,6 +88,8 @@ function checkPairs({ limits, port }: BoxRequest): void {
   throw new DesignError('missing-input', { field, detail: say('refused.a-flange-of-a-tube-needs') })
 }
 
+const radians = (degrees: number) => (degrees * Math.PI) / 180
+
 function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assume: Assumptions): { slopeRad?: number } {
   if (shape !== 'wedge' || outer.topDepthM !== undefined) return {}
   const seat = limits?.seatSlopeDeg
@@ -79,7 +100,7 @@ function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assum
       detail: say('refused.a-wedge-needs-the-depth-at')
     })
   }
-  return { slopeRad: (slopeDeg * Math.PI) / 180 }
+  return { slopeRad: radians(slopeDeg) }
 }
 
 type Joints = Pick<BoxTask['fixed'], 'sides' | 'corners'>
@@ -126,7 +147,19 @@ function fixedOf(request: BoxRequest, assume: Assumptions): BoxTask['fixed'] {
   const footprint = footprintOf(request)
   const slopedFace = shape === 'wedge' ? assume.take(request.slopedFace, 'slopedFace', boxDefaults.slopedFace) : 'front'
   const frontBetween = recessM > 0 || sideways
-  return { shape, slopedFace, ...footprint, thicknessM, frontLayers, recessM, frontBetween, ...joints }
+  const [acrossRad, lidRad] = [request.acrossSlopeDeg ?? 0, request.lidSlopeDeg ?? 0].map(radians) as [number, number]
+  return {
+    shape,
+    slopedFace,
+    acrossRad,
+    lidRad,
+    ...footprint,
+    thicknessM,
+    frontLayers,
+    recessM,
+    frontBetween,
+    ...joints
+  }
 }
 
 /** A cup of no given size gets the usual one, so that its hole is on the drawing before the board is glued. */
@@ -152,6 +185,7 @@ function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
 export function boxTask(request: BoxRequest, assume: Assumptions): BoxTask {
   checkShapeFields(request)
   checkPairs(request)
+  checkFlare(request)
   const fixed = fixedOf(request, assume)
   checkDrivers(request.drivers ?? [], fixed)
   return {

@@ -7,8 +7,12 @@ export interface ShellSizes {
   readonly widthM: number
   readonly heightM: number
   readonly depthM: number
+  /** Of a wedge whose lid slopes, where it would be if it were level. */
   readonly topDepthM: number
   readonly slopedFace: 'front' | 'back'
+  /** Of a wedge: lean of the face across from the sloped one, and fall of the lid to the rear [rad]. */
+  readonly acrossRad: number
+  readonly lidRad: number
   /** Prism only: footprint in the order given. */
   readonly footprint: Polygon
   /** Prism only: index of the wall that carries the drivers. */

@@ -7,11 +7,35 @@ import type { Corner, Shell, Wall } from './shell.ts'
 
 const point = (x: number, y: number) => ({ x, y })
 
-/** Bottom, back, top, front: the profile of a rectangular box or a wedge in (y, z). */
-function upright({ heightM: h, depthM, topDepthM, slopedFace }: ShellSizes): Polygon {
-  const shift = slopedFace === 'front' ? depthM - topDepthM : 0
-  const origin = Math.max(0, -shift)
-  return [point(origin, 0), point(origin + depthM, 0), point(origin + shift + topDepthM, h), point(origin + shift, h)]
+/** What one lean takes off the depth up to a height h, and the other: front and back. */
+function leansOf({ heightM: h, depthM, topDepthM, slopedFace, acrossRad }: ShellSizes) {
+  const [sloped, across] = [depthM - topDepthM, h * Math.tan(acrossRad)]
+  return slopedFace === 'front' ? { frontM: sloped, backM: across } : { frontM: across, backM: sloped }
+}
+
+/**
+ * Bottom, back, top, front: the profile of a rectangular box or a wedge in (y, z).
+ *
+ *   The lid falls from its highest corner; where it meets the other wall, of lean s to the height h, at y = s·z/h
+ *
+ * @source derived: intersection of lines
+ * @check  600 deep, 400 high, front and back 0°, lid 10° → the back is 294.2 high
+ */
+function upright(sizes: ShellSizes): Polygon {
+  const { heightM: h, depthM, lidRad } = sizes
+  const { frontM, backM } = leansOf(sizes)
+  const origin = Math.max(0, -frontM)
+  const [keptM, givenM] = lidRad > 0 ? [frontM, backM] : [backM, frontM]
+  const fall = Math.tan(Math.abs(lidRad)) / h
+  const lowShare = (1 - (depthM - keptM) * fall) / (1 - givenM * fall)
+  if (!(lowShare > 0)) throw new DesignError('no-solution', { field: 'lidSlopeDeg', detail: say('refused.caps-meet') })
+  const [front, back] = [lidRad < 0 ? lowShare : 1, lidRad > 0 ? lowShare : 1]
+  return [
+    point(origin, 0),
+    point(origin + depthM, 0),
+    point(origin + depthM - backM * back, h * back),
+    point(origin + frontM * front, h * front)
+  ]
 }
 
 function uprightShell(sizes: ShellSizes): Shell {

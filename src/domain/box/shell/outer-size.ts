@@ -1,4 +1,4 @@
-import { bounds } from '../../../numeric/geometry/polygon.ts'
+import { bounds, vertex } from '../../../numeric/geometry/polygon.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import type { Shell } from './shell.ts'
 
@@ -11,12 +11,27 @@ export interface OuterSize {
   readonly topDepthM?: number
   /** Wedge only: lean of the sloped face from the vertical [°]. */
   readonly slopeDeg?: number
+  /** Wedge only, where they slope: lean of the face across from it, and fall of its lid to the rear [°]. */
+  readonly acrossSlopeDeg?: number
+  readonly lidSlopeDeg?: number
 }
+
+const degrees = (radians: number) => (radians * 180) / Math.PI
 
 export function outerSize(sizes: ShellSizes, shell: Shell): OuterSize {
   const box = bounds(shell.profile)
   if (sizes.shape === 'prism') return { widthM: box.width, heightM: shell.lengthM, depthM: box.height }
-  const { widthM, heightM, depthM, topDepthM } = sizes
+  const { widthM, heightM, depthM, acrossRad, lidRad } = sizes
   if (sizes.shape === 'rectangular') return { widthM, heightM, depthM }
-  return { widthM, heightM, depthM, topDepthM, slopeDeg: (Math.atan2(depthM - topDepthM, heightM) * 180) / Math.PI }
+  const topDepthM = vertex(shell.profile, 2).x - vertex(shell.profile, 3).x
+  const lean = Math.atan2(depthM - sizes.topDepthM, heightM)
+  return {
+    widthM,
+    heightM,
+    depthM,
+    topDepthM,
+    slopeDeg: degrees(lean),
+    ...(acrossRad === 0 ? {} : { acrossSlopeDeg: degrees(acrossRad) }),
+    ...(lidRad === 0 ? {} : { lidSlopeDeg: degrees(lidRad) })
+  }
 }

@@ -4,12 +4,13 @@ import type { RoundPort } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { toMm } from '../../digits.ts'
-import { type EndedOpening, lengthForTuning } from '../../port/port-length.ts'
+import { flaredEndM, type GrowingArea, roundMouth, slotMouth } from '../../port/flare.ts'
+import { type EndedOpening, endLengthM, equivalentRadiusM, lengthForTuning } from '../../port/port-length.ts'
 import { say } from '../../say.ts'
 import type { BoxPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
-import { type BuiltSlot, buildSlot, slotSpace, slotTakes } from './slot-port.ts'
+import { type BuiltSlot, buildSlot, lastPlateM, slotSpace, slotTakes } from './slot-port.ts'
 import { tubeInside, tubePanel, tubeVolume } from './tube.ts'
 
 interface BuiltTube {
@@ -32,20 +33,24 @@ interface PortContext {
   readonly lenient: boolean
 }
 
-/** Lengths are built to a millimetre. */
-const LENGTH_STEP_M = 1e-3
-
 function buildTube(resolved: BoxTask, port: RoundPort, lengthM: number | undefined): BuiltTube {
   const panelM = tubePanel(resolved, port)
   const insideM = lengthM === undefined ? tubeInside(port, panelM) : Math.max(0, lengthM - panelM)
-  const takenM3 = tubeVolume(port, insideM)
+  const takenM3 = tubeVolume(port, insideM, panelM)
   return { kind: 'round', port, lengthM: lengthM ?? insideM + panelM, insideM, takenM3, fits: true }
 }
 
-export function openingOf(port: BoxPort, endFactor: number, widthM: number): EndedOpening {
-  return port.kind === 'round'
-    ? { areaM2: (Math.PI / 4) * port.innerDiameterM ** 2, count: port.count ?? 1, endFactor }
-    : { areaM2: widthM * port.heightM, count: 1, endFactor }
+/** How its mouths open. */
+export const mouthArea = (port: BoxPort, slotWidthM: number): GrowingArea =>
+  port.kind === 'round' ? roundMouth(port.innerDiameterM / 2) : slotMouth(slotWidthM, port.heightM)
+
+/** The opening with its ends as its flares leave them. */
+export function openingOf(port: BoxPort, plainFactor: number, slotWidthM = 0): EndedOpening {
+  const mouth = mouthArea(port, slotWidthM)
+  const { flareRadiusM = 0 } = port
+  const [areaM2, count] = [mouth(0), port.kind === 'round' ? (port.count ?? 1) : 1]
+  const bothM = 2 * flaredEndM(endLengthM(areaM2, plainFactor) / 2, mouth, flareRadiusM)
+  return { areaM2, count, endFactor: bothM / equivalentRadiusM(areaM2) }
 }
 
 /** What the air cuts off at the bends of a port. */
@@ -91,8 +96,8 @@ function wayOf({ resolved, inside }: PortContext, port: BoxPort): Way {
     const insideM = (lengthM: number) => Math.max(0, lengthM - panelM)
     return {
       leastM: panelM,
-      opening: openingOf(port, endFactor, 0),
-      takes: lengthM => ({ takenM3: tubeVolume(port, insideM(lengthM)), cutOffM: 0 }),
+      opening: openingOf(port, endFactor),
+      takes: lengthM => ({ takenM3: tubeVolume(port, insideM(lengthM), panelM), cutOffM: 0 }),
       build: lengthM => buildTube(resolved, port, lengthM)
     }
   }
@@ -125,7 +130,7 @@ function tunedLength({ resolved, freeM3, lenient }: PortContext, { leastM, openi
     if (convergedNow) break
   }
   if (isShort && !lenient) throw tooHigh(wantedHz)
-  return Math.round(lengthM / LENGTH_STEP_M) * LENGTH_STEP_M
+  return Math.round(lengthM / resolved.sawStepM) * resolved.sawStepM
 }
 
 /** A slot ends no sooner than the board it passes. @throws DesignError `out-of-range` */
@@ -156,12 +161,30 @@ export function portTakenM3(context: PortContext): number {
   return way.takes(lengthOf({ ...context, lenient: true }, port, way)).takenM3
 }
 
+/** @throws DesignError `no-solution` where a tube is shorter than its flares, or the end of a plate than its rounding */
+function holdsFlares(built: BuiltPort): void {
+  const flareM = built.kind === 'slot' ? built.space.flareM : (built.port.flareRadiusM ?? 0)
+  const maximum = Math.max(0, built.kind === 'slot' ? lastPlateM(built) : built.lengthM / 2)
+  if (flareM <= maximum + 1e-9) return
+  const detail =
+    built.kind === 'slot'
+      ? say('refused.the-last-plate-of-the-slot', { flareMm: toMm(flareM, 1), plateMm: toMm(maximum, 1) })
+      : say('refused.two-flares-are-longer-than-their', { lengthMm: toMm(built.lengthM, 1) })
+  throw new DesignError('no-solution', { field: 'port.flareRadiusM', value: flareM, maximum, unit: 'm', detail })
+}
+
 /** @throws DesignError `missing-input`, `conflicting-input`, `no-solution`, `out-of-range` */
 export function buildPort(context: PortContext): BuiltPort | undefined {
-  const { resolved, lenient } = context
-  const { port } = resolved.request
+  const { port } = context.resolved.request
   if (port === undefined) return undefined
   oneLength(port)
+  const built = portOf(context, port)
+  if (!context.lenient) holdsFlares(built)
+  return built
+}
+
+function portOf(context: PortContext, port: BoxPort): BuiltPort {
+  const { resolved, lenient } = context
   if (port.kind === 'round' && port.tuningHz === undefined) return buildTube(resolved, port, port.lengthM)
   const way = wayOf(context, port)
   const found = way.build(lengthOf(context, port, way), lenient || port.tuningHz !== undefined)

@@ -4,10 +4,12 @@ import type { PortLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed } from '../../digits.ts'
 import { conventionalEndFactor, fullWidthSlotEndM, gapEnd } from '../../port/end-correction.ts'
+import { flaredEndM } from '../../port/flare.ts'
 import { endLengthM, pipeResonanceHz, tuningHz } from '../../port/port-length.ts'
 import { say } from '../../say.ts'
+import type { BoxPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
-import { type BuiltPort, cutOff, openingOf } from './built-port.ts'
+import { type BuiltPort, cutOff, mouthArea, openingOf } from './built-port.ts'
 import type { BuiltSlot } from './slot-port.ts'
 import { heightAtMouth } from './slot-run.ts'
 
@@ -19,18 +21,24 @@ function placedEnd({ run, space }: BuiltSlot): number {
   return Math.max(aboveM, heightM * facing)
 }
 
+/** Both ends of a full-width slot: flush with the front, and inside as it lies. */
+function placedEndsM(port: BoxPort, built: BuiltSlot, areaM2: number): number {
+  const mouth = mouthArea(port, built.space.widthM)
+  const end = (plainM: number) => flaredEndM(plainM, mouth, port.flareRadiusM ?? 0)
+  return end(endLengthM(areaM2, conventionalEndFactor.flanged)) + end(placedEnd(built))
+}
+
 export function portLayout(built: BuiltPort, netM3: number, { resolved }: { resolved: BoxTask }): PortLayout {
   const { port } = resolved.request
   const c = resolved.air.soundSpeedMPerS
-  const widthM = built.kind === 'slot' ? built.space.widthM : 0
-  const given = built.kind === 'slot' ? port : built.port
-  const opening = openingOf(given as NonNullable<typeof given>, resolved.endFactor, widthM)
+  const given = (built.kind === 'slot' ? port : built.port) as BoxPort
+  const opening = openingOf(given, resolved.endFactor, built.kind === 'slot' ? built.space.widthM : 0)
   const lengthM = built.kind === 'slot' ? built.run.centreLineM : built.lengthM
   const acousticLengthM = lengthM - cutOff(built)
   const { areaM2, count, endFactor } = opening
   const effectiveM = acousticLengthM + endLengthM(areaM2, endFactor)
   const tuning = tuningHz(effectiveM, netM3, opening, c)
-  const wanted = given?.tuningHz
+  const { tuningHz: wanted, flareRadiusM = 0 } = given
   return {
     kind: built.kind,
     count,
@@ -41,17 +49,14 @@ export function portLayout(built: BuiltPort, netM3: number, { resolved }: { reso
     legs: built.kind === 'slot' ? built.run.legs : 1,
     turnsDeg: built.kind === 'slot' ? built.run.turnsRad.map(turn => (turn * 180) / Math.PI) : [],
     displacedM3: built.takenM3,
+    ...(flareRadiusM === 0 ? {} : { flareRadiusM }),
+    endFactor,
     ...(built.kind === 'slot' ? { mouthGapM: built.run.gapM } : {}),
     tuningHz: tuning,
     ...(wanted === undefined ? {} : { wantedTuningHz: wanted, tuningErrorPercent: (tuning / wanted - 1) * 100 }),
     ...(built.kind === 'slot' && !built.space.hasCheek
       ? {
-          placedTuningHz: tuningHz(
-            acousticLengthM + endLengthM(areaM2, conventionalEndFactor.flanged) + placedEnd(built),
-            netM3,
-            opening,
-            c
-          )
+          placedTuningHz: tuningHz(acousticLengthM + placedEndsM(given, built, areaM2), netM3, opening, c)
         }
       : {}),
     pipeResonanceHz: pipeResonanceHz(effectiveM, c)

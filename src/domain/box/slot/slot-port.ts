@@ -1,22 +1,22 @@
-/** A slot port in a box: chosen legs, the air it takes, its plates, and its mouth in the front. */
-import { edgeLine, leftOf, meeting, signedArea, vertex } from '../../../numeric/geometry/polygon.ts'
-import { mapped } from '../../../numeric/tuple.ts'
+/** A slot port in a box: chosen legs, the air it takes, and its mouth in the front. */
+import { edgeLine, leftOf, meeting, vertex } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { toMm } from '../../digits.ts'
 import { listed, say } from '../../say.ts'
 import type { SlotPort } from '../request/box-request.ts'
 import { type Inside, inFrame } from '../shell/face.ts'
-import { type BarePanel, boardAlong, inBox, sectionEnds } from '../shell/shell-panels.ts'
-import { cheekStrips } from './cheek-strips.ts'
+import { type BarePanel, inBox } from '../shell/shell-panels.ts'
 import { MOST_LEGS, type SlotPath, slotPath } from './slot-path.ts'
-import { type PlacedPlane, slotPlane, unmirrored, wallLine } from './slot-plane.ts'
+import { type PlacedPlane, slotPlane, unmirrored } from './slot-plane.ts'
 import { quickTakenArea, type SlotRun, slotRun, takenArea } from './slot-run.ts'
 
-interface SlotSpace {
+export interface SlotSpace {
   readonly placed: PlacedPlane
   readonly heightM: number
   readonly wallM: number
   readonly widthM: number
+  /** To which its plates and the front are rounded at the mouths. */
+  readonly flareM: number
   /** Whether the slot is narrower than the box and closed by a cheek. */
   readonly hasCheek: boolean
   /** One leg, two, as many as there are walls for. */
@@ -84,7 +84,7 @@ export function slotSpace(inside: Inside, slot: SlotPort, boardM: number): SlotS
     known[legs] ??= slotPath(placed.plane, size, legs)
     return known[legs]
   }
-  return { placed, ...size, widthM, hasCheek, mostLegs, pathWith }
+  return { placed, ...size, widthM, flareM: slot.flareRadiusM ?? 0, hasCheek, mostLegs, pathWith }
 }
 
 interface ChosenLegs {
@@ -138,6 +138,9 @@ function refusal(lengthM: number, bands: ReturnType<typeof bandsOf>): DesignErro
   })
 }
 
+/** Length of the plate beside the last leg: beyond a bend it starts behind the one before it [m]. */
+export const lastPlateM = ({ run, space }: BuiltSlot): number => run.lastLegM - (run.legs > 1 ? space.wallM : 0)
+
 const takenWidth = ({ widthM, hasCheek, wallM }: SlotSpace) => widthM + (hasCheek ? wallM : 0)
 
 /** What a slot of a length takes of the air, and what the air cuts off at its bends; as near as it goes where it finds no place. */
@@ -152,57 +155,6 @@ export function buildSlot(space: SlotSpace, lengthM: number, lenient: boolean): 
   if (!fits && !lenient) throw refusal(lengthM, bandsOf(space))
   const takenM3 = takenArea(path, laidM) * takenWidth(space)
   return { kind: 'slot', space, run: slotRun(path, laidM), takenM3, fits }
-}
-
-const legNames = ['first', 'second', 'third']
-
-/** The plates between channel and air, and the cheek of a slot narrower than the box. */
-export function slotPanels({ space, run }: BuiltSlot): readonly BarePanel[] {
-  const { placed, heightM, wallM, widthM, hasCheek } = space
-  const length = widthM + (hasCheek ? wallM : 0)
-  const plates = run.plates
-    .map((plate, k): BarePanel => {
-      const line = wallLine(placed, plate.edge)
-      const [ns, ne, fe, fs] = mapped(plate.corners, corner => unmirrored(placed, corner))
-      const corners = placed.isMirrored ? ([ne, ns, fs, fe] as const) : ([ns, ne, fe, fs] as const)
-      const ends = sectionEnds(line, corners, wallM)
-      return {
-        name: run.legs === 1 ? 'port plate' : `port plate, ${legNames[k]} leg`,
-        role: 'port-wall',
-        wall: 'inside',
-        layer: 0,
-        thicknessM: wallM,
-        ...boardAlong(placed.axis, { line, inwards: heightM, ends, from: placed.start, length }),
-        volumeM3: Math.abs(signedArea(corners)) * length
-      }
-    })
-    .filter(({ volumeM3 }) => volumeM3 > 1e-9)
-  return hasCheek ? [...plates, ...cheeks(placed, run, wallM, placed.start + widthM)] : plates
-}
-
-/** Side of the channel, leg by leg; laid as the side or the lid of the box is seen. */
-function cheeks(placed: PlacedPlane, run: SlotRun, wallM: number, from: number): readonly BarePanel[] {
-  const upright = placed.axis === 'x'
-  return cheekStrips(run).map((strip, k): BarePanel => {
-    const points = strip.map(point => unmirrored(placed, point))
-    const outline = placed.isMirrored ? points.toReversed() : points
-    const [left, low] = [Math.min(...outline.map(({ x }) => x)), Math.min(...outline.map(({ y }) => y))]
-    return {
-      name: run.legs === 1 ? 'port cheek' : `port cheek, ${legNames[k]} leg`,
-      role: 'port-wall',
-      wall: 'inside',
-      layer: 0,
-      thicknessM: wallM,
-      outline: outline.map(({ x, y }) => ({ uM: x - left, vM: y - low })),
-      edges: [],
-      place: {
-        origin: inBox(placed.axis, { x: left, y: low }, from + wallM),
-        uAxis: upright ? { x: 0, y: 1, z: 0 } : { x: 1, y: 0, z: 0 },
-        vAxis: upright ? { x: 0, y: 0, z: 1 } : { x: 0, y: 1, z: 0 }
-      },
-      volumeM3: Math.abs(signedArea(strip)) * wallM
-    }
-  })
 }
 
 export interface Opening {

@@ -150,23 +150,38 @@ function elbowOf(built: FittedBox, tube: MountedTube): Elbow {
     ...slices,
     ...(secondM > 0 ? [{ ...last, centre: plus(last.centre, aside, secondM) }] : [])
   ]
-  return { pieces: way.slice(1).map((next, i) => drum(way[i] as Disc, next)), way }
+  const end = way.at(-1) as Disc
+  const { flareRadiusM = 0 } = port
+  const bell = drum(
+    { ...end, centre: plus(end.centre, end.along, -flareRadiusM) },
+    { ...end, radius: tube.widestM / 2 }
+  )
+  const legs = way.slice(1).map((next, i) => drum(way[i] as Disc, next))
+  return { pieces: flareRadiusM > 0 ? [...legs, bell] : legs, way }
 }
 
 function tubeBody(built: FittedBox, tube: MountedTube): Body {
-  const { face, at, label, outerDiameterM: outer, insideM, port } = tube
-  const { flangeDiameterM = 0, flangeThicknessM = 0 } = port
-  const isFlanged = flangeDiameterM > outer && flangeThicknessM > 0
+  const { face, at, label, outerDiameterM: outer, widestM, insideM, port } = tube
+  const { flangeDiameterM = 0, flangeThicknessM = 0, flareRadiusM = 0 } = port
+  const isFlanged = flangeDiameterM > widestM && flangeThicknessM > 0
   const straight = () => {
     const end = face.thicknessM + insideM
     const flange = roundBehind(face, at, [end - flangeThicknessM, flangeDiameterM], [end, flangeDiameterM])
     const body = roundBehind(face, at, [face.thicknessM, outer], [end, outer])
-    return isFlanged ? [body, flange] : [body]
+    const bell = roundBehind(face, at, [end - Math.min(flareRadiusM, insideM), outer], [end, widestM])
+    return [body, ...(isFlanged ? [flange] : []), ...(flareRadiusM > 0 && insideM > 0 ? [bell] : [])]
+  }
+  /** An outer flare longer than its panel is thick shows behind it. */
+  const throat = () => {
+    const { thicknessM } = face
+    if (flareRadiusM <= thicknessM) return []
+    const open = flareRadiusM - Math.sqrt(2 * flareRadiusM * thicknessM - thicknessM ** 2)
+    return [roundBehind(face, at, [thicknessM, outer + 2 * open], [flareRadiusM, outer])]
   }
   const body = (solids: readonly Convex[], shape: Shape): Body => ({
     name: label,
     kind: 'tube',
-    pieces: solids.map(solid => ({ solid })),
+    pieces: [...solids, ...throat()].map(solid => ({ solid })),
     shape,
     on: face.name
   })

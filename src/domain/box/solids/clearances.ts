@@ -139,7 +139,7 @@ function onThePanel(mounted: Mounted): readonly Gap[] {
   return [gap('clearance.flange-to-edge', [{ name: mounted.label }], edge, clearanceRules.flangeToEdge)]
 }
 
-const holeRadius = (m: Mounted) => (m.kind === 'tube' ? m.outerDiameterM : (m.driver.cutOutDiameterM ?? 0)) / 2
+const holeRadius = (m: Mounted) => (m.kind === 'tube' ? m.widestM : (m.driver.cutOutDiameterM ?? 0)) / 2
 
 function betweenTwo(a: Mounted, b: Mounted): readonly Gap[] {
   if (a.face.name !== b.face.name) return []
@@ -165,8 +165,8 @@ function tubeMouth(inside: Inside, mounted: MountedTube): readonly Gap[] {
 }
 
 /** Said only where it fails: a tube may lie against a wall. */
-function tubeHole({ face, centre, label, outerDiameterM }: MountedTube): readonly Gap[] {
-  const edge = roomForHole(face, centre) - outerDiameterM / 2
+function tubeHole({ face, centre, label, widestM }: MountedTube): readonly Gap[] {
+  const edge = roomForHole(face, centre) - widestM / 2
   const row = gap('clearance.hole-to-walls', [{ name: label }], edge, clearanceRules.tubeToWall)
   return row.passes ? [] : [row]
 }

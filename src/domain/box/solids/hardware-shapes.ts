@@ -44,6 +44,25 @@ export function driverShape(mounted: MountedDriver): Shape {
   return { kind: 'turned', centre: toVector(at), along, outline: driverOutline(mounted), isClosed: false }
 }
 
+/** Steps in which the quarter circle of a flare is drawn. */
+const FLARE_STEPS = 8
+
+/** From the straight part to the mouth: how far along, and how far the wall stands back. */
+const flareSteps = (radiusM: number) =>
+  Array.from({ length: FLARE_STEPS + 1 }, (_, i) => {
+    const angle = ((i / FLARE_STEPS) * Math.PI) / 2
+    return { along: radiusM * Math.sin(angle), back: radiusM * (1 - Math.cos(angle)) }
+  })
+
+/** A tube that opens to both mouths. */
+function flaredOutline(outer: number, inner: number, end: number, flareM: number): readonly TurnedPoint[] {
+  const steps = flareSteps(flareM)
+  const front = (radius: number) => steps.map(({ along, back }) => ({ along: flareM - along, radius: radius + back }))
+  const rear = (radius: number) =>
+    steps.map(({ along, back }) => ({ along: end - flareM + along, radius: radius + back }))
+  return [...front(inner), ...front(outer).toReversed(), ...rear(outer), ...rear(inner).toReversed()]
+}
+
 /** A straight tube with its bore, from the outer side of its panel to the inner mouth. */
 export function tubeShape({ face, at, outerDiameterM, insideM, port }: MountedTube): Shape {
   const end = face.thicknessM + insideM
@@ -57,6 +76,11 @@ export function tubeShape({ face, at, outerDiameterM, insideM, port }: MountedTu
         { along: end, radius: flangeDiameterM / 2 }
       ]
     : [{ along: end, radius: outer }]
+  const { flareRadiusM = 0 } = port
+  if (flareRadiusM > 0) {
+    const outline = flaredOutline(outer, inner, end, flareRadiusM)
+    return { kind: 'turned', centre: toVector(at), along: toDirection(face.inwards), outline, isClosed: true }
+  }
   const outline = [{ along: 0, radius: inner }, { along: 0, radius: outer }, ...rim, { along: end, radius: inner }]
   return { kind: 'turned', centre: toVector(at), along: toDirection(face.inwards), outline, isClosed: true }
 }

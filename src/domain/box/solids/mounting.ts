@@ -12,7 +12,7 @@ import { say, worded } from '../../say.ts'
 import { driverFixing, USUAL_SCREW_COUNT } from '../request/driver-fixing.ts'
 import { type Face, findFace, type Inside, inFrame, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
-import { tubeOuter } from '../slot/tube.ts'
+import { tubeOuter, tubeWidest } from '../slot/tube.ts'
 import { arrange } from './arrange.ts'
 
 export interface MountedDriver {
@@ -30,6 +30,8 @@ export interface MountedTube {
   readonly label: string
   readonly port: RoundPort
   readonly outerDiameterM: number
+  /** What passes the panel: the tube, or its flare. */
+  readonly widestM: number
   /** Behind the inner face of its panel. */
   readonly insideM: number
   readonly field: string
@@ -99,7 +101,7 @@ function tubeItems(port: RoundPort, insideM: number): readonly Item[] {
       detail: say('refused.there-are-tubes-but-centres', { count, centres: centres.length })
     })
   }
-  const outerDiameterM = tubeOuter(port)
+  const [outerDiameterM, widestM] = [tubeOuter(port), tubeWidest(port)]
   return Array.from({ length: count }, (_, n): Item => {
     const label = count === 1 ? 'port' : `port ${n + 1}`
     const centre = centres?.[n]
@@ -107,13 +109,14 @@ function tubeItems(port: RoundPort, insideM: number): readonly Item[] {
       label,
       field: 'port',
       faceName: port.face ?? 'front',
-      diameterM: outerDiameterM,
+      diameterM: widestM,
       ...present({ centre }),
       mount: (face, at) => ({
         kind: 'tube',
         label,
         port,
         outerDiameterM,
+        widestM,
         insideM,
         field: 'port',
         face,
@@ -207,8 +210,8 @@ function driverHoles({ driver, label, centre }: MountedDriver): readonly CutOut[
 /** Holes in the outer panel of the face; `through` repeats in every layer, rebates only in the outermost. */
 export function holesOf(mounted: Mounted): readonly CutOut[] {
   if (mounted.kind === 'driver') return driverHoles(mounted)
-  const { label, centre, outerDiameterM } = mounted
-  return [{ kind: 'circle', purpose: 'port', label, ...centre, diameterM: outerDiameterM + TUBE_FIT_M }]
+  const { label, centre, widestM } = mounted
+  return [{ kind: 'circle', purpose: 'port', label, ...centre, diameterM: widestM + TUBE_FIT_M }]
 }
 
 /** The holes of a face as they fall on one of its boards, whose frame may be shifted against the outer one. */

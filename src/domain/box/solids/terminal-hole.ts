@@ -117,7 +117,7 @@ function roomAt(built: FittedBox, face: Face, centre: PlaceOnPanel, half: { read
   const gaps = built.mounted
     .filter(each => each.face.place === face.place)
     .map(each => {
-      const radius = (each.kind === 'driver' ? (each.driver.cutOutDiameterM ?? 0) : each.outerDiameterM) / 2
+      const radius = (each.kind === 'driver' ? (each.driver.cutOutDiameterM ?? 0) : each.widestM) / 2
       const [du, dv] = [Math.abs(each.centre.uM - centre.uM), Math.abs(each.centre.vM - centre.vM)]
       const apart = isRound ? Math.hypot(du, dv) - half.u : toRectangle(du, dv, half)
       return apart - radius

@@ -28,10 +28,10 @@ const isLoose = (each: Mounted): each is MountedTube =>
 function shifted(tubes: readonly MountedTube[], along: number, across: number): readonly MountedTube[] {
   const [first] = tubes
   if (first === undefined) return tubes
-  const { face, outerDiameterM } = first
+  const { face, widestM } = first
   const clear = bounds(face.clear)
   const by = (from: number, to: number, low: number, high: number, share: number) => {
-    const keepsM = outerDiameterM / 2 + frontGaps.toEdgeM
+    const keepsM = widestM / 2 + frontGaps.toEdgeM
     const [least, most] = [low + keepsM - from, high - keepsM - to]
     return most > least ? least + (most - least) * share : 0
   }

@@ -6,16 +6,12 @@ import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { listed, say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
-import { driven } from '../request/driven.ts'
 import { panelSaid } from '../shell/panel-words.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
-import { boxPressure, type PlacedBraces, wantedFrequency } from './brace-plan.ts'
+import { boxPressure, conesM3, wantedFrequency } from './brace-choice.ts'
+import type { PlacedBraces } from './brace-plan.ts'
 import { bracingDefaults } from './defaults.ts'
 import { bareFrequencies, bracedFrequency, faceBending } from './face-strength.ts'
-
-function conesM3({ request }: BoxTask): number {
-  return driven(request).reduce((sum, { sdM2 = 0, xmaxM = 0, count = 1 }) => sum + sdM2 * xmaxM * count, 0)
-}
 
 export function boxVibration(built: FittedBox, resolved: BoxTask, { faces: braced }: PlacedBraces): BoxVibration {
   const wantedHz = wantedFrequency(resolved)

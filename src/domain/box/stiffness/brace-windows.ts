@@ -45,7 +45,7 @@ function keptClear(inside: Inside, mounted: readonly Mounted[], { slot, low, hig
       zM: each.face.inwards.z
     }).along
     const depth = each.kind === 'driver' ? (each.driver.mountingDepthM ?? 0) : each.insideM + each.port.innerDiameterM
-    const radius = (each.kind === 'driver' ? widest(each) : each.outerDiameterM) / 2
+    const radius = (each.kind === 'driver' ? widest(each) : each.widestM) / 2
     const centre = along - start
     return Math.abs(direction) < 0.5
       ? { from: centre - radius - half, to: centre + radius + half }

@@ -35,7 +35,7 @@ export function standingWaveCautions(waves: readonly StandingWave[], upperHz: nu
           caution(
             'standing-wave-near-band',
             say('standing-wave-near-band', {
-              along: lowest.along,
+              along: say(`axis.${lowest.along}`),
               insideMm: Math.round(lowest.insideM * 1e3),
               frequencyHz: Math.round(lowest.frequencyHz),
               upperHz: Math.round(upperHz)
@@ -46,7 +46,11 @@ export function standingWaveCautions(waves: readonly StandingWave[], upperHz: nu
     ...alike.map(([a, b]) =>
       caution(
         'inside-sizes-alike',
-        say('inside-sizes-alike', { along: a.along, otherAlong: b.along, frequencyHz: Math.round(a.frequencyHz) }),
+        say('inside-sizes-alike', {
+          along: say(`axis.${a.along}`),
+          otherAlong: say(`axis.${b.along}`),
+          frequencyHz: Math.round(a.frequencyHz)
+        }),
         { figures: { firstHz: a.frequencyHz, secondHz: b.frequencyHz } }
       )
     )

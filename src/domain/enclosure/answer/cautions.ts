@@ -83,11 +83,8 @@ function airSpeedCautions({ custom }: ResponseSystem, { ports, frequencyHz: at }
     const level = airSpeedLevel(value)
     if (level === undefined) return []
     const figures = { airSpeedMPerS: toDigits(value), frequencyHz: toDigits(frequencyHz) }
-    const message = say('port-air-speed', {
-      name,
-      airSpeedMPerS: figures.airSpeedMPerS,
-      frequencyHz: figures.frequencyHz
-    })
+    const message =
+      ports.length === 1 ? say('port-air-speed', figures) : say('port-air-speed.named', { name, ...figures })
     return [caution('port-air-speed', message, { at: custom ? 'enclosure' : `enclosure.${name}.port`, figures, level })]
   })
 }

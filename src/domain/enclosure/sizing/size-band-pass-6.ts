@@ -7,7 +7,7 @@ import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
 import { effectiveLengthM } from '../../port/port-length.ts'
-import { say } from '../../say.ts'
+import { phrased, say, worded } from '../../say.ts'
 import type { EnclosureRequest } from '../model/request.ts'
 import { sizingDefaults } from './defaults.ts'
 import type { SizingProblem } from './sizing-problem.ts'
@@ -149,7 +149,7 @@ function candidateOf(kind: SixthOrderKind, problem: SizingProblem, chambers: Cha
   return {
     kind,
     alignment: 'band-pass-6-search',
-    name: names[kind],
+    ...worded({ name: phrased(names[kind]) }),
     reasons,
     goodAt: 'loudest in its band, steep below it; all sound by ports, and small errors of volume or port show',
     netVolumeM3: rearVolumeM3,

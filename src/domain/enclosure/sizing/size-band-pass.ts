@@ -5,7 +5,7 @@ import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
 import { effectiveLengthM } from '../../port/port-length.ts'
-import { say } from '../../say.ts'
+import { phrased, say, worded } from '../../say.ts'
 import { type BandPass4, bandPass4, bandPass4ForEdges } from '../alignment/band-pass-4.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
@@ -87,7 +87,7 @@ function candidateOf(
   return {
     kind: 'band-pass-4',
     alignment,
-    name: `Band-pass, ${shape}`,
+    ...worded({ name: phrased(`Band-pass, ${shape}`) }),
     reasons,
     goodAt: `filters itself: ${inDigits(box.lowHz)} to ${inDigits(box.highHz)} Hz, cone well held; all sound by the port, errors of volume hardly forgiven`,
     netVolumeM3: rearVolumeM3,

@@ -4,6 +4,7 @@ import type { RadiatorCandidate } from '../../../contract/enclosures/enclosure-s
 import type { Assumptions } from '../../assume.ts'
 import { inDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { phrased, worded } from '../../say.ts'
 import { type RadiatorSize, radiatorComplianceMPerN, radiatorTuning } from '../alignment/passive-radiator.ts'
 import { sizingDefaults } from './defaults.ts'
 import { flatBox } from './size-vented.ts'
@@ -86,7 +87,9 @@ function candidateOf(
   return {
     kind: 'passive-radiator',
     alignment: asked ? 'as-asked' : boxed.fsHz > tuningHz ? 'c4' : 'qb3',
-    name: `Passive radiators, ${asked ? 'as asked' : 'volume and tuning of the flat vented box'}`,
+    ...worded({
+      name: phrased(`Passive radiators, ${asked ? 'as asked' : 'volume and tuning of the flat vented box'}`)
+    }),
     reasons,
     goodAt: 'vented bass without port noise or a long port; steep below its tuning, a notch at the free resonance',
     netVolumeM3,

@@ -9,7 +9,7 @@ import { present } from '../../present.ts'
 import { say, worded } from '../../say.ts'
 import { mitreExtraM } from '../bends.ts'
 import { conventionalEndFactor, exactEndFactor, fullWidthSlotEndM, slotEndM } from '../end-correction.ts'
-import { flaredEndM } from '../flare.ts'
+import { flaredEndM, roundMouth, slotMouth } from '../flare.ts'
 import { hydraulicDiameterM, lossFactor, wallFrictionQ } from '../port-friction.ts'
 import { effectiveLengthM, equivalentRadiusM, pipeResonanceHz, tuningHz, waveguideTuningRatio } from '../port-length.ts'
 import type { PortShape } from '../port-shape.ts'
@@ -25,7 +25,7 @@ export interface PortSetting {
   readonly chamberHeightM: number
   readonly bends: number
   readonly mouth: PortMouth
-  /** Radius of the rounding at both mouths of round ports. */
+  /** Radius of the rounding at both mouths. */
   readonly flareM: number
   readonly lowPassHz: number
   /** Longest centre line there is room for. */
@@ -54,16 +54,19 @@ function endsM(shape: PortShape, setting: PortSetting, model: EndModel): number 
   const radius = equivalentRadiusM(shape.areaM2)
   const factors = model === 'convention' ? conventionalEndFactor : exactEndFactor
   if (shape.widthM === undefined) {
-    return flaredEndM(factors[inner], radius, setting.flareM) + flaredEndM(factors[outer], radius, setting.flareM)
+    const end = (factor: number) => flaredEndM(factor * radius, roundMouth(radius), setting.flareM)
+    return end(factors[inner]) + end(factors[outer])
   }
-  if (model === 'convention') return (factors[inner] + factors[outer]) * radius
   const size = { widthM: shape.widthM, heightM: shape.depthM }
+  const mouth = slotMouth(size.widthM, size.heightM)
+  const flared = (plainM: number) => flaredEndM(plainM, mouth, setting.flareM)
+  if (model === 'convention') return flared(factors[inner] * radius) + flared(factors[outer] * radius)
   const outside = slotEndM({ ...size, situation: outer, alongWall: false })
   const fills = setting.walls === 'full-width' && setting.chamberHeightM > shape.depthM
   const inside = fills
     ? fullWidthSlotEndM(shape.depthM, setting.chamberHeightM)
     : slotEndM({ ...size, situation: inner, alongWall: setting.walls !== 'own' })
-  return inside + outside
+  return flared(inside) + flared(outside)
 }
 
 /** Physical length along the centre line [m]; zero or less where the area is too large for the tuning. */
@@ -72,11 +75,9 @@ export function physicalLengthM(shape: PortShape, setting: PortSetting, model = 
   return effective - endsM(shape, setting, model) + setting.bends * mitreExtraM(shape.depthM)
 }
 
-const flareOf = (shape: PortShape, { flareM }: PortSetting) => (shape.kind === 'round' ? flareM : 0)
-
 /** Effective length of a physical one [m]; no port is shorter than its two flares. */
 export function effectiveOfM(lengthM: number, shape: PortShape, setting: PortSetting, model: EndModel): number {
-  const straight = Math.max(2 * flareOf(shape, setting), lengthM - setting.bends * mitreExtraM(shape.depthM))
+  const straight = Math.max(2 * setting.flareM, lengthM - setting.bends * mitreExtraM(shape.depthM))
   return straight + endsM(shape, setting, model)
 }
 
@@ -163,7 +164,7 @@ function lengthReasons(shape: PortShape, lengthM: number, setting: PortSetting):
   if (lengthM < radius) {
     return [{ against: true, text: say('port-reason.below-radius', { length: inMm(lengthM) }) }]
   }
-  const flares = 2 * flareOf(shape, setting)
+  const flares = 2 * setting.flareM
   if (lengthM < flares) {
     return [{ against: true, text: say('port-reason.flares', { length: inMm(lengthM), flare: inMm(flares / 2) }) }]
   }

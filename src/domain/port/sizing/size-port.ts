@@ -125,7 +125,7 @@ function lowPassOf({ lowPassHz, filters = [] }: PortSizingRequest, assume: Assum
 }
 
 function flareOf({ mouth }: PortSizingRequest, wish: PortWish, assume: Assumptions): number {
-  if (wish.kind !== 'round') return 0
+  if (wish.kind === 'slot') return wish.flareRadiusM ?? 0
   if (mouth !== 'flared') return wish.flareRadiusM ?? 0
   return assume.take(wish.flareRadiusM, 'port.flareRadiusM', portSizingDefaults.flareRadiusM)
 }

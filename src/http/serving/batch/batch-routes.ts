@@ -1,8 +1,10 @@
 /** POST /v1/batches: as one JSON text, or as NDJSON a line at a time. */
+
 import { Readable } from 'node:stream'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import Type from 'typebox'
 import { ref } from '../../../contract/field/component.ts'
+import { say, worded } from '../../../domain/say.ts'
 import type { AnswerOptions, Operation } from '../../wire/operation.ts'
 import { Refusal } from '../../wire/problem/refusal.ts'
 import type { Work } from '../../work/pool.ts'
@@ -82,9 +84,14 @@ async function whole({ texts, summary }: Lines): Promise<string> {
 
 function refuseTooMany(calls: number, most: number): void {
   if (calls <= most) return
-  throw new Refusal('invalid-request', `This service takes at most ${most} calls in such a batch.`, {
+  throw new Refusal('invalid-request', say('service.batch-too-long', { calls: most }), {
     errors: [
-      { pointer: '/calls', code: 'too-many', detail: `Takes at most ${most} entries.`, bounds: { maxItems: most } }
+      {
+        pointer: '/calls',
+        code: 'too-many',
+        ...worded({ detail: say('contract.most-entries', { entries: most }) }),
+        bounds: { maxItems: most }
+      }
     ]
   })
 }

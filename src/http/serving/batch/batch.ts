@@ -1,3 +1,6 @@
+/** Runs the calls of a batch: bounded parallelism, order kept, one bad call spoils only itself. */
+
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { DesignError } from '../../../domain/design-error.ts'
 import { languages } from '../../../domain/languages.ts'
@@ -31,31 +34,34 @@ function problemOf(
   error: unknown,
   operation: Operation,
   report: BatchMeans['report'],
-  language: LanguageCode | undefined
+  language: LanguageCode
 ): Problem {
+  const told = (said: Said) => spoken(said, languages[language])
   if (error instanceof DesignError) return designProblem(error, operation.body, language)
-  if (error instanceof Refusal) return problem(error.code, error.message, error.errors, language)
-  if (hasLeft(error)) return problem('out-of-time', 'The client has gone.')
+  if (error instanceof Refusal) return problem(error.code, told(error.said), error.errors, language)
+  if (hasLeft(error)) return problem('out-of-time', told(say('service.client-gone')), undefined, language)
   report(error)
-  return problem('internal', 'The call met a defect of the service.')
+  return problem('internal', told(say('service.defect')), undefined, language)
 }
 
 /** @returns the answer's text, or the problem */
 async function answerOf(call: BatchCall, options: AnswerOptions, means: BatchMeans): Promise<string | Problem> {
   const operation = means.operations.get(call.operationId)
-  if (operation === undefined) return problem('not-found', 'There is no such operation.')
+  const { language = 'en' } = options
+  if (operation === undefined)
+    return problem('not-found', spoken(say('service.no-operation'), languages[language]), undefined, language)
   const faults = means.faultsOf(operation.body, call.request)
   if (faults.length > 0)
     return problem(
       'invalid-request',
-      spoken(say('contract.faults.call', { faults: faults.length }), languages[options.language ?? 'en']),
+      spoken(say('contract.faults.call', { faults: faults.length }), languages[language]),
       faults,
-      options.language
+      language
     )
   try {
     return String((await means.answer(operation, call.request, options)).body)
   } catch (error) {
-    return problemOf(error, operation, means.report, options.language)
+    return problemOf(error, operation, means.report, language)
   }
 }
 

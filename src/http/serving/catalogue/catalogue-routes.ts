@@ -1,8 +1,10 @@
 /** GET /v1/problems, /v1/cautions, /v1/changes and the reference tables: fixed for a version, so anybody may keep them. */
+
 import type { FastifyInstance, FastifySchema } from 'fastify'
 import Type, { type TSchema } from 'typebox'
 import { ref } from '../../../contract/field/component.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
+import { say } from '../../../domain/say.ts'
 import { referenceTables } from '../../reference/reference-tables.ts'
 import { Refusal } from '../../wire/problem/refusal.ts'
 import { refusals } from '../operations/operation-routes.ts'
@@ -69,7 +71,7 @@ function read(app: FastifyInstance, reading: Reading): void {
       const { code } = request.params
       const language = reading.spoken === true ? speaking('application/json', request, reply) : 'en'
       const text = reading.text(code, language)
-      if (text === undefined) throw new Refusal('not-found', 'The catalogue has no such entry.')
+      if (text === undefined) throw new Refusal('not-found', say('service.no-entry'))
       return sendFixed(request, reply, text, { shared: true })
     }
   )
@@ -80,12 +82,15 @@ function entry(list: readonly { readonly code: string }[]) {
   return (code: string | undefined) => texts.get(code ?? '')
 }
 
-/** One of each language: path, tag and text differ. */
-const inEach = <Made>(make: (language: LanguageCode) => Made): Readonly<Record<LanguageCode, Made>> => ({
-  en: make('en'),
-  'en-US': make('en-US'),
-  de: make('de')
-})
+/** One of each language, made when first asked for: all of them were a tenth of a start. */
+function inEach<Made>(make: (language: LanguageCode) => Made): (language: LanguageCode) => Made {
+  const made = new Map<LanguageCode, Made>()
+  return language => {
+    const kept = made.get(language) ?? make(language)
+    made.set(language, kept)
+    return kept
+  }
+}
 
 const cautions = inEach(language =>
   fixedText(
@@ -122,7 +127,7 @@ const catalogues: readonly Reading[] = [
     summary: 'Every kind of refusal',
     description: 'What each problem code means and which status it comes with.',
     schema: ProblemCatalogue,
-    text: (_, language) => problems[language],
+    text: (_, language) => problems(language),
     spoken: true
   },
   {
@@ -132,7 +137,7 @@ const catalogues: readonly Reading[] = [
     summary: 'One kind of refusal',
     description: 'The documentation that `type` of a problem document leads to.',
     schema: ProblemKindBody,
-    text: (code, language) => problemEntries[language](code),
+    text: (code, language) => problemEntries(language)(code),
     spoken: true
   },
   {
@@ -142,7 +147,7 @@ const catalogues: readonly Reading[] = [
     summary: 'Every kind of caution',
     description: 'What each caution code means, how grave it is and where its threshold comes from.',
     schema: CautionCatalogueBody,
-    text: (_, language) => cautions[language],
+    text: (_, language) => cautions(language),
     spoken: true
   },
   {
@@ -152,7 +157,7 @@ const catalogues: readonly Reading[] = [
     summary: 'One kind of caution',
     description: 'What the code means and what to do.',
     schema: CautionKindBody,
-    text: (code, language) => cautionEntries[language](code),
+    text: (code, language) => cautionEntries(language)(code),
     spoken: true
   }
 ]

@@ -137,6 +137,11 @@ export const changes: readonly VersionChanges[] = [
         operationId: 'planSystem',
         figures: ['/parts/signal/request/turnOn'],
         text: 'a plan with several amplifiers counts 50 mA for the turn-on input of each, one before'
+      },
+      {
+        operationId: 'layOutBox',
+        figures: ['/vibration/movedSharePercent', '/volume/displaced/bracesL', '/panels'],
+        text: 'braces also hold the air that all faces move together to 2 % of what the cones move, within a tenth, where pressure and travel are known; only each face was looked at before (the estate’s box: 2.1 %, 5 % before, with twelve battens); of plans that do as well the one of least board is taken, not of least air'
       }
     ]
   }

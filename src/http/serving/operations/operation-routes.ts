@@ -5,6 +5,7 @@ import Type, { type TSchema } from 'typebox'
 import { ref } from '../../../contract/field/component.ts'
 import { choice } from '../../../contract/field/quantities.ts'
 import { present } from '../../../domain/present.ts'
+import { say } from '../../../domain/say.ts'
 import { deprecationHeaders } from '../../wire/deprecation.ts'
 import { type Answer, type AnswerOptions, isHeavy, isLines, type Operation } from '../../wire/operation.ts'
 import { problemKinds } from '../../wire/problem/problem-kinds.ts'
@@ -148,7 +149,7 @@ function refuseUnmet({ body }: Operation, request: unknown): void {
   const [first] = errors
   if (first === undefined) return
   const code = first.code === 'missing-input' ? 'missing-input' : 'conflicting-input'
-  throw new Refusal(code, first.said?.detail ?? first.detail, { errors })
+  throw new Refusal(code, first.said?.detail ?? say('contract.unfit'), { errors })
 }
 
 function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): void {

@@ -1,5 +1,7 @@
 /** `?parts=summary,billOfMaterials`: only these parts of a large result. */
+
 import Type from 'typebox'
+import { say, worded } from '../../../domain/say.ts'
 import type { Operation } from '../../wire/operation.ts'
 import type { ProblemError } from '../../wire/problem/problem.ts'
 import { Refusal } from '../../wire/problem/refusal.ts'
@@ -22,8 +24,16 @@ function faultOf(names: readonly string[], known: readonly string[]): readonly P
   return names.flatMap((name, at) => {
     if (known.includes(name)) return []
     const meant = nearestName(name, known)
-    const detail = `There is no such part${meant === undefined ? '' : `; \`${meant}\` may be meant`}.`
-    return [{ pointer: `/parts/${at}`, parameter: 'parts', code: 'unknown-value', detail, bounds: { allowed: known } }]
+    const detail = say('service.no-part', { meant: meant === undefined ? [] : say('contract.meant', { name: meant }) })
+    return [
+      {
+        pointer: `/parts/${at}`,
+        parameter: 'parts',
+        code: 'unknown-value',
+        ...worded({ detail }),
+        bounds: { allowed: known }
+      }
+    ]
   })
 }
 
@@ -31,14 +41,13 @@ function faultOf(names: readonly string[], known: readonly string[]): readonly P
 export function askedParts({ parts: known }: Operation, { parts }: PartsQuery, form: string) {
   if (parts === undefined) return {}
   if (form !== 'application/json') {
-    const detail = 'Only JSON can be had in parts.'
+    const detail = say('service.parts-of-json')
     throw new Refusal('invalid-request', detail, {
-      errors: [{ pointer: '/parts', parameter: 'parts', code: 'not-applicable', detail }]
+      errors: [{ pointer: '/parts', parameter: 'parts', code: 'not-applicable', ...worded({ detail }) }]
     })
   }
   const names = parts.split(',').map(name => name.trim())
   const errors = faultOf(names, known)
-  if (errors.length > 0)
-    throw new Refusal('invalid-request', 'The query names parts that the result has not.', { errors })
+  if (errors.length > 0) throw new Refusal('invalid-request', say('service.parts-unknown'), { errors })
   return { parts: names }
 }

@@ -1,10 +1,12 @@
 /** GET forms of the small calculators: same schema, same answer, and cacheable by anybody between here and the shop. */
+
 import type { FastifyInstance } from 'fastify'
 import type { JsonSchema } from '../../../contract/field/component.ts'
 import { languageCodes } from '../../../contract/sentences/words.ts'
 import { present } from '../../../domain/present.ts'
+import { say, worded } from '../../../domain/say.ts'
 import type { AnswerOptions, Operation } from '../../wire/operation.ts'
-import { type ProblemError, problem } from '../../wire/problem/problem.ts'
+import type { ProblemError } from '../../wire/problem/problem.ts'
 import { Refusal } from '../../wire/problem/refusal.ts'
 import { type QueryValues, queryFields, requestFromQuery } from '../../wire/request/query-request.ts'
 import { entityTag, sendCacheable } from '../representation/etag.ts'
@@ -61,9 +63,7 @@ function requestOf(app: FastifyInstance, { body }: Operation, query: QueryValues
 }
 
 function faulty(errors: readonly ProblemError[]): Refusal {
-  return new Refusal('invalid-request', `The query has ${errors.length} ${errors.length === 1 ? 'fault' : 'faults'}.`, {
-    errors
-  })
+  return new Refusal('invalid-request', say('contract.faults.query', { faults: errors.length }), { errors })
 }
 
 /** Readers would disagree about which of the two counts. @throws Refusal `invalid-request` */
@@ -75,7 +75,7 @@ function refuseRepeated(query: QueryValues): void {
       pointer: `/${name.replaceAll('~', '~0').replaceAll('/', '~1').replaceAll('.', '/').slice(0, 300)}`.toWellFormed(),
       parameter: name.slice(0, 300).toWellFormed(),
       code: 'duplicate-name',
-      detail: 'This parameter is given twice.'
+      ...worded({ detail: say('service.given-twice') })
     }))
   if (errors.length > 0) throw faulty(errors)
 }
@@ -87,15 +87,15 @@ function optionsOf({ digits = 'six', basis = 'false', language = 'en' }: QueryVa
     ...(languageCodes.some(code => code === language) ? [] : [{ pointer: '/language', allowed: languageCodes }])
   ]
   if (faults.length === 0) return { digits: digits === 'full' ? 'full' : 'six', basis: basis === 'true' }
-  throw new Refusal('invalid-request', problem('invalid-request', '').title, {
-    errors: faults.map(({ pointer, allowed }) => ({
+  throw faulty(
+    faults.map(({ pointer, allowed }) => ({
       pointer,
       parameter: pointer.slice(1),
       code: 'unknown-value',
-      detail: `Must be one of ${allowed.join(', ')}.`,
+      ...worded({ detail: say('contract.one-of', { allowed: allowed.join(', ') }) }),
       bounds: { allowed }
     }))
-  })
+  )
 }
 
 function documentation(operation: Operation) {

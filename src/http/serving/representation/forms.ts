@@ -1,7 +1,9 @@
 /** The forms of an answer: asked for by name in the query, else by Accept. */
+
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import Type from 'typebox'
 import { choice } from '../../../contract/field/quantities.ts'
+import { say, worded } from '../../../domain/say.ts'
 import type { Operation } from '../../wire/operation.ts'
 import { Refusal } from '../../wire/problem/refusal.ts'
 import { acceptedType } from './negotiate.ts'
@@ -63,13 +65,13 @@ export const contentType = (form: string) => (isText(form) ? `${form}; charset=u
 
 function unknownForm(forms: Forms): Refusal {
   const allowed = forms.map(nameOf)
-  return new Refusal('invalid-request', `This resource has the forms ${allowed.join(', ')}.`, {
+  return new Refusal('invalid-request', say('service.forms', { forms: allowed.join(', ') }), {
     errors: [
       {
         pointer: '/form',
         parameter: 'form',
         code: 'unknown-value',
-        detail: `Must be one of ${allowed.join(', ')}.`,
+        ...worded({ detail: say('contract.one-of', { allowed: allowed.join(', ') }) }),
         bounds: { allowed }
       }
     ]
@@ -86,6 +88,6 @@ export function negotiated(forms: Forms, { headers, query }: FastifyRequest, rep
   }
   if (forms.length > 1) varyBy(reply, 'Accept')
   const form = acceptedType(headers.accept, forms)
-  if (form === undefined) throw new Refusal('not-acceptable', `This resource has ${forms.join(', ')}.`)
+  if (form === undefined) throw new Refusal('not-acceptable', say('service.media-types', { types: forms.join(', ') }))
   return form
 }

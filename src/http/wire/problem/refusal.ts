@@ -17,17 +17,17 @@ export class Refusal extends Error {
   override readonly name = 'Refusal'
   readonly code: ProblemCode
   /** The sentence behind the message, for another language. */
-  readonly said: Said | undefined
+  readonly said: Said
   readonly errors: readonly ProblemError[] | undefined
   readonly headers: Readonly<Record<string, string>>
 
   constructor(
     code: ProblemCode,
-    detail: string | Said,
+    detail: Said,
     { errors, headers = {} }: { errors?: readonly ProblemError[]; headers?: Readonly<Record<string, string>> } = {}
   ) {
-    super(typeof detail === 'string' ? detail : inEnglish(detail))
-    this.said = typeof detail === 'string' ? undefined : detail
+    super(inEnglish(detail))
+    this.said = detail
     this.code = code
     this.errors = errors
     this.headers = headers

@@ -2,6 +2,8 @@
  * Reads a body as one I-JSON text (RFC 8259 as narrowed by RFC 7493): what JSON.parse would quietly change or keep,
  * a repeated name, a number beyond double precision's range, half a surrogate pair, is refused with a pointer.
  */
+import type { Said } from '../../../contract/sentences/form/template.ts'
+import { say, worded } from '../../../domain/say.ts'
 import type { ProblemError } from '../problem/problem.ts'
 import { Refusal } from '../problem/refusal.ts'
 
@@ -12,6 +14,11 @@ export const MOST_ITEMS = 2000
 const MOST_FAULTS = 50
 /** Names that reach into an object's prototype in careless code. */
 const forbiddenNames = new Set(['__proto__', 'constructor', 'prototype'])
+
+interface Fault {
+  readonly code: string
+  readonly detail: Said
+}
 
 interface Level {
   readonly names: Set<string> | undefined
@@ -32,9 +39,9 @@ function endOfString(text: string, start: number): number {
   return at + 1
 }
 
-function nameFault(name: string, known: Set<string>): Pick<ProblemError, 'code' | 'detail'> | undefined {
-  if (forbiddenNames.has(name)) return { code: 'forbidden-name', detail: 'This name is not allowed anywhere.' }
-  if (known.has(name)) return { code: 'duplicate-name', detail: 'Duplicate name in one object.' }
+function nameFault(name: string, known: Set<string>): Fault | undefined {
+  if (forbiddenNames.has(name)) return { code: 'forbidden-name', detail: say('service.forbidden-name') }
+  if (known.has(name)) return { code: 'duplicate-name', detail: say('service.duplicate-name') }
   return undefined
 }
 
@@ -45,8 +52,8 @@ interface Walk {
   awaitsName: boolean
 }
 
-function complain({ levels, faults }: Pick<Walk, 'levels' | 'faults'>, code: string, detail: string): void {
-  faults.push({ pointer: pointerTo(levels), code, detail })
+function complain({ levels, faults }: Pick<Walk, 'levels' | 'faults'>, code: string, detail: Said): void {
+  faults.push({ pointer: pointerTo(levels), code, ...worded({ detail }) })
 }
 
 /** Each step takes the index of its first character and returns the index behind its last. */
@@ -58,7 +65,7 @@ function passString(walk: Walk, at: number): number {
   if (!value.isWellFormed()) {
     // A broken name has no pointer; the object that holds it has.
     const place = walk.awaitsName ? { ...walk, levels: walk.levels.slice(0, -1) } : walk
-    complain(place, 'broken-character', 'Holds half of a surrogate pair.')
+    complain(place, 'broken-character', say('service.broken-character'))
   }
   if (walk.awaitsName && level?.names !== undefined) {
     level.token = value
@@ -74,14 +81,14 @@ function passString(walk: Walk, at: number): number {
 const LEAST_MAGNITUDE = 1e-30
 
 /** What is wrong with a number that JSON.parse has taken, `1e999` and `1e-999` for two. */
-export function numberFault(digits: string): Pick<ProblemError, 'code' | 'detail'> | undefined {
+export function numberFault(digits: string): Fault | undefined {
   const size = Math.abs(Number(digits))
   if (!Number.isFinite(size)) {
-    return { code: 'too-large', detail: 'Larger than a double-precision number can be.' }
+    return { code: 'too-large', detail: say('service.number-too-large') }
   }
   const isNought = !/[1-9]/.test(digits.split(/e/i)[0] ?? '')
   if (size >= LEAST_MAGNITUDE || isNought) return undefined
-  return { code: 'too-small', detail: `Smaller than ${LEAST_MAGNITUDE} but not zero.` }
+  return { code: 'too-small', detail: say('service.number-too-small', { least: LEAST_MAGNITUDE }) }
 }
 
 const numberText = /-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?/y
@@ -114,9 +121,9 @@ function refuseEndless({ levels }: Walk): void {
   const level = levels.at(-1)
   if (level === undefined || level.names !== undefined || level.index < MOST_ITEMS) return
   const pointer = pointerTo(levels.slice(0, -1))
-  const detail = `Takes at most ${MOST_ITEMS} entries.`
-  throw new Refusal('invalid-request', 'A list is longer than any that the contract has.', {
-    errors: [{ pointer, code: 'too-many', detail, bounds: { maxItems: MOST_ITEMS } }]
+  const detail = say('contract.most-entries', { entries: MOST_ITEMS })
+  throw new Refusal('invalid-request', say('service.list-too-long'), {
+    errors: [{ pointer, code: 'too-many', ...worded({ detail }), bounds: { maxItems: MOST_ITEMS } }]
   })
 }
 
@@ -130,7 +137,11 @@ function quietChanges(text: string): readonly ProblemError[] {
     else at = passMark(walk, at, code)
     refuseEndless(walk)
     if (walk.levels.length > MOST_DEPTH) {
-      complain({ ...walk, levels: walk.levels.slice(0, -1) }, 'too-deep', `Nested deeper than ${MOST_DEPTH} levels.`)
+      complain(
+        { ...walk, levels: walk.levels.slice(0, -1) },
+        'too-deep',
+        say('service.too-deep', { levels: MOST_DEPTH })
+      )
       break
     }
   }
@@ -141,7 +152,7 @@ function parsed(text: string): unknown {
   try {
     return JSON.parse(text)
   } catch {
-    throw new Refusal('unreadable-body', 'The body is empty or is not one JSON text.')
+    throw new Refusal('unreadable-body', say('service.body-no-json'))
   }
 }
 
@@ -150,9 +161,7 @@ export function readJson(text: string): unknown {
   const value = parsed(text)
   const errors = quietChanges(text)
   if (errors.length > 0) {
-    throw new Refusal('unreadable-body', `The body has ${errors.length} faults that JSON readers disagree about.`, {
-      errors
-    })
+    throw new Refusal('unreadable-body', say('service.body-faults', { faults: errors.length }), { errors })
   }
   return value
 }

@@ -40,7 +40,7 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
     boardM: thicknessM,
     recessM,
     frontM: frontLayers * thicknessM,
-    leanRad: task.slopeRad ?? 0,
+    leanRad: leanOf(task),
     takenM3: volumes.reduce((sum, each) => sum + each, USUAL_CUP_M3),
     motorDepthM:
       driver !== undefined && face === 'front' ? mountingDepthM + rebateDepthM + roomBehind(driver).needM : 0,
@@ -49,6 +49,10 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
     ...present({ strategy })
   }
 }
+
+/** Both leans of a wedge as one that takes as much of the depth; what a sloping lid takes the layout tells. */
+const leanOf = ({ slopeRad = 0, fixed: { acrossRad } }: BoxTask) =>
+  acrossRad === 0 ? slopeRad : Math.atan(Math.tan(slopeRad) + Math.tan(acrossRad))
 
 /** Sizes allowed with a port in the front; of a box without one where it is absent. */
 export function rangesWith(facts: BoxFacts, port?: BoxTask['request']['port']): readonly RowRanges[] {

@@ -2,6 +2,8 @@
 import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { PortDesign, PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
+import { plainEndsM, slotMouth } from '../../../domain/port/flare.ts'
+import { equivalentRadiusM } from '../../../domain/port/port-length.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
 import { sizePort } from '../../../domain/port/sizing/size-port.ts'
 import { present } from '../../../domain/present.ts'
@@ -22,8 +24,12 @@ const portsOfAreaTried = ['round', 'floor-slot', 'wall-slot'] as const
 type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[number]
 
 /** One speed where the caller states it. */
-export const airSpeedsTried = ({ enclosure }: BoxBrief): readonly number[] =>
-  enclosure.airSpeedMPerS === undefined ? boxPlanDefaults.airSpeedsTriedMPerS.value : [enclosure.airSpeedMPerS]
+/** One speed where the caller states it; with flares the air is heard only from the second. */
+export const airSpeedsTried = ({ enclosure: { airSpeedMPerS, portFlareM } }: BoxBrief): readonly number[] => {
+  if (airSpeedMPerS !== undefined) return [airSpeedMPerS]
+  const all = boxPlanDefaults.airSpeedsTriedMPerS.value
+  return portFlareM === undefined ? all : all.slice(1)
+}
 
 export interface PortWish {
   readonly airSpeedMPerS: number
@@ -31,10 +37,10 @@ export interface PortWish {
 }
 
 /** Quiet before loud, tubes before slots; of an area that is given each form once, as fast as the air may be. */
-export function portsTried({ enclosure, portShapes }: BoxBrief): readonly PortWish[] {
+export function portsTried(brief: BoxBrief): readonly PortWish[] {
+  const { enclosure, portShapes } = brief
   const { airSpeedMPerS: given, portAreaM2 } = enclosure
-  const all = boxPlanDefaults.airSpeedsTriedMPerS.value
-  const usual = portAreaM2 === undefined ? all : all.slice(-1)
+  const usual = portAreaM2 === undefined ? airSpeedsTried(brief) : boxPlanDefaults.airSpeedsTriedMPerS.value.slice(-1)
   const forms: readonly PortForm[] = portAreaM2 === undefined ? portFormsTried : portsOfAreaTried
   const speeds = given === undefined ? usual : [given]
   return speeds.flatMap(airSpeedMPerS =>
@@ -52,7 +58,7 @@ interface PortQuestion {
   readonly highPassHz?: number
 }
 
-type Wish = Pick<PortSizingRequest, 'port' | 'endModel' | 'space'>
+type Wish = Pick<PortSizingRequest, 'port' | 'mouth' | 'endModel' | 'space'>
 
 const isSideways = (form: PortForm) => form === 'side-slot' || form === 'wall-slot'
 
@@ -115,6 +121,12 @@ function wish(brief: BoxBrief, form: PortForm): Wish {
   }
 }
 
+/** The same with mouths that open. */
+function flared({ enclosure: { portFlareM } }: BoxBrief, { port, ...wish }: Wish): Wish {
+  if (portFlareM === undefined || port === undefined) return { ...wish, ...present({ port }) }
+  return { ...wish, mouth: 'flared', port: { ...port, flareRadiusM: portFlareM } }
+}
+
 export function planPort(
   { brief, driver, drivers, joined }: Setting,
   { airSpeedMPerS, form, highPassHz, ...question }: PortQuestion
@@ -128,7 +140,7 @@ export function planPort(
       source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
       filters: planFilters(brief, highPassHz),
       airSpeedLimitMPerS: airSpeedMPerS,
-      ...wish(brief, form),
+      ...flared(brief, wish(brief, form)),
       ...present({ air })
     },
     sizePort
@@ -148,7 +160,7 @@ export function sweptPort(
       tuningHz,
       lowPassHz,
       airSpeedLimitMPerS: airSpeedMPerS,
-      ...wish(brief, form),
+      ...flared(brief, wish(brief, form)),
       ...present({ sweptVolumeM3, air })
     },
     sizePort
@@ -160,14 +172,19 @@ const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
 
 /** A slot is given by its tuning, so that the layout finds the centre line of its bends. */
 export function boxPort(brief: BoxBrief, design: PortDesign, form: PortForm): BoxPort | undefined {
-  const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz, endFactor } = design
+  const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz } = design
+  const { portFlareM: flareM } = brief.enclosure
+  const mouths = present({ flareRadiusM: flareM })
   if (kind === 'round' && diameterM !== undefined) {
     const { portFace: face } = brief
     const onFace = face === 'front' ? {} : { face }
-    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(brief, lengthM), ...onFace }
+    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(brief, lengthM), ...mouths, ...onFace }
   }
   if (widthM === undefined || heightM === undefined) return undefined
-  const slot = { kind: 'slot', heightM: onSawStep(brief, heightM), tuningHz, endFactor } as const
+  // The layout adds the flares to the plain ends by itself.
+  const radiusM = equivalentRadiusM(design.areaM2)
+  const endFactor = plainEndsM(design.endFactor * radiusM, slotMouth(widthM, heightM), flareM ?? 0) / radiusM
+  const slot = { kind: 'slot', heightM: onSawStep(brief, heightM), tuningHz, endFactor, ...mouths } as const
   const across = { widthM: brief.sawStepM === undefined ? widthM : onSawStep(brief, widthM) }
   if (form === 'side-slot') return { ...slot, along: 'right' }
   return form === 'wall-slot' ? { ...slot, ...across, along: 'right' } : { ...slot, ...across }

@@ -59,10 +59,20 @@ function footprintOf({ space }: BoxBrief, furtherM: number): Footprint | undefin
 /** Whether a footprint is left that far in. */
 export const isLeft = (brief: BoxBrief, furtherM: number): boolean => footprintOf(brief, furtherM) !== undefined
 
+type Form = Pick<
+  BoxRequest,
+  'shape' | 'slopedFace' | 'slopeDeg' | 'acrossSlopeDeg' | 'lidSlopeDeg' | 'prism' | 'joints'
+>
+
 /** Shape of the box, as the space asks for it; a room that play and covering leave nothing of is tried whole, and its layout tells. */
-function formOf(brief: BoxBrief, furtherM: number): Pick<BoxRequest, 'shape' | 'slopedFace' | 'prism' | 'joints'> {
-  const { shape, footprint: room } = brief.space
-  if (shape === 'wedge') return { shape, slopedFace: 'back' }
+function formOf(brief: BoxBrief, furtherM: number): Form {
+  const { shape, footprint: room, seatSlopeDeg, acrossSlopeDeg, lidSlopeDeg } = brief.space
+  if (shape === 'wedge') {
+    const isSkew = acrossSlopeDeg !== undefined || lidSlopeDeg !== undefined
+    // The layout takes the lean of the seat by itself; a room without one may slope all the same.
+    const upright = isSkew && seatSlopeDeg === undefined ? { slopeDeg: 0 } : {}
+    return { shape, slopedFace: 'back', ...upright, ...present({ acrossSlopeDeg, lidSlopeDeg }) }
+  }
   const footprint = footprintOf(brief, furtherM) ?? room
   if (footprint === undefined || shape === 'rectangular') return {}
   return shape === 'round'
@@ -72,7 +82,7 @@ function formOf(brief: BoxBrief, furtherM: number): Pick<BoxRequest, 'shape' | '
 
 /** The limits of the space as a layout takes them: what describes a shape is in its shell, and radiators need a free way before them. */
 export function spaceLimits({ space, radiators }: BoxBrief, place?: RadiatorPlace): NonNullable<BoxRequest['limits']> {
-  const { strategy: _s, shape: _, footprint: _f, diameterM: _d, ...limits } = space
+  const { strategy: _s, shape: _, footprint: _f, diameterM: _d, acrossSlopeDeg: _a, lidSlopeDeg: _l, ...limits } = space
   const before = place === undefined || limits.keepOuts !== undefined ? undefined : faced[place.face]
   const given = before && limits[before.size]
   if (radiators === undefined || before === undefined || given === undefined) return limits

@@ -32,7 +32,8 @@ export const enclosureSentences = {
     'A passive radiator would travel {excursionMm} mm one way at {frequencyHz} Hz; it can travel {travelMm} mm.',
   'passive-radiator-travel-unknown':
     'A passive radiator would travel {excursionMm} mm one way at {frequencyHz} Hz; compare that with its data sheet and give its travel.',
-  'port-air-speed': 'Air in the {name} port reaches {airSpeedMPerS} m/s at {frequencyHz} Hz.',
+  'port-air-speed': 'Air in the port reaches {airSpeedMPerS} m/s at {frequencyHz} Hz.',
+  'port-air-speed.named': 'Air in the {name} port reaches {airSpeedMPerS} m/s at {frequencyHz} Hz.',
   'port-jets-left-out':
     'The losses of the jets in {portCount} ports at {frequencyCount} frequencies were left out; ask for fewer frequencies.',
   'unprotected-below-tuning': '{travel} Below {tuningHz} Hz nothing holds it: a high-pass filter must.'

@@ -22,6 +22,8 @@ export const boxSentences = {
   'inside-sizes-alike':
     'Inside {along} and {otherAlong} differ by less than a tenth, so that their standing waves fall together near {frequencyHz} Hz, well above the bass.',
   'no-way-in': 'No straight way leads {stuck} into place.',
+  'out-of-reach':
+    'Once the box is closed no arm reaches {parts}: fasten, wire, seal and test before, or screw a panel on over a gasket.',
   'panel-in-band': '{faces}: below the {wantedHz} Hz that keep panels out of the band. {remedy}',
   'panel-in-band.braced':
     'Braces alone do not reach it: take a thicker board or a second front board, a smaller box, or a lower top of the band.',

@@ -1,5 +1,6 @@
 /** What the room `refusals-box` says. */
 export const refusalsBoxSentences = {
+  'refused.a-board-is-rounded-no-further': 'A board of {maximumMm} mm is rounded no further than it is thick.',
   'refused.a-flange-of-a-tube-needs': 'A flange of a tube needs its diameter and its thickness.',
   'refused.a-flange-of-falls-through-a':
     'A flange of {flangeDiameterMm} mm falls through a hole of {cutOutDiameterMm} mm.',
@@ -21,9 +22,12 @@ export const refusalsBoxSentences = {
     'A slot of {lengthMm} mm does not fit in this box. Lengths that do: {some}. Change the area of the port, its tuning, or the depth of the box.',
   'refused.a-slot-passes-the-whole-front':
     'A slot passes the whole front: at least {leastMm} mm from its outer face to its inner mouth.',
+  'refused.a-tube-ends-in-a-flange': 'A tube ends in a flange or in a flare: give one of them.',
   'refused.a-tube-there-opens-from-the':
     'A tube there opens from the {stands} chamber, not from the {asked} one: say so, or give it another face or centre.',
   'refused.a-wedge-needs-the-depth-at': 'A wedge needs the depth at its top or the slope of its face.',
+  'refused.a-wedge-with-two-slopes-is':
+    'A wedge with two slopes is told by its slopes: give slopeDeg instead of the depth at its top.',
   'refused.along-the-side-of-a-wedge':
     'Along the side of a wedge a slot would not keep its height; run it along the bottom or the top.',
   'refused.blocks-in-the-boot-need-its': 'Blocks in the boot need its clear width and depth.',
@@ -75,6 +79,8 @@ export const refusalsBoxSentences = {
     'The footprint must be a polygon of at least three corners whose edges neither cross nor touch.',
   'refused.the-front-is-high-inside-where':
     'The front is {roomMm} mm high inside where the slot runs; with its plate of {wallMm} mm the slot can be {maximumMm} mm high at most.',
+  'refused.the-last-plate-of-the-slot':
+    'The last plate of the slot is {plateMm} mm long, too short for a rounding of {flareMm} mm.',
   'refused.the-panels-need-kinds-of-board':
     'The panels need {kinds} kinds of board; at most {maximum} are planned at once.',
   'refused.the-port-would-fill-the-box': 'The port would fill the box.',
@@ -86,6 +92,7 @@ export const refusalsBoxSentences = {
   'refused.there-are-drivers-of-this-kind': 'There are {count} drivers of this kind but {centres} centres.',
   'refused.there-are-tubes-but-centres': 'There are {count} tubes but {centres} centres.',
   'refused.this-box-has-no-its-faces': 'This box has no {name}; its faces are {names}.',
+  'refused.two-flares-are-longer-than-their': 'Two flares are longer than their tube of {lengthMm} mm.',
   'refused.this-opening-tunes-the-box-below':
     'This opening tunes the box below {wantedHz} Hz even without a tube: the board alone is long enough. Take more area or a lower tuning.',
   'refused.unnamed': 'unnamed',

@@ -22,7 +22,7 @@ export const cableSentences = {
   'cable-limit.short-circuit': 'short-circuit',
   'cable-limit.terminal': 'terminal',
   'cable-overloaded':
-    '{cable}, {designation}, carries {ampacityA} A for good here; at full sine {currentA} A flow in it. {readIt}',
+    '{cable}, {designation}, carries {ampacityA} A for good here; at full level {currentA} A flow in it. {readIt}',
   'cable-overloaded.chosen': '{designation} carries {ampacityA} A for good here, the load draws {currentA} A. {readIt}',
   'cable-unguarded':
     '{cable} carries {carries}; with every fuse whole a fault on it draws {first} from its first end, {second} from its second. {readIt}',
@@ -36,7 +36,7 @@ export const cableSentences = {
   'conductor-hot':
     '{designation} is estimated at {conductorC} °C at a sustained load, above its {insulationC} °C insulation.',
   'conductor-hot.cable':
-    'At a sustained full sine the conductor is estimated at {conductorC} °C, above its {insulationC} °C insulation.',
+    'At a sustained full level the conductor is estimated at {conductorC} °C, above its {insulationC} °C insulation.',
   'current.flowing': '{flowA} A',
   'current.known': '{ampacityA} A',
   'current.unknown': 'an unknown current',
@@ -48,7 +48,7 @@ export const cableSentences = {
   'fault-flow.no-limit': 'no limit',
   'fuse-above-onboard': "The cable's fuse, {ratingA} A, is above the amplifier's own, {onboardA} A together.",
   'fuse-below-load':
-    '{fuse}, {ratingA} A, carries {loadA} A at full sine and {heavyA} A with dense bass: it opens while it is used. Take the next rating that its cable carries, or a lower gain.',
+    '{fuse}, {ratingA} A, carries {loadA} A at full level and {heavyA} A with dense bass: it opens while it is used. Take the next rating that its cable carries, or a lower gain.',
   'fuse-overcurrent': '{ratingA} A is not a current limit: {at135PercentA} A may flow {long} before it opens.',
   'fuse-overcurrent.minutes': 'for minutes',
   'fuse-overcurrent.seconds': 'for up to {longestS} s',
@@ -67,10 +67,10 @@ export const cableSentences = {
   'maker-fuse-not-obeyed.cable': 'the cable carries only {cableA} A',
   'maker-fuse-not-obeyed.sooner': '{ratingA} A carries the load and protects the cable sooner',
   'maker-fuse-too-small':
-    'The maker states {makerFuseA} A, the fuse before this amplifier is {ratingA} A; it draws {loadA} A at full sine.',
+    'The maker states {makerFuseA} A, the fuse before this amplifier is {ratingA} A; it draws {loadA} A at full level.',
   'maker-fuse-too-small.chosen':
-    'The maker states {makerA} A, the wired load draws {loadA} A at full sine: it would open. {ratingA} A was chosen; check load and power.',
-  'maker-fuse-used': "The maker's {makerA} A carries the full sine of {loadA} A and is what is chosen.",
+    'The maker states {makerA} A, the wired load draws {loadA} A at full level: it would open. {ratingA} A was chosen; check load and power.',
+  'maker-fuse-used': "The maker's {makerA} A carries the {loadA} A of full level and is what is chosen.",
   'near-miss':
     '{designation} misses the drop limit by {missPercent} %: {dropV} V for {dropLimitV} V. It would do with {lengthM} m of conductor out and back instead of {conductorLengthM} m.',
   'no-cable-fits': 'No listed size carries {currentA} A within every limit; {largest} fails {limits}. {way}',

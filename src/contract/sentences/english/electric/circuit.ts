@@ -30,7 +30,7 @@ export const circuitSentences = {
   'capacitor-discharge':
     'The capacitor stays charged with the battery off: discharge it through the same resistor ({resistor}, about {time}) until less than 1 V is left before anybody works on it.',
   'capacitor-no-energy':
-    'The capacitor holds the full sine for {holdUpMs} ms; it smooths bass ripple and gives no energy.',
+    'The capacitor holds full level for {holdUpMs} ms; it smooths bass ripple and gives no energy.',
   'charge-deficit-cruise':
     'Driving with ordinary music leaves {shortA} A short: {availableA} A come from {source, select, alternator {the alternator} other {the converter}}. Fit a larger one; batteries and capacitors do not mend a mean deficit.',
   'charge-deficit-heavy': 'With dense bass even driving leaves {shortA} A short.',
@@ -47,7 +47,7 @@ export const circuitSentences = {
   'circuit-collapse.limits': 'Of what feeds them {limits}: above that its voltage falls until the amplifier stops.',
   'circuit-level.average': 'ordinary music',
   'circuit-level.cold-start': 'a cold start',
-  'circuit-level.full-sine': 'full sine',
+  'circuit-level.full-sine': 'full level',
   'circuit-level.heavy': 'dense bass',
   'circuit-level.silence': 'silence',
   'circuit-state': '{level}, {engine}',
@@ -56,11 +56,11 @@ export const circuitSentences = {
   'collapse-margin':
     'The supply would collapse at {marginTimes} times this power; the ripple of bass peaks at twice the mean.',
   'collapse-margin.driving':
-    'At full sine, driving: the supply would collapse at {collapseMarginTimes} times this power; the ripple of bass peaks at twice the mean.',
+    'At full level, driving: the supply would collapse at {collapseMarginTimes} times this power; the ripple of bass peaks at twice the mean.',
   'collapse-margin.loop': 'The supply would collapse at {marginTimes} times this power.',
   'converter-input': '{highestV} V reach the input of the {id}; its sheet allows {allowedV} V.',
   'converter-too-small':
-    'At full sine the amplifiers take {mostA} A at {outputV} V; the converter gives {ratedA} A: above that its voltage falls until they stop. {heavy} Take the next rating, less gain, or amplifiers for the voltage of the vehicle.',
+    'At full level the amplifiers take {mostA} A at {outputV} V; the converter gives {ratedA} A: above that its voltage falls until they stop. {heavy} Take the next rating, less gain, or amplifiers for the voltage of the vehicle.',
   'converter-too-small.heavy': 'Even dense bass takes {heavyA} A.',
   'dense-bass.voltage': 'Dense bass leaves {voltageV} V.',
   'dense-bass.voltage-and-drop': 'Dense bass leaves {voltageV} V and loses {dropPercent} %.',

@@ -60,7 +60,7 @@ export const refusalsElectricSentences = {
   'refused.give-the-power-drawn-the-current': 'Give the power drawn, the current, or power and class: one of them.',
   'refused.idle-output-twice': 'Give the speed of the shaft at idle, or the output there, not both.',
   'refused.insulation-of-class-c-cannot-carry':
-    'Insulation of class {insulationC} °C cannot carry any current in {ambientC} °C surroundings: choose a higher class or another way.',
+    '{insulationC} °C insulation carries nothing at {ambientC} °C: use a higher class or a cooler route.',
   'refused.is-no-size-of-the-series': '{designation} is no size of the series {series}: {sizes}.',
   'refused.is-not-of-the-series-awg':
     '{designation} is not of the series {system}; AWG, SAE and mm² are different sizes.',

@@ -9,7 +9,7 @@ export const itemWords = {
   'item.glue': 'glue',
   'item.sealant': 'sealant',
   'item.driver-screw': 'driver screw',
-  'item.t-nut': 't nut',
+  'item.t-nut': 'T-nut',
   'item.gasket': 'gasket',
   'item.port-tube': 'port tube',
   'item.terminal-cup': 'terminal cup',

@@ -78,6 +78,8 @@ export const workWords = {
   'paper.dashed-behind': 'Dashed: panels behind and inside.',
   'paper.day': 'Day {number}',
   'paper.step-time': '{work}, then {cure}',
+  'paper.reading-count': '{count, plural, one {# reading} other {# readings}}',
+  'paper.hole-count': '{count, plural, one {Its hole in words} other {Its # holes in words}}',
   'paper.step-count': '{count, plural, one {# step} other {# steps}}',
   'paper.step-done': 'Step {number} done',
   'paper.tools': 'Tools: {all}.',

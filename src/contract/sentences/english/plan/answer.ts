@@ -1,6 +1,6 @@
 /** First page, summary, choice and remedies of a plan. */
 export const answerSentences = {
-  'answer.a-at-full-sine-a-on': '{toFixed} A at full sine, {toFixed2} A on average with music.',
+  'answer.a-at-full-sine-a-on': '{toFixed} A at full level, {toFixed2} A on average with music.',
   'answer.a-coil': 'a coil',
   'answer.a-fuse': ', {ratingA} A fuse ({form}){more}',
   'answer.a-fuse-2': ', {ratingA} A fuse',
@@ -13,7 +13,7 @@ export const answerSentences = {
     '{designation} misses the limit of the drop by {missPercent} %; allow {allowedPercent} % of drop, and it will do',
   'answer.as-asked': 'as asked',
   'answer.as-loud-as-planned': 'as loud as planned',
-  'answer.at-full-sine-driving': 'at full sine, driving',
+  'answer.at-full-sine-driving': 'at full level, driving',
   'answer.at-the-seat': 'at the seat',
   'answer.behind-the-distribution-block': 'Behind the distribution block: {join}.',
   'answer.bridge-two-channels': 'Bridge two channels, if the sheet of the amplifier allows {pairOhm} Ω in a bridge',
@@ -60,7 +60,7 @@ export const answerSentences = {
   'answer.l-net-outside-mm-kg-with':
     '{kind}, {toFixed} L net, outside {width} × {height} × {depth} mm, {toFixed2} kg with its drivers.',
   'answer.lay-runs-side-by-side': 'Lay {runs} runs side by side, alike in size and length, each behind its own fuse',
-  'answer.left-at-the-amplifier-at-full': 'Left at the amplifier: at full sine {both}; with dense bass {both2}.',
+  'answer.left-at-the-amplifier-at-full': 'Left at the amplifier: at full level {both}; with dense bass {both2}.',
   'answer.less': 'less',
   'answer.measure-the-body-from-ground-point':
     'Measure the body from ground point to negative post; if it is {value} mΩ',

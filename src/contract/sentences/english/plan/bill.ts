@@ -72,7 +72,7 @@ export const billSentences = {
   'bill.or-instead-of-straps-bolt-m8':
     'or, instead of straps: bolt M8 with washer, self-locking nut and load plate of 50 × 50 mm',
   'bill.panel': 'panel: {name}, {size}',
-  'bill.port-tube-inside-long': 'port tube, {inside} inside{fits}, {length} long',
+  'bill.port-tube-inside-long': 'port tube, {inside} inside{fits}, {length} long{flares}',
   'bill.primer-in-a-small-tin-and': 'primer in a small tin, and contact grease',
   'bill.round-on-a-circle-of-ends': 'round {count} {more} on a circle of {middle}, ends overlapping {overlap}',
   'bill.rubber-foot-with-screw': 'rubber foot with screw',
@@ -99,7 +99,8 @@ export const billSentences = {
   'bill.white-wood-glue-en-204-d2': 'white wood glue (EN 204 D2 or D3)',
   'bill.wood-filler': 'wood filler',
   'bill.wrap-with-overlap-and-turned-in':
-    'wrap with {overlap} overlap and {turnIn} turned in, two ends with {endMargin} margin: {areaM2} m², {seams}, pile one way',
+    'wrap with {overlap} overlap and {turnIn} turned in, two ends with {endMargin} margin: {areaM2} m², {seams}, with the pile lying one way',
+  'bill.with-two-flares': ', with a flare of {radius} at both mouths',
   'bill.passive-radiator': 'passive radiator',
   'bill.passive-radiator-named': 'passive radiator {name}',
   'bill.radiator-weight':

@@ -66,6 +66,8 @@ export const boardSentences = {
   'board.run-a-fillet-of-sealant-round': 'Run a fillet of sealant round it on the inside.',
   'board.saw-beside-the-line-and-plane': 'Saw 1 mm beside the line along a clamped straight edge and plane to it.',
   'board.saw-the-sloped-edges': 'Saw the sloped edges',
+  'board.round-the-mouths-of-the-slot':
+    'Round the mouths before they are glued in: the edge of the front over the channel, and the free end of the last plate on the side of the channel, to {radius}.',
   'board.seal-its-corners-from-the-side': 'Seal its corners from the side that will be the channel.',
   'board.some-services-tilt-their-blade':
     'Some services and any joiner tilt their blade: have the sloped edges sawn there too.',

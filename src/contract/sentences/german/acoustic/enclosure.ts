@@ -4,7 +4,7 @@ import { translation } from '../../form/translation.ts'
 
 export const germanEnclosure = translation<typeof enclosureSentences>()({
   'air-spring-stiffens':
-    'Die Luft in der Kammer „{name}“ wird bei {frequencyHz} Hz um {sharePercent} % ihres Volumens gestaucht: etwa {harmonicPercent} % zweite Harmonische allein von der Luft, {pressureKpa} kPa effektiv auf die Wände.',
+    'Die Luft in {name, select, rear {der hinteren Kammer} front {der vorderen Kammer} other {der Kammer „{name}“}} wird bei {frequencyHz} Hz um {sharePercent} % ihres Volumens gestaucht: etwa {harmonicPercent} % zweite Harmonische allein von der Luft, {pressureKpa} kPa effektiv auf die Wände.',
   'amplifier-out-of-reach': '{drive}; der Verstärker gibt {amplifierV} V.',
   'amplifier-out-of-reach.current':
     'Die Lautsprecher nehmen {currentA} A bei {frequencyHz} Hz; der Verstärker gibt {amplifierA} A.',
@@ -12,9 +12,9 @@ export const germanEnclosure = translation<typeof enclosureSentences>()({
     'Mit den Filtern davor verlangt die Aussteuerung {voltageV} V bei {frequencyHz} Hz',
   'amplifier-out-of-reach.plain': 'Die Aussteuerung ist {voltageV} V',
   'chamber-taken-as-tight':
-    'Kein Leck wurde angegeben, also gilt die Kammer „{name}“ als dicht: bei ihrer Abstimmung von {lossHz} Hz ist das {louderDb} dB lauter als mit einem Leck von Q {leakQ}, wie man es an offenen Gehäusen meist misst.',
+    'Kein Leck wurde angegeben, also gilt {name, select, rear {die hintere Kammer} front {die vordere Kammer} other {die Kammer „{name}“}} als dicht: bei ihrer Abstimmung von {lossHz} Hz ist das {louderDb} dB lauter als mit einem Leck von Q {leakQ}, wie man es an offenen Gehäusen meist misst.',
   'chamber-too-small':
-    'Die Kammer „{name}“ fasst {volumeL} l; {measure} {leastL} l. Die Lautsprecher passen kaum hinein, und ihre Luftfeder ist weit von linear.',
+    '{name, select, rear {Die hintere Kammer} front {Die vordere Kammer} other {Die Kammer „{name}“}} fasst {volumeL} L; {measure} {leastL} L. Die Lautsprecher passen kaum hinein, und ihre Luftfeder ist weit von linear.',
   'chamber-too-small.cones': 'die Membranen selbst nehmen etwa',
   'chamber-too-small.sweep': 'das {sweptTimes}-Fache dessen, was die Membranen bis Xmax verdrängen, sind',
   'coil-too-hot': 'Die Spule käme auf {coilC} °C; {maximumCoilC} °C verträgt sie.',
@@ -37,7 +37,9 @@ export const germanEnclosure = translation<typeof enclosureSentences>()({
     'Eine Passivmembran würde bei {frequencyHz} Hz {excursionMm} mm in eine Richtung auslenken; sie kann {travelMm} mm.',
   'passive-radiator-travel-unknown':
     'Eine Passivmembran würde bei {frequencyHz} Hz {excursionMm} mm in eine Richtung auslenken; mit ihrem Datenblatt vergleichen und ihren Hub angeben.',
-  'port-air-speed': 'Die Luft im Kanal „{name}“ erreicht {airSpeedMPerS} m/s bei {frequencyHz} Hz.',
+  'port-air-speed': 'Die Luft im Kanal erreicht {airSpeedMPerS} m/s bei {frequencyHz} Hz.',
+  'port-air-speed.named':
+    'Die Luft {name, select, rear {im hinteren Kanal} front {im vorderen Kanal} other {im Kanal „{name}“}} erreicht {airSpeedMPerS} m/s bei {frequencyHz} Hz.',
   'port-jets-left-out':
     'Die Verluste der Strahlen in {portCount} Kanälen bei {frequencyCount} Frequenzen blieben außer Acht; nach weniger Frequenzen fragen.',
   'unprotected-below-tuning': '{travel} Unter {tuningHz} Hz hält sie nichts: ein Hochpass muss es.'

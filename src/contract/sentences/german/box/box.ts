@@ -16,7 +16,7 @@ export const germanBox = translation<typeof boxSentences>()({
   'cone-needs-room.feet':
     'Membranen unter dem Gehäuse brauchen ringsum {gapMm} mm freien Raum: auf so hohe Füße stellen und sie vom Platz abziehen.',
   'driver-hits-box': '{between}: {availableMm} mm zu wenig Platz, selbst zum Berühren.',
-  'driver-volume-estimated': 'Der Lautsprecher nimmt etwa {volumeL} l ein, auf etwa 30 % genau.',
+  'driver-volume-estimated': 'Der Lautsprecher nimmt etwa {volumeL} L ein, auf etwa 30 % genau.',
   'driver-volume-missing': 'Nichts sagt, wie viel Luft dieser Lautsprecher verdrängt; er zählt als nichts.',
   'heavy-box': 'Das Gehäuse wiegt {massKg} kg: {people} über die Ladekante, auf einem Brett geschoben.',
   'heavy-box.empty':
@@ -26,6 +26,8 @@ export const germanBox = translation<typeof boxSentences>()({
   'inside-sizes-alike':
     '{along} und {otherAlong} innen unterscheiden sich um weniger als ein Zehntel, sodass ihre stehenden Wellen nahe {frequencyHz} Hz zusammenfallen, weit über dem Bass.',
   'no-way-in': 'Kein gerader Weg führt diese Teile an ihren Platz: {stuck}.',
+  'out-of-reach':
+    'Ist das Gehäuse geschlossen, kommt kein Arm mehr an diese Teile: {parts}. Vorher befestigen, anschließen, abdichten und prüfen, oder eine Platte über einer Dichtung anschrauben.',
   'panel-in-band': '{faces}: unter den {wantedHz} Hz, die Platten aus dem Band halten. {remedy}',
   'panel-in-band.braced':
     'Streben allein erreichen es nicht: eine dickere oder zweite Front, ein kleineres Gehäuse oder ein tieferes oberes Bandende nehmen.',

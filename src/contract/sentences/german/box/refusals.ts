@@ -3,6 +3,7 @@ import type { refusalsBoxSentences } from '../../english/box/refusals.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
+  'refused.a-board-is-rounded-no-further': 'Ein Brett von {maximumMm} mm wird nicht weiter gerundet, als es dick ist.',
   'refused.a-flange-of-a-tube-needs': 'Der Flansch eines Rohrs braucht Durchmesser und Dicke.',
   'refused.a-flange-of-falls-through-a':
     'Ein Flansch von {flangeDiameterMm} mm fällt durch ein Loch von {cutOutDiameterMm} mm.',
@@ -25,15 +26,19 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
     'Ein Schlitz von {lengthMm} mm passt nicht in dieses Gehäuse. Längen, die passen: {some}. Die Fläche des Kanals, seine Abstimmung oder die Tiefe des Gehäuses ändern.',
   'refused.a-slot-passes-the-whole-front':
     'Ein Schlitz geht durch die ganze Front: mindestens {leastMm} mm von ihrer Außenseite bis zur inneren Mündung.',
+  'refused.a-tube-ends-in-a-flange':
+    'Ein Rohr endet in einem Flansch oder in einem Trichter: Geben Sie eines davon an.',
   'refused.a-tube-there-opens-from-the':
     'Ein Rohr dort geht von der Kammer „{stands}“ ab, nicht von „{asked}“: so angeben, oder ihm eine andere Seite oder Mitte geben.',
+  'refused.a-wedge-with-two-slopes-is':
+    'Ein Keil mit zwei Schrägen wird durch seine Winkel beschrieben: Geben Sie slopeDeg statt der Tiefe am Deckel an.',
   'refused.a-wedge-needs-the-depth-at': 'Ein Keil braucht die Tiefe am Deckel oder die Neigung seiner Front.',
   'refused.along-the-side-of-a-wedge':
     'An der Seite eines Keils behielte ein Schlitz seine Höhe nicht; am Boden oder Deckel führen.',
   'refused.blocks-in-the-boot-need-its': 'Blöcke im Kofferraum brauchen dessen freie Breite und Tiefe.',
   'refused.caps-meet': 'Boden und Deckel treffen sich',
   'refused.do-not-fit-the-largest-box':
-    '{targetL} l passen nicht: das größte erlaubte Gehäuse, {sizes} mm, fasst netto {netL} l, {lessL} l zu wenig. Im Weg: {inTheWay}. Dieses Volumen, eine andere Abstimmung oder eine dünnere Platte verlangen.',
+    '{targetL} L passen nicht: das größte erlaubte Gehäuse, {sizes} mm, fasst netto {netL} L, {lessL} L zu wenig. Im Weg: {inTheWay}. Dieses Volumen, eine andere Abstimmung oder eine dünnere Platte verlangen.',
   'refused.from-to': '{fromMm} bis {toMm} mm',
   'refused.give-either-the-clear-depth-or':
     'Entweder die lichte Tiefe oder das Nettovolumen der vorderen Kammer angeben.',
@@ -50,11 +55,11 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
   'refused.inset.no-corner':
     'zwei Nachbarwände liegen in einer Linie, sind aber verschieden dick; sie verbinden oder gleich dick machen',
   'refused.is-too-little-for-this-box':
-    '{targetL} l sind zu wenig für dieses Gehäuse: das kleinste, das Platten, Lautsprecher und Kanal fasst, {sizes} mm, hat netto {netL} l, {moreL} l zu viel. Im Weg: {inTheWay}. Dieses Volumen verlangen, kleinere Maße angeben oder einen kleineren Lautsprecher nehmen.',
+    '{targetL} L sind zu wenig für dieses Gehäuse: das kleinste, das Platten, Lautsprecher und Kanal fasst, {sizes} mm, hat netto {netL} L, {moreL} L zu viel. Im Weg: {inTheWay}. Dieses Volumen verlangen, kleinere Maße angeben oder einen kleineren Lautsprecher nehmen.',
   'refused.least-axis': '{axis} mindestens {leastMm} mm',
   'refused.longest-board': 'die längste Platte',
   'refused.no-air-is-left-what-stands':
-    'Es bleibt keine Luft: was in den {grossL} l innen steht, nimmt alles ein und {overL} l mehr.',
+    'Es bleibt keine Luft: was in den {grossL} L innen steht, nimmt alles ein und {overL} L mehr.',
   'refused.no-box-of-this-volume-stands':
     'Kein Gehäuse dieses Volumens steht frei von den {keepOuts} Blöcken im Kofferraum; weniger Volumen verlangen, oder die Maße eines Gehäuses angeben, das vor oder zwischen ihnen steht.',
   'refused.no-inside': '{wall}: {why}',
@@ -81,6 +86,8 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
     'Der Grundriss muss ein Vieleck mit mindestens drei Ecken sein, dessen Kanten sich weder kreuzen noch berühren.',
   'refused.the-front-is-high-inside-where':
     'Die Front ist innen {roomMm} mm hoch, wo der Schlitz läuft; mit seinem Brett von {wallMm} mm kann er höchstens {maximumMm} mm hoch sein.',
+  'refused.the-last-plate-of-the-slot':
+    'Die letzte Platte des Schlitzes ist {plateMm} mm lang, zu kurz für eine Rundung von {flareMm} mm.',
   'refused.the-panels-need-kinds-of-board':
     'Die Platten brauchen {kinds} Arten von Tafeln; höchstens {maximum} werden zugleich geplant.',
   'refused.the-port-would-fill-the-box': 'Der Kanal würde das Gehäuse füllen.',
@@ -93,6 +100,7 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
   'refused.there-are-drivers-of-this-kind': 'Es gibt {count} Lautsprecher dieser Art, aber {centres} Mitten.',
   'refused.there-are-tubes-but-centres': 'Es gibt {count} Rohre, aber {centres} Mitten.',
   'refused.this-box-has-no-its-faces': 'Dieses Gehäuse hat keine Seite „{name}“; seine Seiten sind {names}.',
+  'refused.two-flares-are-longer-than-their': 'Zwei Trichter sind länger als ihr Rohr von {lengthMm} mm.',
   'refused.this-opening-tunes-the-box-below':
     'Diese Öffnung stimmt das Gehäuse auch ohne Rohr unter {wantedHz} Hz ab: die Platte allein ist lang genug. Mehr Fläche oder eine tiefere Abstimmung nehmen.',
   'refused.unnamed': 'ohne Namen',

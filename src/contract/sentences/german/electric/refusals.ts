@@ -69,7 +69,7 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
   'refused.idle-output-twice':
     'Entweder die Drehzahl der Welle im Leerlauf oder die Leistung dort angeben, nicht beides.',
   'refused.insulation-of-class-c-cannot-carry':
-    'Isolierung der Klasse {insulationC} °C trägt in {ambientC} °C Umgebung keinen Strom: eine höhere Klasse oder einen anderen Weg wählen.',
+    'Eine Isolierung bis {insulationC} °C trägt bei {ambientC} °C nichts: eine höhere Klasse oder einen kühleren Weg nehmen.',
   'refused.is-no-size-of-the-series': '{designation} ist keine Größe der Reihe {series}: {sizes}.',
   'refused.is-not-of-the-series-awg':
     '{designation} gehört nicht zur Reihe {system}; AWG, SAE und mm² sind verschiedene Größen.',

@@ -82,6 +82,8 @@ export const germanWorkWords = translation<typeof workWords>()({
   'paper.dashed-behind': 'Gestrichelt: Platten dahinter und innen.',
   'paper.day': 'Tag {number}',
   'paper.step-time': '{work}, dann {cure}',
+  'paper.reading-count': '{count, plural, one {# Messwert} other {# Messwerte}}',
+  'paper.hole-count': '{count, plural, one {Ihr Loch in Worten} other {Ihre # Löcher in Worten}}',
   'paper.step-count': '{count, plural, one {# Schritt} other {# Schritte}}',
   'paper.step-done': 'Schritt {number} erledigt',
   'paper.tools': 'Werkzeug: {all}.',

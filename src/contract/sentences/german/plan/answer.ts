@@ -3,7 +3,7 @@ import type { answerSentences } from '../../english/plan/answer.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanAnswer = translation<typeof answerSentences>()({
-  'answer.a-at-full-sine-a-on': '{toFixed} A bei vollem Sinus, {toFixed2} A im Mittel mit Musik.',
+  'answer.a-at-full-sine-a-on': '{toFixed} A bei Vollpegel, {toFixed2} A im Mittel mit Musik.',
   'answer.a-coil': 'einer Spule',
   'answer.a-fuse': ', Sicherung {ratingA} A ({form}){more}',
   'answer.a-fuse-2': ', Sicherung {ratingA} A',
@@ -16,7 +16,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
     '{designation} verfehlt die Grenze des Spannungsfalls um {missPercent} %; mit {allowedPercent} % erlaubtem Fall genügt es',
   'answer.as-asked': 'wie gewünscht',
   'answer.as-loud-as-planned': 'so laut wie geplant',
-  'answer.at-full-sine-driving': 'bei vollem Sinus auf der Fahrt',
+  'answer.at-full-sine-driving': 'bei Vollpegel auf der Fahrt',
   'answer.at-the-seat': 'am Sitzplatz',
   'answer.behind-the-distribution-block': 'Hinter dem Verteiler: {join}.',
   'answer.bridge-two-channels':
@@ -63,10 +63,10 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.in-vented-box': 'im Bassreflexgehäuse mit {volume}',
   'answer.instead': ' statt {cable}',
   'answer.l-net-outside-mm-kg-with':
-    '{kind}, {toFixed} l netto, außen {width} × {height} × {depth} mm, {toFixed2} kg mit Lautsprechern.',
+    '{kind}, {toFixed} L netto, außen {width} × {height} × {depth} mm, {toFixed2} kg mit Lautsprechern.',
   'answer.lay-runs-side-by-side':
     '{runs} Kabel nebeneinander legen, gleich in Größe und Länge, jedes hinter eigener Sicherung',
-  'answer.left-at-the-amplifier-at-full': 'Am Verstärker bleiben: bei vollem Sinus {both}; mit dichtem Bass {both2}.',
+  'answer.left-at-the-amplifier-at-full': 'Am Verstärker bleiben: bei Vollpegel {both}; mit dichtem Bass {both2}.',
   'answer.less': 'weniger',
   'answer.measure-the-body-from-ground-point': 'Die Karosserie vom Massepunkt zum Minuspol messen; sind es {value} mΩ',
   'answer.misfit': 'Kein Gehäuse passt in den Platz. Das nächste, {name} mit {volume}{tuned}: {complaint}',

@@ -76,7 +76,7 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.or-instead-of-straps-bolt-m8':
     'oder, statt Gurte: Schraube M8 mit Scheibe, selbstsichernder Mutter und Lastplatte 50 × 50 mm',
   'bill.panel': 'Platte: {name}, {size}',
-  'bill.port-tube-inside-long': 'Kanalrohr, innen {inside}{fits}, {length} lang',
+  'bill.port-tube-inside-long': 'Kanalrohr, innen {inside}{fits}, {length} lang{flares}',
   'bill.primer-in-a-small-tin-and': 'kleine Dose Grundierung, und Polfett',
   'bill.round-on-a-circle-of-ends': 'um {count} {more} auf einem Kreis von {middle}, Enden {overlap} überlappt',
   'bill.rubber-foot-with-screw': 'Gummifuß mit Schraube',
@@ -105,6 +105,7 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.wood-filler': 'Holzspachtel',
   'bill.wrap-with-overlap-and-turned-in':
     'Mantel mit {overlap} Überlappung und {turnIn} Einschlag, zwei Enden mit {endMargin} Zugabe: {areaM2} m², {seams}, Flor in einer Richtung',
+  'bill.with-two-flares': ', mit einem Trichter von {radius} an beiden Mündungen',
   'bill.passive-radiator': 'Passivmembran',
   'bill.passive-radiator-named': 'Passivmembran {name}',
   'bill.radiator-weight':

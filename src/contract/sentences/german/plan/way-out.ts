@@ -4,7 +4,7 @@ import { translation } from '../../form/translation.ts'
 
 export const germanWayOut = translation<typeof wayOutSentences>()({
   'way-out.built':
-    '{kind}, {netVolumeL} l{tuned}: {levelDb} dB {heard} von 25 bis 63 Hz, {outerVolumeL} l Platzbedarf{air}',
+    '{kind}, {netVolumeL} L{tuned}: {levelDb} dB {heard} von 25 bis 63 Hz, {outerVolumeL} L Platzbedarf{air}',
   'way-out.change-and-box': '{change} {builds}.',
   'way-out.closed': 'Geschlossen',
   'way-out.driver-count': '{driverCount, plural, one {Einen Lautsprecher} other {# Lautsprecher}} nehmen.',

@@ -75,6 +75,8 @@ export const germanBoard = translation<typeof boardSentences>()({
   'board.run-a-fillet-of-sealant-round': 'Innen rundum eine Kehle aus Dichtstoff legen.',
   'board.saw-beside-the-line-and-plane': '1 mm neben dem Riss an einer geklemmten Leiste sägen und auf ihn hobeln.',
   'board.saw-the-sloped-edges': 'Die schrägen Kanten sägen',
+  'board.round-the-mouths-of-the-slot':
+    'Die Mündungen runden, bevor sie eingeleimt sind: die Kante der Front über dem Kanal und das freie Ende der letzten Platte auf der Seite des Kanals, auf {radius}.',
   'board.seal-its-corners-from-the-side': 'Die Ecken von der Seite dichten, die der Kanal wird.',
   'board.some-services-tilt-their-blade':
     'Manche Dienste und jede Tischlerei neigen das Blatt: die schrägen Kanten gleich dort sägen lassen.',
