@@ -2,7 +2,7 @@
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanAlternative, PlanChoice, SystemFigures } from '../../contract/systems/plan-choice.ts'
 import { type DesignGoal, designGoals, type PlannedKind } from '../../contract/systems/words.ts'
-import { inDigits } from '../../domain/digits.ts'
+import { inDigits, toDigits } from '../../domain/digits.ts'
 import { COMPARED_HZ } from '../../domain/enclosure/comparison/defaults.ts'
 import { portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
@@ -60,7 +60,20 @@ function differences(other: SystemFigures, planned: SystemFigures): readonly Dif
         ring: inDigits(Math.abs(delay) * 1e3, 2)
       })
     },
-    ...airDifference(other, planned)
+    ...airDifference(other, planned),
+    ...dearer(other, planned)
+  ]
+}
+
+/** Of what has a price; nothing to say where both cost the same. */
+function dearer({ price: is }: SystemFigures, { price: was }: SystemFigures): readonly Difference[] {
+  if (is === undefined || was === undefined || is === was) return []
+  const by = toDigits(Math.abs(is - was), 3)
+  return [
+    {
+      steps: (1 - is / was) / enclosurePlanDefaults.noticedPriceShare.value,
+      text: is > was ? say('answer.costs-more', { by }) : say('answer.costs-less', { by })
+    }
   ]
 }
 
@@ -141,7 +154,7 @@ export function firstBuilt(
     if (made++ >= mostAttempts) break
     if (attempt.complaint !== undefined) continue
     const { box, response } = attemptResponse(told, attempt, COMPARED_HZ)
-    const figures = systemFigures(box, response, told.joined)
+    const figures = systemFigures(told.brief, box, response, told.joined)
     if (figures !== undefined) return { enclosure, figures, ...present({ gainPowerW: told.brief.gainPowerW }) }
   }
   return undefined

@@ -11,6 +11,7 @@ export const enclosurePlanDefaults = {
   noticedLevelDb: { value: 1, unit: 'dB', why: 'a decibel is just heard', source: 'ours' },
   noticedRoomShare: { value: 0.2, unit: '1', why: 'a fifth of the room is noticed', source: 'ours' },
   noticedDelayS: { value: 3e-3, unit: 's', why: 'three milliseconds are noticed', source: 'ours' },
+  noticedPriceShare: { value: 0.05, unit: '1', why: 'a twentieth of the price is noticed', source: 'ours' },
   apartLevelDb: {
     value: 2,
     unit: 'dB',

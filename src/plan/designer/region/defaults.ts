@@ -42,5 +42,11 @@ export const regionDefaults = {
     source: 'ours'
   },
   mostTurns: { value: 12, unit: '1', why: 'corners that may turn out so', source: 'ours' },
+  areaStep: {
+    value: 1.03,
+    unit: '1',
+    why: 'drivers are told apart by less than the air in their ports',
+    source: 'ours'
+  },
   cableM: { value: 5, unit: 'm', why: 'power cable of a plan of which only the box is read', source: 'practice' }
 } as const satisfies DefaultTable

@@ -20,12 +20,14 @@ import { planDefaults } from '../../request/defaults.ts'
 import { rememberingParts } from '../../request/part.ts'
 import { resolvedPlan } from '../../request/resolved-plan.ts'
 import { largestDriver } from '../../ways-out/largest-driver.ts'
-import { goals } from '../search/defaults.ts'
+import { inSteps } from '../room/area-steps.ts'
+import type { PlacedBox } from '../room/box-room.ts'
+import { type Goal, goals } from '../search/defaults.ts'
+import type { Room } from '../search/design-problem.ts'
 import { goalFor } from '../search/goals.ts'
 import { remembered } from '../search/remembered.ts'
-import { grid } from '../search/search-boxes.ts'
-import { designScale } from '../search/weigh-design.ts'
 import { regionDefaults } from './defaults.ts'
+import { driverWorth } from './driver-worth.ts'
 import { type Block, bestNode, cornersOf, type Field, grownBlock, type Node } from './grow-region.ts'
 import { regionSizes, trioAt } from './region-nodes.ts'
 import { driverOfTrio, nearestUsual, planOfTrio, type Trio, typicalDriver, type UsualDriver } from './typical-driver.ts'
@@ -56,20 +58,18 @@ function settingFor({ request, typical, brief }: Shelf, trio: Trio): Setting {
   }
 }
 
-/** The best score on the nodes where a search looks first; a wish for little room is weighed by room and level here. */
-function worthOf(shelf: Shelf, trio: Trio): number {
-  const problem = wishProblem(settingFor(shelf, trio), shelf.roomM3)
-  const { withinDb: _, ...goal } = goalFor(goals[shelf.goal].value, problem.tables.qts)
-  const asked = { ...problem, goal }
-  const scale = designScale(asked)
-  const scores = grid(asked).map(({ kind, volume, tuning }) => scale[kind](Math.exp(volume), Math.exp(tuning)))
-  return Math.max(...scores.map(design => design?.score ?? -Infinity))
+/** A wish for little room is weighed by room and level here; a driver for a tight box is not forgiven what a loose one needs. */
+function worthOf(shelf: Shelf, room: Room<PlacedBox>, trio: Trio): number {
+  const problem = wishProblem(settingFor(shelf, trio), shelf.roomM3, room)
+  const wish: Goal = goals[shelf.goal].value
+  const { withinDb: _, ...goal } = wish.closedOnly ? wish : goalFor(wish, problem.tables.qts)
+  return driverWorth({ ...problem, goal })
 }
 
 /** The box that a plan would build for such a driver. */
-function built(shelf: Shelf, trio: Trio): SuitedDriver | undefined {
+function built(shelf: Shelf, room: Room<PlacedBox>, trio: Trio): SuitedDriver | undefined {
   const setting = settingFor(shelf, trio)
-  const designs = wishDesigner(setting, shelf.roomM3)
+  const designs = wishDesigner(setting, shelf.roomM3, room)
   const made = firstBuilt(
     { setting, goal: shelf.goal, designs, roomM3: shelf.roomM3 },
     shelf.goal,
@@ -102,14 +102,17 @@ function blockAt(field: Field, from: Node): Pick<Found, 'block' | 'toleranceDb'>
 /** Grown again without each corner for which nothing could be laid out. */
 function regionOf(shelf: Shelf): Found | undefined {
   const trio = (node: Node) => trioAt(shelf.size.nominalM, node)
-  const worthAt = remembered((...node: Node) => worthOf(shelf, trio(node)))
+  const { room } = wishProblem(settingFor(shelf, trio([0, 0, 0])), shelf.roomM3)
+  const stepped = inSteps(room, regionDefaults.areaStep.value)
+  const worthAt = remembered((...node: Node) => worthOf(shelf, stepped, trio(node)))
   const unsuited = new Set<string>()
   const worth = (node: Node) => (unsuited.has(node.join()) ? -Infinity : worthAt(...node))
+  const suitedAt = remembered((...node: Node) => built(shelf, room, trio(node)))
   for (let turn = 0; turn < regionDefaults.mostTurns.value; turn++) {
     const from = bestNode({ sizes: regionSizes, worth })
     if (worth(from) === -Infinity) return undefined
     const { block, toleranceDb } = blockAt({ sizes: regionSizes, worth }, from)
-    const tried = [from, ...cornersOf(block)].map(node => ({ node, suited: built(shelf, trio(node)) }))
+    const tried = [from, ...cornersOf(block)].map(node => ({ node, suited: suitedAt(...node) }))
     const [best, ...corners] = tried.flatMap(({ suited }) => suited ?? [])
     if (best !== undefined && corners.length + 1 === tried.length) return { block, toleranceDb, best, corners }
     for (const { node, suited } of tried) if (suited === undefined) unsuited.add(node.join())

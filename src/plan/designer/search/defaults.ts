@@ -74,6 +74,12 @@ export const searchDefaults = {
     why: 'a wish that falls short of its level loses to every one that keeps it',
     source: 'ours'
   },
+  boundSlackDb: {
+    value: 0.3,
+    unit: 'dB',
+    why: 'the walk over gains goes in steps, so a looser limit may come out this much lower',
+    source: 'ours'
+  },
   looseQts: {
     value: 0.55,
     unit: '1',

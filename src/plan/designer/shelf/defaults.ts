@@ -22,12 +22,6 @@ export const shelfDefaults = {
     why: 'what a box may break a limit by as foreseen, to be built and looked at: sizes are foreseen to 4 %',
     source: 'ours'
   },
-  stepSlackDb: {
-    value: 0.3,
-    unit: 'dB',
-    why: 'the walk over gains goes in steps, so a looser limit may come out this much lower',
-    source: 'ours'
-  },
   areaStep: {
     value: 1.1,
     unit: '1',

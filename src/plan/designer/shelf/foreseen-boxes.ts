@@ -1,16 +1,17 @@
 /** Boxes for drivers wired in one way, weighed in closed form for one amplifier after the other. */
 import type { DesignGoal, PlannedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
+import { inSteps } from '../room/area-steps.ts'
 import type { PlacedBox } from '../room/box-room.ts'
-import { goals } from '../search/defaults.ts'
-import type { FoundDesign, Room } from '../search/design-problem.ts'
+import { goals, searchDefaults } from '../search/defaults.ts'
+import type { FoundDesign } from '../search/design-problem.ts'
 import { goalFor } from '../search/goals.ts'
+import { mostOf } from '../search/most-score.ts'
 import { remembered } from '../search/remembered.ts'
 import { grid } from '../search/search-boxes.ts'
 import { designScale } from '../search/weigh-design.ts'
 import { type BoxHearing, type BoxProblem, type Heard, hearing } from './box-hearing.ts'
 import { shelfDefaults } from './defaults.ts'
-import { mostOf } from './most-score.ts'
 
 /** A volume and tuning of the grid, and what it cannot pass. */
 interface Node {
@@ -46,12 +47,6 @@ function nextVoltage(driveV: number): number {
   return 10 ** ((stepDb * Math.ceil((20 * Math.log10(driveV)) / stepDb)) / 20)
 }
 
-function inSteps(room: Room<PlacedBox>): Room<PlacedBox> {
-  const step = Math.log(shelfDefaults.areaStep.value)
-  const above = (areaM2: number) => Math.exp(Math.ceil(Math.log(areaM2) / step - 1e-9) * step)
-  return { ...room, ported: (netM3, tuningHz, areaM2) => room.ported(netM3, tuningHz, above(areaM2)) }
-}
-
 function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, ear: BoxHearing): readonly Node[] {
   const goal = goalFor(goals[goalName].value, problem.tables.qts)
   const most = mostOf({ ...problem, goal, kind })
@@ -81,7 +76,7 @@ function bestOf({ nodes, weigh, driveV, overshoot }: Weighing): NearestBox | und
   let near: { readonly box: ForeseenBox; readonly beyond: number } | undefined
   let passed: { readonly node: Node; readonly beyond: number } | undefined
   for (const node of nodes) {
-    if (found !== undefined && node.most + shelfDefaults.stepSlackDb.value <= found.design.score) break
+    if (found !== undefined && node.most + searchDefaults.boundSlackDb.value <= found.design.score) break
     const { leastOuterM3: outerVolumeM3, f3Hz } = node
     const atLeast = overshoot({ outerVolumeM3, f3Hz, levelDb: levelAt(node, driveV) })
     if (atLeast > 0) {
@@ -108,7 +103,7 @@ function bestOf({ nodes, weigh, driveV, overshoot }: Weighing): NearestBox | und
  */
 export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: number, overshoot: Overshoot): WiredBoxes {
   const ear = hearing(problem, plateau2, levelHz)
-  const room = inSteps(problem.room)
+  const room = inSteps(problem.room, shelfDefaults.areaStep.value)
   const { amplifierV: _, ...limits } = problem.limits
   const nodesOf = remembered((kind: PlannedKind, goal: DesignGoal, highestV: number) =>
     nodesFor({ ...problem, highestV }, kind, goal, ear)
