@@ -121,7 +121,7 @@ function planned(request: PlanRequest): Outcome<SystemPlan> {
   const { driven: joined = borne, ...enclosure } = planned
   const wires = loadAtGain(borneLoad, joined)
   const { matching, wiring } = wires
-  const figures = fits && joined ? systemFigures(enclosure.box, enclosure.response, joined) : undefined
+  const figures = fits && joined ? systemFigures(box, enclosure.box, enclosure.response, joined) : undefined
   const choice = wished && figures && planChoice(wished, figures)
   const margins =
     figures && joined && driver.done && enclosure.response.done

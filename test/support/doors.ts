@@ -242,8 +242,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'radiator-load'
   ],
   'plan/designer/region': ['driver-region'],
-  'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
-  'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
+  'plan/designer/room': ['area-steps', 'box-facts', 'box-room', 'ports-of-area', 'stands-any'],
+  'plan/designer/search': ['design-problem', 'goals', 'most-score', 'remembered', 'search-boxes', 'weigh-design'],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
   'plan/electric': [
     'accessories',

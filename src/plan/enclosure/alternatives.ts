@@ -2,7 +2,7 @@
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanAlternative, PlanChoice, SystemFigures } from '../../contract/systems/plan-choice.ts'
 import { type DesignGoal, designGoals, type PlannedKind } from '../../contract/systems/words.ts'
-import { inDigits } from '../../domain/digits.ts'
+import { inDigits, toDigits } from '../../domain/digits.ts'
 import { COMPARED_HZ } from '../../domain/enclosure/comparison/defaults.ts'
 import { portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
@@ -20,8 +20,8 @@ const UPPER_FROM_HZ = 40
 const upper = ({ levelDb }: SystemFigures) => mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) >= UPPER_FROM_HZ))
 const lower = ({ levelDb }: SystemFigures) => mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) < UPPER_FROM_HZ))
 
-/** What counts as a difference: a decibel is just heard, a fifth of the room and three milliseconds are noticed. Ours. */
-const NOTICED = { levelDb: 1, roomShare: 0.2, delayS: 3e-3 } as const
+/** What counts as a difference: a decibel is just heard, a fifth of the room, three milliseconds and a twentieth of the price are noticed. Ours. */
+const NOTICED = { levelDb: 1, roomShare: 0.2, delayS: 3e-3, priceShare: 0.05 } as const
 
 interface Difference {
   /** Above 0: better than the planned box, in steps that are noticed. */
@@ -60,7 +60,20 @@ function differences(other: SystemFigures, planned: SystemFigures): readonly Dif
         ring: inDigits(Math.abs(delay) * 1e3, 2)
       })
     },
-    ...airDifference(other, planned)
+    ...airDifference(other, planned),
+    ...dearer(other, planned)
+  ]
+}
+
+/** Of what has a price; nothing to say where both cost the same. */
+function dearer({ price: is }: SystemFigures, { price: was }: SystemFigures): readonly Difference[] {
+  if (is === undefined || was === undefined || is === was) return []
+  const by = toDigits(Math.abs(is - was), 3)
+  return [
+    {
+      steps: (1 - is / was) / NOTICED.priceShare,
+      text: is > was ? say('answer.costs-more', { by }) : say('answer.costs-less', { by })
+    }
   ]
 }
 
@@ -143,7 +156,7 @@ export function firstBuilt(
     if (made++ >= mostAttempts) break
     if (attempt.complaint !== undefined) continue
     const { box, response } = attemptResponse(told, attempt, COMPARED_HZ)
-    const figures = systemFigures(box, response, told.joined)
+    const figures = systemFigures(told.brief, box, response, told.joined)
     if (figures !== undefined) return { enclosure, figures, ...present({ gainPowerW: told.brief.gainPowerW }) }
   }
   return undefined

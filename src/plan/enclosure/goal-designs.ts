@@ -70,8 +70,16 @@ function radiatorWays(brief: BoxBrief): readonly RadiatorWay<PlacedBox>[] | unde
   })
 }
 
-/** The question of the search, with what the caller has fixed. */
-export function wishProblem(setting: Setting, largestM3: number): Omit<DesignProblem<PlacedBox>, 'goal'> {
+/**
+ * The question of the search, with what the caller has fixed.
+ *
+ * @param known  the room of other drivers of the same size in the same space
+ */
+export function wishProblem(
+  setting: Setting,
+  largestM3: number,
+  known?: Room<PlacedBox>
+): Omit<DesignProblem<PlacedBox>, 'goal'> {
   const { brief, joined } = setting
   const { enclosure, cabin, airSpeedMPerS, crossoverHz } = brief
   const { wish, limits, leastM3 } = drivenGroup(setting)
@@ -86,7 +94,7 @@ export function wishProblem(setting: Setting, largestM3: number): Omit<DesignPro
     highestV: joined.targetVoltageV,
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
-    room: roomOf(brief, largestM3, leastM3, air),
+    room: known === undefined ? roomOf(brief, largestM3, leastM3, air) : { ...known, fromM3: leastM3 },
     ...present({
       radiators: radiatorWays(brief),
       kind: wantedKind(enclosure, brief.radiators !== undefined),
@@ -115,8 +123,8 @@ function isWorthALayout(design: FoundDesign<PlacedBox>, before: readonly FoundDe
 export type WishDesigner = (wish: DesignGoal, kind?: PlannedKind) => readonly FoundDesign<PlacedBox>[]
 
 /** Gives for a wish the best boxes first, each other than those before it; what several wishes ask is worked out once. */
-export function wishDesigner(setting: Setting, largestM3: number): WishDesigner {
-  const problem = wishProblem(setting, largestM3)
+export function wishDesigner(setting: Setting, largestM3: number, room?: Room<PlacedBox>): WishDesigner {
+  const problem = wishProblem(setting, largestM3, room)
   const { qts } = problem.tables
   const known = new Map<DesignGoal, readonly FoundDesign<PlacedBox>[]>()
   const found = (wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {

@@ -55,6 +55,10 @@ export interface BoxBrief extends AskedBox {
   readonly gainPowerW?: number
   readonly cabin?: PlanCar['cabin']
   readonly air?: AirRequest
+  /** Of one driver and of the amplifier, where they are given. */
+  readonly prices: { readonly driver?: number; readonly amplifier?: number }
+  /** How the boards are worked, where that is said: its saw cuts a width. */
+  readonly workshop?: NonNullable<PlanRequest['workshop']>
   /** What the saw is set by; the millimetre where it is absent. */
   readonly sawStepM?: number
 }
@@ -98,7 +102,7 @@ function radiatorsOf({ passiveRadiators, air }: ResolvedPlan): RadiatorsAtHand |
 }
 
 export function boxBrief(resolved: ResolvedPlan): BoxBrief {
-  const { enclosure = {}, car, board, finish, crossoverHz, signal, air } = resolved
+  const { enclosure = {}, car, board, finish, crossoverHz, signal, air, workshop } = resolved
   const { space, cabin } = car
   const face = driverFace(resolved)
   return {
@@ -107,12 +111,14 @@ export function boxBrief(resolved: ResolvedPlan): BoxBrief {
     drivers: boxDrivers(resolved, face),
     sheet: resolved.driver.sheet,
     crossoverHz,
+    prices: present({ driver: resolved.driver.price, amplifier: resolved.amplifier.price }),
     ...present({
       radiators: radiatorsOf(resolved),
       leaflet: leafletBox(resolved),
       gainPowerW: signal.gainPowerW,
       cabin,
-      air
+      air,
+      workshop
     }),
     ...sawStep(resolved)
   }

@@ -20,16 +20,31 @@ function highPassDelayS(cornerHz: number, frequencyHz: number): number {
   return (Math.SQRT2 * corner * (corner ** 2 + omega ** 2)) / (corner ** 4 + omega ** 4)
 }
 
-/** Group delay of box and high-pass, the worst of 20 to 80 Hz: the fall of the phase between neighbours. */
-export function worstDelayS(frequenciesHz: Float64Array, curves: BoxCurves, highPassHz: number): number {
-  const { radiatedRe: re, radiatedIm: im } = curves
-  let worst = 0
+/** Group delay of a box in the middles between neighbours of the grid, 20 to 80 Hz. */
+interface BoxDelays {
+  readonly middlesHz: readonly number[]
+  readonly delaysS: readonly number[]
+}
+
+/** The fall of the phase from one neighbour to the next. */
+export function boxDelays(frequenciesHz: Float64Array, { radiatedRe: re, radiatedIm: im }: BoxCurves): BoxDelays {
+  const [middlesHz, delaysS]: [number[], number[]] = [[], []]
   for (let k = 1; k < frequenciesHz.length; k++) {
     const [low, high] = [frequenciesHz[k - 1] as number, frequenciesHz[k] as number]
     if (low < DELAY_HZ.from - 1e-6 || high > DELAY_HZ.to) continue
     const [aRe, aIm, bRe, bIm] = [re[k - 1], im[k - 1], re[k], im[k]] as [number, number, number, number]
     const turned = Math.atan2(bIm * aRe - bRe * aIm, bRe * aRe + bIm * aIm)
-    const delay = -turned / (2 * Math.PI * (high - low)) + highPassDelayS(highPassHz, (low + high) / 2)
+    middlesHz.push((low + high) / 2)
+    delaysS.push(-turned / (2 * Math.PI * (high - low)))
+  }
+  return { middlesHz, delaysS }
+}
+
+/** The worst of box and high-pass together. */
+export function worstDelayS({ middlesHz, delaysS }: BoxDelays, highPassHz: number): number {
+  let worst = 0
+  for (let k = 0; k < delaysS.length; k++) {
+    const delay = (delaysS[k] as number) + highPassDelayS(highPassHz, middlesHz[k] as number)
     if (delay > worst) worst = delay
   }
   return worst

@@ -20,9 +20,12 @@ import { rememberingParts } from '../../request/part.ts'
 import { usual } from '../../request/plan-usual.ts'
 import { resolvedPlan } from '../../request/resolved-plan.ts'
 import { largestDriver } from '../../ways-out/largest-driver.ts'
+import { inSteps } from '../room/area-steps.ts'
+import type { PlacedBox } from '../room/box-room.ts'
+import type { Room } from '../search/design-problem.ts'
 import { goalFor, goals } from '../search/goals.ts'
-import { grid } from '../search/search-boxes.ts'
-import { designScale } from '../search/weigh-design.ts'
+import { remembered } from '../search/remembered.ts'
+import { driverWorth } from './driver-worth.ts'
 import { type Block, bestNode, cornersOf, type Field, grownBlock, type Node } from './grow-region.ts'
 import { regionSizes, trioAt } from './region-nodes.ts'
 import { driverOfTrio, nearestUsual, planOfTrio, type Trio, typicalDriver, type UsualDriver } from './typical-driver.ts'
@@ -32,6 +35,9 @@ const TOLERANCES_DB = [2, 3, 4] as const
 /** Boxes laid out for a corner before it counts as unsuited, and corners that may turn out so. Ours. */
 const MOST_ATTEMPTS = 6
 const MOST_TURNS = 12
+
+/** Drivers are told apart by less than the air in their ports. */
+const AREA_STEP = 1.03
 
 interface Shelf {
   readonly request: DriverRegionRequest
@@ -59,20 +65,18 @@ function settingFor({ request, typical, brief }: Shelf, trio: Trio): Setting {
   }
 }
 
-/** The best score on the nodes where a search looks first; a wish for little room is weighed by room and level here. */
-function worthOf(shelf: Shelf, trio: Trio): number {
-  const problem = wishProblem(settingFor(shelf, trio), shelf.roomM3)
-  const { withinDb: _, ...goal } = goalFor(goals[shelf.goal], problem.tables.qts)
-  const asked = { ...problem, goal }
-  const scale = designScale(asked)
-  const scores = grid(asked).map(({ kind, volume, tuning }) => scale[kind](Math.exp(volume), Math.exp(tuning)))
-  return Math.max(...scores.map(design => design?.score ?? -Infinity))
+/** A wish for little room is weighed by room and level here; a driver for a tight box is not forgiven what a loose one needs. */
+function worthOf(shelf: Shelf, room: Room<PlacedBox>, trio: Trio): number {
+  const problem = wishProblem(settingFor(shelf, trio), shelf.roomM3, room)
+  const wish = goals[shelf.goal]
+  const { withinDb: _, ...goal } = wish.closedOnly ? wish : goalFor(wish, problem.tables.qts)
+  return driverWorth({ ...problem, goal })
 }
 
 /** The box that a plan would build for such a driver. */
-function built(shelf: Shelf, trio: Trio): SuitedDriver | undefined {
+function built(shelf: Shelf, room: Room<PlacedBox>, trio: Trio): SuitedDriver | undefined {
   const setting = settingFor(shelf, trio)
-  const designs = wishDesigner(setting, shelf.roomM3)
+  const designs = wishDesigner(setting, shelf.roomM3, room)
   const made = firstBuilt({ setting, goal: shelf.goal, designs, roomM3: shelf.roomM3 }, shelf.goal, MOST_ATTEMPTS)
   return made === undefined ? undefined : { ...trio, figures: made.figures }
 }
@@ -102,17 +106,20 @@ function blockAt(field: Field, from: Node): Pick<Found, 'block' | 'toleranceDb'>
 function regionOf(shelf: Shelf): Found | undefined {
   const known = new Map<string, number>()
   const trio = (node: Node) => trioAt(shelf.size.nominalM, node)
+  const { room } = wishProblem(settingFor(shelf, trio([0, 0, 0])), shelf.roomM3)
+  const stepped = inSteps(room, AREA_STEP)
   const worth = (node: Node) => {
     const key = node.join()
-    const value = known.get(key) ?? worthOf(shelf, trio(node))
+    const value = known.get(key) ?? worthOf(shelf, stepped, trio(node))
     known.set(key, value)
     return value
   }
+  const suitedAt = remembered((fs = 0, q = 0, vas = 0) => built(shelf, room, trio([fs, q, vas])))
   for (let turn = 0; turn < MOST_TURNS; turn++) {
     const from = bestNode({ sizes: regionSizes, worth })
     if (worth(from) === -Infinity) return undefined
     const { block, toleranceDb } = blockAt({ sizes: regionSizes, worth }, from)
-    const tried = [from, ...cornersOf(block)].map(node => ({ node, suited: built(shelf, trio(node)) }))
+    const tried = [from, ...cornersOf(block)].map(node => ({ node, suited: suitedAt(...node) }))
     const [best, ...corners] = tried.flatMap(({ suited }) => suited ?? [])
     if (best !== undefined && corners.length + 1 === tried.length) return { block, toleranceDb, best, corners }
     for (const { node, suited } of tried) if (suited === undefined) known.set(node.join(), -Infinity)

@@ -5,7 +5,7 @@ import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, hearBox, portLimit2 } from '../evaluate/box-response.ts'
 import { closedQ } from '../evaluate/driver-tables.ts'
 import { gainLimit2, type Held, heldLevel } from '../evaluate/held-level.ts'
-import { unevennessDb, worstDelayS } from '../evaluate/listening.ts'
+import { boxDelays, unevennessDb, worstDelayS } from '../evaluate/listening.ts'
 import { hearLoaded } from '../evaluate/loaded-response.ts'
 import { radiatorLoad } from '../evaluate/radiator-load.ts'
 import type { DesignProblem, FoundDesign, Place } from './design-problem.ts'
@@ -28,6 +28,8 @@ interface SeatSound {
   readonly unevennessDb: number
 }
 
+const ringingDb = ({ delayDbPerS, delayFreeS }: Goal, delayS: number) => delayDbPerS * Math.max(0, delayS - delayFreeS)
+
 export function scoreOf(
   goal: Goal,
   { held, ...sound }: SeatSound,
@@ -39,8 +41,7 @@ export function scoreOf(
     return lacking > 0 ? SHORT - lacking : -outerM3 * 1000
   }
   const room = goal.doublingDb * Math.log2(outerM3 / REFERENCE_M3)
-  const ringing = goal.delayDbPerS * Math.max(0, sound.delayS - goal.delayFreeS)
-  return held.levelDb - room - ringing - goal.unevennessWeight * sound.unevennessDb
+  return held.levelDb - room - ringingDb(goal, sound.delayS) - goal.unevennessWeight * sound.unevennessDb
 }
 
 /** @returns a function that weighs designs of the problem one after the other, in memory of its own */
@@ -56,10 +57,18 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     ...present({ highestV: problem.highestV })
   }
 
-  const listen = (areaM2: number): SeatSound => {
+  /** A gain that needs a filter is weighed with its ringing: louder by less than that costs it is no gain. */
+  const heard = () => {
+    if (goal.delayDbPerS === 0) return { wished: wish, delayOf: () => 0 }
+    const delays = boxDelays(frequenciesHz, curves)
+    const delayOf = (highPassHz: number) => worstDelayS(delays, highPassHz)
+    return { wished: { ...wish, costDb: (highPassHz: number) => ringingDb(goal, delayOf(highPassHz)) }, delayOf }
+  }
+
+  const listen = (areaM2: number, { wished, delayOf }: ReturnType<typeof heard>): SeatSound => {
     gainLimit2(curves, programme, (areaM2 * problem.airSpeedMPerS) ** 2, limit2)
-    const held = heldLevel(curves, programme, limit2, wish)
-    const delayS = goal.delayDbPerS === 0 ? 0 : worstDelayS(frequenciesHz, curves, held.highPassHz)
+    const held = heldLevel(curves, programme, limit2, wished)
+    const delayS = delayOf(held.highPassHz)
     const uneven = goal.unevennessWeight === 0 ? 0 : unevennessDb(frequenciesHz, curves, held.highPassHz, seatGainDb)
     return { held, delayS, unevennessDb: uneven }
   }
@@ -69,7 +78,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     const place = room.closed(netVolumeM3)
     if (place === undefined) return undefined
     hearBox(tables, { netVolumeM3 }, limits, curves)
-    const sound = listen(Infinity)
+    const sound = listen(Infinity, heard())
     return { kind: 'closed', netVolumeM3, place, ...sound, score: scoreOf(goal, sound, place.outerM3, referenceDb) }
   }
 
@@ -77,12 +86,13 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     if (goal.closedOnly) return undefined
     hearBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
     const needed = neededArea(frequenciesHz, curves, problem.airSpeedMPerS)
+    const ears = heard()
     let best: FoundDesign<Placed> | undefined
     const areas = given === undefined ? AREA_SHARES.map(share => Math.max(LEAST_AREA_M2, share * needed)) : [given]
     for (const areaM2 of areas) {
       const place = room.ported(netVolumeM3, tuningHz, areaM2)
       if (place === undefined) continue
-      const sound = listen(areaM2)
+      const sound = listen(areaM2, ears)
       const score = scoreOf(goal, sound, place.outerM3, referenceDb)
       if (best !== undefined && score <= best.score) break
       best = { kind: 'vented', netVolumeM3, tuningHz, areaM2, place, ...sound, score }
@@ -105,7 +115,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
         limits,
         curves
       )
-      const sound = listen(Infinity)
+      const sound = listen(Infinity, heard())
       const score = scoreOf(goal, sound, place.outerM3, referenceDb)
       if (best !== undefined && score <= best.score) continue
       best = { kind: 'passive-radiator', netVolumeM3, tuningHz, place, ...sound, score }

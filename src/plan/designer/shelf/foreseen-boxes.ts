@@ -1,13 +1,14 @@
 /** Boxes for drivers wired in one way, weighed in closed form for one amplifier after the other. */
 import type { DesignGoal, PlannedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
+import { inSteps } from '../room/area-steps.ts'
 import type { PlacedBox } from '../room/box-room.ts'
-import type { FoundDesign, Room } from '../search/design-problem.ts'
+import type { FoundDesign } from '../search/design-problem.ts'
 import { goalFor, goals } from '../search/goals.ts'
+import { BOUND_SLACK_DB, mostOf } from '../search/most-score.ts'
 import { grid } from '../search/search-boxes.ts'
 import { designScale } from '../search/weigh-design.ts'
 import { type BoxHearing, type BoxProblem, type Heard, hearing } from './box-hearing.ts'
-import { mostOf } from './most-score.ts'
 
 /** A volume and tuning of the grid, and what it cannot pass. */
 interface Node {
@@ -37,18 +38,11 @@ interface NearestBox extends ForeseenBox {
 /** The best box that keeps every limit, or the one that comes nearest to it; none where no box stands at all. */
 export type WiredBoxes = (kind: PlannedKind, goal: DesignGoal, driveV: number) => NearestBox | undefined
 
-/** The walk over gains goes in steps, so a looser limit may come out this much lower [dB]. */
-const STEP_SLACK_DB = 0.3
-/** Areas are asked of the room in steps of a tenth, the next above, so that amplifiers ask for the same boxes. */
-const AREA_STEP = Math.log(1.1)
+/** Amplifiers that differ by less ask for the same areas. */
+const AREA_STEP = 1.1
 
 /** Bounds are worked out for gains a decibel apart, the next above: amplifiers share them. */
 const nextVoltage = (driveV: number) => 10 ** (Math.ceil(20 * Math.log10(driveV)) / 20)
-
-function inSteps(room: Room<PlacedBox>): Room<PlacedBox> {
-  const above = (areaM2: number) => Math.exp(Math.ceil(Math.log(areaM2) / AREA_STEP - 1e-9) * AREA_STEP)
-  return { ...room, ported: (netM3, tuningHz, areaM2) => room.ported(netM3, tuningHz, above(areaM2)) }
-}
 
 function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, ear: BoxHearing): readonly Node[] {
   const goal = goalFor(goals[goalName], problem.tables.qts)
@@ -79,7 +73,7 @@ function bestOf({ nodes, weigh, driveV, overshoot }: Weighing): NearestBox | und
   let near: { readonly box: ForeseenBox; readonly beyond: number } | undefined
   let passed: { readonly node: Node; readonly beyond: number } | undefined
   for (const node of nodes) {
-    if (found !== undefined && node.most + STEP_SLACK_DB <= found.design.score) break
+    if (found !== undefined && node.most + BOUND_SLACK_DB <= found.design.score) break
     const { leastOuterM3: outerVolumeM3, f3Hz } = node
     const atLeast = overshoot({ outerVolumeM3, f3Hz, levelDb: levelAt(node, driveV) })
     if (atLeast > 0) {
@@ -106,7 +100,7 @@ function bestOf({ nodes, weigh, driveV, overshoot }: Weighing): NearestBox | und
  */
 export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: number, overshoot: Overshoot): WiredBoxes {
   const ear = hearing(problem, plateau2, levelHz)
-  const room = inSteps(problem.room)
+  const room = inSteps(problem.room, AREA_STEP)
   const { amplifierV: _, ...limits } = problem.limits
   const nodesOf = remembered((kind: PlannedKind, goal: DesignGoal, highestV: number) =>
     nodesFor({ ...problem, highestV }, kind, goal, ear)
