@@ -1,5 +1,6 @@
 /** What a driver is worth: the score of its best box on the nodes where a search looks first. */
 import type { PlacedBox } from '../room/box-room.ts'
+import { searchDefaults } from '../search/defaults.ts'
 import type { DesignProblem } from '../search/design-problem.ts'
 import { mostOf } from '../search/most-score.ts'
 import { grid } from '../search/search-boxes.ts'
