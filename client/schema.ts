@@ -4554,6 +4554,8 @@ export interface components {
             mounting?: components["schemas"]["DriverMounting"];
             /** @description Name */
             name?: string;
+            /** @description Price of one, in the currency of amplifier and sheets */
+            price?: number;
             /** @description Its data sheet */
             sheet: components["schemas"]["DriverSheet"];
         };
@@ -4653,7 +4655,8 @@ export interface components {
             runs: number;
         };
         PlanMountingPatch: {
-            face: null;
+            /** @enum {unknown} */
+            face: "top" | null;
         };
         PlanNotPlanned: {
             level: components["schemas"]["CautionLevel"];
@@ -4987,7 +4990,7 @@ export interface components {
         PlanWayOut: {
             builds: string;
             change: string;
-            figures: components["schemas"]["SystemFigures"];
+            figures?: components["schemas"]["SystemFigures"];
             patch: components["schemas"]["WayOutPatch"];
         };
         PlanWaysOut: {
@@ -6410,6 +6413,7 @@ export interface components {
             massKg: number;
             netVolumeL: number;
             outerVolumeL: number;
+            price?: number;
             tuningHz?: number;
         };
         /** @description The cup for the wires */
@@ -7610,6 +7614,7 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                form?: "json" | "html" | "text";
                 /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */

@@ -44,7 +44,7 @@ describe('a plan that was told of a sensor', () => {
     expect(told.picture.replaceAll(/<[^>]*>/g, ' ')).toContain('body side of')
     const probes = told.readings.filter(({ step }) => step === 'ground-drop').map(each => each.probes)
     expect(probes).toContain('ground terminal of the amplifier to the body side of the battery sensor')
-    expect(probes).toContain('its body side to the minus post of the battery')
+    expect(probes).toContain('its body side to the negative post of the battery')
   })
 
   it('says at the step where the return ends, and asks where it was not told', () => {

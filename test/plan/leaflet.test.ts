@@ -2,6 +2,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
+import { mergePatch } from '../support/merge-patch.ts'
 import { postTo } from '../support/post-to.ts'
 
 const post = postTo(planSystem)
@@ -168,4 +169,32 @@ describe('a sheet without ratings', () => {
     expect(assumedAt('/driver/sheet/leMh')).toBe(1.7)
     expect(body.result.parts.driver.request.driver.leMh).toBe(1.7)
   })
+})
+
+describe('a leaflet whose box the space does not hold', () => {
+  const low = { ...hatchbackPlan.car, space: { ...hatchbackPlan.car.space, heightMm: 300 } }
+  let body: Body
+  beforeAll(async () => {
+    body = (await post('/v1/plans', { ...bare, car: low })).body
+  }, 120_000)
+
+  it('is told what would make it fit, with no word on the sound, and the change does it', async () => {
+    const { changes } = body.result.waysOut
+    expect(body.result.summary.verdict).toBe('incomplete')
+    expect(changes.length).toBeGreaterThan(0)
+    for (const { builds, figures, patch } of changes) {
+      expect(figures).toBeUndefined()
+      expect(builds).not.toContain('dB')
+      const { body: again } = await post('/v1/plans', mergePatch({ ...bare, car: low }, patch))
+      expect(again.result.summary.verdict).toBe('take-care')
+      expect(again.result.parts.box.answer.result.volume.netL).toBeCloseTo(45, 0)
+    }
+  }, 120_000)
+
+  it('is never built for fewer drivers: the leaflet told it for so many', async () => {
+    const narrow = { ...low, space: { ...low.space, widthMm: 480, heightMm: 400 } }
+    const { body: two } = await post('/v1/plans', { ...bare, driverCount: 2, car: narrow })
+    expect(two.result.summary.verdict).toBe('incomplete')
+    for (const { patch } of two.result.waysOut.changes) expect(patch.driverCount).toBeUndefined()
+  }, 120_000)
 })

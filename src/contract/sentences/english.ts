@@ -38,6 +38,7 @@ import { cableBillSentences } from './english/plan/cable-bill.ts'
 import { planSentences } from './english/plan/plan.ts'
 import { readingSentences } from './english/plan/reading.ts'
 import { refusalsPlanSentences } from './english/plan/refusals.ts'
+import { regionSentences } from './english/plan/region.ts'
 import { wayOutSentences } from './english/plan/way-out.ts'
 import { serviceSentences } from './english/service.ts'
 import { assemblySentences } from './english/work/assembly.ts'
@@ -67,6 +68,7 @@ export const english = {
   ...panelSentences,
   ...clearanceSentences,
   ...vehicleSentences,
+  ...regionSentences,
   ...wayOutSentences,
   ...startSentences,
   ...readySentences,

@@ -38,6 +38,7 @@ import { germanCableBill } from './german/plan/cable-bill.ts'
 import { germanPlan } from './german/plan/plan.ts'
 import { germanReading } from './german/plan/reading.ts'
 import { germanRefusalsPlan } from './german/plan/refusals.ts'
+import { germanRegion } from './german/plan/region.ts'
 import { germanWayOut } from './german/plan/way-out.ts'
 import { germanService } from './german/service.ts'
 import { germanAssembly } from './german/work/assembly.ts'
@@ -79,6 +80,7 @@ export const german = {
   ...germanPanel,
   ...germanClearance,
   ...germanVehicle,
+  ...germanRegion,
   ...germanWayOut,
   ...germanStart,
   ...germanReady,

@@ -22,7 +22,10 @@ export const SystemFiguresBody = component(
     }),
     heardAt: choice('Where the level is counted', earPlaces),
     groupDelayMs: quantity('ms', 'Longest group delay at those frequencies'),
-    airSpeedMPerS: Type.Optional(quantity('m/s', 'Largest air speed in the port, peak'))
+    airSpeedMPerS: Type.Optional(quantity('m/s', 'Largest air speed in the port, peak')),
+    price: Type.Optional(
+      quantity('1', 'Drivers, amplifier and whole sheets, those that have a price; absent where nothing has one')
+    )
   }
 )
 export interface SystemFigures extends Si<Static<typeof SystemFiguresBody>> {}
@@ -80,7 +83,11 @@ const CarPatch = component('PlanCarPatch', 'Of the vehicle only the room for the
 const FacePatch = component('PlanFacePatch', 'Of the drivers only the face they are on.', {
   mounting: ref(
     component('PlanMountingPatch', 'Of their mounting only that.', {
-      face: Type.Null({ description: 'Takes out the face asked for' })
+      face: Type.Unsafe<'top' | null>({
+        type: ['string', 'null'],
+        enum: ['top', null],
+        description: 'The top; or takes out the face asked for'
+      })
     })
   )
 })
@@ -97,7 +104,12 @@ const WayOutBody = component(
   {
     change: Type.String({ description: 'What to change' }),
     builds: Type.String({ description: 'What is built then, how loud and how large' }),
-    figures: ref(SystemFiguresBody, 'Of what is built then'),
+    figures: Type.Optional(
+      ref(
+        SystemFiguresBody,
+        'Of what is built then; absent where a leaflet gives the box and nothing is known of its sound'
+      )
+    ),
     patch: ref(WayOutPatch)
   }
 )

@@ -60,10 +60,10 @@ export const PlanDriverBody = component('PlanDriver', 'One of the drivers, all a
   name: Type.Optional(label('Name')),
   sheet: ref(DriverSheet, 'Its data sheet; powerW is the continuous RMS rating and is needed here'),
   coils: ref(Coils),
-  mounting: Type.Optional(ref(Mounting))
+  mounting: Type.Optional(ref(Mounting)),
+  price: Type.Optional(quantity('1', 'Price of one, in the currency of amplifier and sheets', { from: 0, to: 1e9 }))
 })
 export interface PlanDriver extends Si<Static<typeof PlanDriverBody>> {}
-
 const { name: _name, powerW: _power, ratings: _ratings, loadOhm: _load, ratedAs: _rated, ...draw } = amplifierOnSupply
 const Draw = component(
   'AmplifierDraw',

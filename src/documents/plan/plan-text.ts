@@ -4,6 +4,7 @@ import { told } from '../../domain/say.ts'
 import { cutText } from '../draw/cut-list-text.ts'
 import { durationText, type Reader, shortUnit } from '../draw/number-text.ts'
 import { panelName } from '../draw/panel-name.ts'
+import { TEXT_COLUMNS, wrapped } from '../draw/wrapped-text.ts'
 import { holeRows } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
 import { barriersOf, daysOf, type PaperStep, type PaperStretch, stagesOf } from './paper-steps.ts'
@@ -19,25 +20,8 @@ interface Marks {
   readonly row: (cells: readonly string[]) => string
 }
 
-const WIDTH = 80
-
-/** Breaks at spaces; following lines are set in by the width of the first one's mark. */
-function wrapped(text: string, mark: string): string {
-  const lines: string[] = []
-  let line = ''
-  for (const word of text.split(' ')) {
-    if (line !== '' && mark.length + line.length + 1 + word.length > WIDTH) {
-      lines.push(line)
-      line = word
-    } else {
-      line = line === '' ? word : `${line} ${word}`
-    }
-  }
-  return mark + [...lines, line].join(`\n${' '.repeat(mark.length)}`)
-}
-
 const terminal: Marks = {
-  title: text => [text, '═'.repeat(Math.min(text.length, WIDTH))],
+  title: text => [text, '═'.repeat(Math.min(text.length, TEXT_COLUMNS))],
   part: text => ['', text, '─'.repeat(text.length)],
   small: text => ['', text],
   item: (text, mark = '· ') => wrapped(text, mark),

@@ -63,14 +63,15 @@ function counting(answer: AnswerCall, { results, cautions }: ReturnType<typeof m
   }
 }
 
-function logLine(app: FastifyInstance, { raw, elapsedTime, request, statusCode }: FastifyReply): void {
+function logLine(app: FastifyInstance, reply: FastifyReply): void {
+  const { elapsedTime, request, statusCode } = reply
   const { method, routeOptions, apiKeyHolder } = request
   const line = {
     method,
     route: routeOptions.url ?? 'unknown',
     status: statusCode,
     ms: Math.round(elapsedTime * 10) / 10,
-    bytes: Number(raw.getHeader('content-length') ?? 0),
+    bytes: Number(reply.getHeader('content-length') ?? 0),
     ...present({ holder: apiKeyHolder })
   }
   if (routeOptions.config.always === true) app.log.debug({ reqId: request.id, ...line }, 'answered')

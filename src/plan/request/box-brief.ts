@@ -11,10 +11,10 @@ import { airOf } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { type RadiatorUnit, radiatorUnit } from '../../domain/enclosure/alignment/radiator-sheet.ts'
 import { present } from '../../domain/present.ts'
+import { planDefaults } from './defaults.ts'
 import { sawStep } from './plan-imperial.ts'
 import { type GivenBox, leafletBox } from './plan-leaflet.ts'
 import { driverFace } from './plan-space.ts'
-import { usual } from './plan-usual.ts'
 import type { ResolvedPlan } from './resolved-plan.ts'
 
 type Face = (typeof shellFaces)[number]
@@ -55,6 +55,10 @@ export interface BoxBrief extends AskedBox {
   readonly gainPowerW?: number
   readonly cabin?: PlanCar['cabin']
   readonly air?: AirRequest
+  /** Of one driver and of the amplifier, where they are given. */
+  readonly prices: { readonly driver?: number; readonly amplifier?: number }
+  /** How the boards are worked, where that is said: its saw cuts a width. */
+  readonly workshop?: NonNullable<PlanRequest['workshop']>
   /** What the saw is set by; the millimetre where it is absent. */
   readonly sawStepM?: number
 }
@@ -70,7 +74,7 @@ function askedBox(
     enclosure,
     portFace,
     portShapes: enclosure.portShape === undefined ? usualShapes : [enclosure.portShape],
-    airSpeedMPerS: enclosure.airSpeedMPerS ?? usual.airSpeedMPerS.value
+    airSpeedMPerS: enclosure.airSpeedMPerS ?? planDefaults.airSpeedMPerS.value
   }
 }
 
@@ -83,7 +87,7 @@ export const withEnclosure = (brief: BoxBrief, enclosure: PlanEnclosure): BoxBri
 function boxDrivers({ driver, driverCount }: ResolvedPlan, face: Face): BoxBrief['drivers'] {
   const { sdM2, xmaxM } = driver.sheet
   return {
-    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
+    ...present({ label: driver.name?.slice(0, planDefaults.labelLetters.value) }),
     count: driverCount,
     ...driver.mounting,
     ...present({ face: face === 'front' ? undefined : face, sdM2, xmaxM })
@@ -98,7 +102,7 @@ function radiatorsOf({ passiveRadiators, air }: ResolvedPlan): RadiatorsAtHand |
 }
 
 export function boxBrief(resolved: ResolvedPlan): BoxBrief {
-  const { enclosure = {}, car, board, finish, crossoverHz, signal, air } = resolved
+  const { enclosure = {}, car, board, finish, crossoverHz, signal, air, workshop } = resolved
   const { space, cabin } = car
   const face = driverFace(resolved)
   return {
@@ -107,12 +111,14 @@ export function boxBrief(resolved: ResolvedPlan): BoxBrief {
     drivers: boxDrivers(resolved, face),
     sheet: resolved.driver.sheet,
     crossoverHz,
+    prices: present({ driver: resolved.driver.price, amplifier: resolved.amplifier.price }),
     ...present({
       radiators: radiatorsOf(resolved),
       leaflet: leafletBox(resolved),
       gainPowerW: signal.gainPowerW,
       cabin,
-      air
+      air,
+      workshop
     }),
     ...sawStep(resolved)
   }

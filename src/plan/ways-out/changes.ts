@@ -1,6 +1,7 @@
 /** What can give way inside the space that there is: the wish, the face of the drivers, their number. */
 import type { Said } from '../../contract/sentences/form/template.ts'
 import { say } from '../../domain/say.ts'
+import { leafletBox } from '../request/plan-leaflet.ts'
 import type { Change } from './way-out.ts'
 
 const isOnFront = ({ request: { driver } }: Change) => (driver.mounting?.face ?? 'front') === 'front'
@@ -25,7 +26,18 @@ export function frontwards(from: Change): readonly Change[] {
   return [{ texts, request: { ...request, driver: { ...driver, mounting } }, patch }]
 }
 
+/** Onto the top, where a room is too low to stand drivers up: under a seat, over a wheel well. */
+export function upwards(from: Change): readonly Change[] {
+  if (!isOnFront(from)) return []
+  const { driver } = from.request
+  const patch = { ...from.patch, driver: { mounting: { face: 'top' as const } } }
+  const request = { ...from.request, driver: { ...driver, mounting: { ...driver.mounting, face: 'top' as const } } }
+  return [{ texts: after(from, say('way-out.top')), request, patch }]
+}
+
+/** A box that a leaflet gives is for the drivers that it is given for. */
 export function fewer(from: Change): readonly Change[] {
+  if (leafletBox(from.request) !== undefined) return []
   const driverCount = from.request.driverCount - 1
   if (driverCount < 1) return []
   const texts = after(from, say('way-out.driver-count', { driverCount }))

@@ -100,7 +100,7 @@ describe('a claim that the fuses on board disprove', () => {
     expectPrinted(result.amplifiers[0]?.powerW ?? 0, '734.4')
     expect(result.amplifiers[0]?.claimedPowerW).toBe(2000)
     const found = cautions.find(({ code }) => code === 'rating-implausible')
-    expect(found?.message).toMatch(/2000 W.*734 W.*reckoned/)
+    expect(found?.message).toMatch(/2000 W.*734 W.*calculated/)
     expect(found?.figures).toMatchObject({ claimedW: 2000 })
   })
 

@@ -111,7 +111,7 @@ describe('fuse of a cable', () => {
     expect(refusal({ ...base, cable: { designation: '4 AWG', insulationC: 60, ambientC: 70 } })).toMatch(
       /^insulation-below-ambient cable.insulationC/
     )
-    expect(refusal({ ...base, cable: { designation: '20 AWG', ...cool } })).toMatch(/^out-of-range cable.designation/)
+    expect(refusal({ ...base, cable: { designation: '22 AWG', ...cool } })).toMatch(/^out-of-range cable.designation/)
     expect(refusal({ ...base, currentA: 600, cable: { designation: '4/0 AWG', ...cool } })).toMatch(
       /^no-solution currentA/
     )

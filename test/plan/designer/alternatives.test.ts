@@ -54,3 +54,44 @@ describe.each(Object.entries(requests))('a plan for %s', (_name, request) => {
     }
   })
 })
+
+describe('prices', () => {
+  const [driver, amplifier, sheet] = [180, 320, 45]
+  const size = { lengthMm: 2440, widthMm: 1220 }
+  const priced = {
+    ...estatePlan,
+    driver: { ...estatePlan.driver, price: driver },
+    amplifier: { ...estatePlan.amplifier, price: amplifier },
+    board: { ...estatePlan.board, sheet: { ...size, price: sheet } }
+  }
+  const { choice, parts } = planned(priced).result
+
+  it('of drivers, amplifier and the sheets of the cut plan make that of the box', () => {
+    const { sheetCount } = parts.sheets.answer.result.total
+    expect(choice.figures.price).toBe(estatePlan.driverCount * driver + amplifier + sheetCount * sheet)
+  })
+
+  it('of another box are those of its own plan, and it says what it costs more or less', () => {
+    expect(choice.alternatives.some(({ figures }: Answer) => figures.price !== choice.figures.price)).toBe(true)
+    for (const { figures, patch, gains, givesUp } of choice.alternatives) {
+      const { total } = planned(mergePatch(priced, patch)).result.parts.sheets.answer.result
+      expect(figures.price).toBe(estatePlan.driverCount * driver + amplifier + total.price)
+      const by = figures.price - choice.figures.price
+      const said = by === 0 ? undefined : `costs ${Math.abs(by)} ${by > 0 ? 'more' : 'less'}`
+      if (said !== undefined) expect(by > 0 ? givesUp : gains).toContain(said)
+    }
+  })
+
+  it('are not spoken of where nothing has one, and count what has one', () => {
+    expect(planned(estatePlan).result.choice.figures.price).toBeUndefined()
+    const { driver: bare, amplifier: unpriced } = estatePlan
+    const some = { ...priced, driver: bare, amplifier: unpriced }
+    expect(planned(some).result.choice.figures.price).toBe(parts.sheets.answer.result.total.price)
+  })
+
+  it('stand beside a change that would make a box fit', () => {
+    const low = { space: { widthMm: 800, heightMm: 320, depthMm: 300 } }
+    const { changes } = planned({ ...priced, car: { ...estatePlan.car, ...low } }).result.waysOut
+    for (const { builds, figures } of changes) expect(builds).toContain(`, ${figures.price} for what has a price`)
+  })
+})

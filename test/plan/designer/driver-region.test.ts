@@ -1,11 +1,13 @@
 /** The region of drivers that would suit: its corners are planned by the whole plan, and a driver far outside is not as good. */
-import { beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { buildApp } from '../../../src/app.ts'
 import { regionOfDrivers } from '../../../src/http/operations/systems/driver-region.ts'
 import { planSystem } from '../../../src/http/operations/systems/plans.ts'
 import { estatePlan } from '../../../src/http/operations/systems/plans-examples.ts'
 import { mean } from '../../../src/numeric/mean.ts'
 import { bestNode, grownBlock, type Node } from '../../../src/plan/designer/region/grow-region.ts'
 import { postTo } from '../../support/post-to.ts'
+import { here } from '../../support/service.ts'
 
 const post = postTo(regionOfDrivers, planSystem)
 type Body = Awaited<ReturnType<typeof post>>['body']
@@ -100,6 +102,53 @@ describe('the region of a driver of 25 cm on 400 W in an estate car', () => {
     expect(low.body.result.nominalMm).toBe(200)
     const none = await post('/v1/designs/drivers', { ...open, space: { widthMm: 150, heightMm: 120, depthMm: 100 } })
     expect([none.status, none.body.code]).toEqual([422, 'no-solution'])
+  }, 120_000)
+})
+
+describe('the region of a driver for a tight box', () => {
+  let region: Body['result']
+  beforeAll(async () => {
+    region = (await post('/v1/designs/drivers', { ...asked, goal: 'tight' })).body.result
+  }, 120_000)
+
+  it('has breadth along each axis, and drivers that a small closed box damps to a Qtc of 0.8 or nearly', () => {
+    expect(region.fsToHz).toBeGreaterThan(region.fsFromHz)
+    expect(region.qtsTo).toBeGreaterThan(region.qtsFrom)
+    expect(region.vasToL).toBeGreaterThan(region.vasFromL)
+    for (const { qts, vasL, figures } of [region.best, ...region.corners]) {
+      expect(figures.kind).toBe('closed')
+      expect(qts * Math.sqrt(1 + vasL / figures.netVolumeL)).toBeLessThan(0.85)
+      // a filter at 20 Hz alone would ring for 11 ms more
+      expect(figures.groupDelayMs).toBeLessThan(15)
+    }
+  })
+})
+
+describe('the region as a page and as text', () => {
+  const app = buildApp(here)
+  afterAll(async () => (await app).close())
+  const form = async (accept: string, language: string) => {
+    const headers = { accept, 'accept-language': language }
+    const { body } = await (await app).inject({ method: 'POST', url: '/v1/designs/drivers', payload: asked, headers })
+    return body
+  }
+
+  it('says the same ranges in both, in either language', async () => {
+    const { fsFromHz, fsToHz, corners } = (await post('/v1/designs/drivers', asked)).body.result
+    for (const [language, title] of [
+      ['en', 'Which drivers would suit'],
+      ['de', 'Welche Lautsprecher passen würden']
+    ] as const) {
+      const [page, text] = [await form('text/html', language), await form('text/plain', language)]
+      expect(page).toContain(`<html lang="${language}">`)
+      expect(page).not.toMatch(/<script|src=|url\(http/)
+      for (const shown of [page, text]) {
+        expect(shown).toContain(title)
+        for (const figure of [fsFromHz, fsToHz]) expect(shown).toContain(String(figure))
+      }
+      expect(page.match(/<tr>/g)?.length).toBeGreaterThan(corners.length + 14)
+      for (const line of text.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80)
+    }
   }, 120_000)
 })
 

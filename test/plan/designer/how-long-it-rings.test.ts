@@ -1,12 +1,12 @@
 /** How long the bass of a design rings on, and how even it is: by the closed forms of a filter alone and of a straight line. */
 import { describe, expect, it } from 'vitest'
-import { unevennessDb, worstDelayS } from '../../../src/plan/designer/evaluate/listening.ts'
+import { boxDelays, unevennessDb, worstDelayS } from '../../../src/plan/designer/evaluate/listening.ts'
 
 /** A box that passes everything as it is, so that only the filter delays. */
 function alone(frequenciesHz: readonly number[], cornerHz: number): number {
   const n = frequenciesHz.length
   const curves = { radiatedRe: new Float64Array(n).fill(1), radiatedIm: new Float64Array(n) }
-  return worstDelayS(Float64Array.from(frequenciesHz), curves as never, cornerHz)
+  return worstDelayS(boxDelays(Float64Array.from(frequenciesHz), curves as never), cornerHz)
 }
 const grid = (fromHz: number, toHz: number, count: number) =>
   Array.from({ length: count }, (_, k) => fromHz * (toHz / fromHz) ** (k / (count - 1)))
@@ -36,10 +36,10 @@ describe('the delay of a box', () => {
       radiatedRe: frequenciesHz.map(f => Math.cos(turn(f))),
       radiatedIm: frequenciesHz.map(f => Math.sin(turn(f)))
     }
-    expect(worstDelayS(frequenciesHz, curves as never, 0)).toBeCloseTo(0.007, 9)
+    expect(worstDelayS(boxDelays(frequenciesHz, curves as never), 0)).toBeCloseTo(0.007, 9)
     // three of a filter beside it add up
     const corner = 5000
-    expect(worstDelayS(frequenciesHz, curves as never, corner)).toBeCloseTo(
+    expect(worstDelayS(boxDelays(frequenciesHz, curves as never), corner)).toBeCloseTo(
       0.007 + Math.SQRT2 / (2 * Math.PI * corner),
       7
     )

@@ -66,6 +66,16 @@ describe('where one change is not enough', () => {
   })
 })
 
+describe('where the room is too low for drivers on the front', () => {
+  it('sets them into the lid, as under a seat', () => {
+    const low = { ...estatePlan.car, space: { widthMm: 950, heightMm: 300, depthMm: 460 } }
+    const request = { ...estatePlan, car: low }
+    const { changes } = planned(request).result.waysOut
+    expect(changes.map((each: Answer) => each.patch)).toContainEqual({ driver: { mounting: { face: 'top' } } })
+    expectWaysOut(request, changes)
+  })
+})
+
 describe('where several changes would do', () => {
   it('says first what costs the least: the level less 1.8 dB a doubling of the room, as the wish takes for it', () => {
     const ways = planned(offTheFront('left', {})).result.waysOut.changes

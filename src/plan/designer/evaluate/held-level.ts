@@ -20,6 +20,8 @@ interface HeldWish {
   readonly stepDb: number
   /** What the car adds over half space at 1 m, per frequency. */
   readonly seatGainDb: Float64Array
+  /** What a high-pass of a corner costs beside the level it takes [dB]; its ringing. Never less than without one. */
+  readonly costDb?: (highPassHz: number) => number
 }
 
 export interface Held {
@@ -119,7 +121,7 @@ export function leastGain(frequenciesHz: Float64Array, limit2: Float64Array, cor
 
 /**
  * Walks the gain upwards from where no filter is needed to where the corner meets its ceiling, and keeps the loudest mean over
- * the band.
+ * the band, less what the filter costs.
  *
  *   L = mean over the band of 10·lg(level²·E²/(1 + (f_h/f)⁴))
  *
@@ -139,12 +141,16 @@ export function heldLevel(curves: BoxCurves, programme: Programme, limit2: Float
   const [from2, to2] = [Math.min(lowest2, ceiling2), Math.min(highest2, ceiling2, most2)]
   const own = meanLog(curves.level2, first, last) + mean(wish.seatGainDb, first, last) / 10
   const step = 10 ** (wish.stepDb / 10)
+  const costDb = wish.costDb ?? (() => 0)
   let best: Held = { levelDb: 10 * (own + Math.log10(from2)), voltageV: Math.sqrt(from2), highPassHz: 0 }
+  let most = best.levelDb - costDb(0)
   for (let gain2 = from2 * step; gain2 < to2 * step; gain2 *= step) {
     const tried2 = Math.min(gain2, to2)
     const highPassHz = cornerFor(programme, limit2, tried2)
     const levelDb = 10 * (own + Math.log10(tried2) - filterLoss(fourthHz4, first, last, highPassHz))
-    if (levelDb > best.levelDb) best = { levelDb, voltageV: Math.sqrt(tried2), highPassHz }
+    if (levelDb <= most) continue
+    const worth = levelDb - costDb(highPassHz)
+    if (worth > most) [best, most] = [{ levelDb, voltageV: Math.sqrt(tried2), highPassHz }, worth]
   }
   return best
 }

@@ -5,28 +5,19 @@ import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, hearBox, portLimit2 } from '../evaluate/box-response.ts'
 import { closedQ } from '../evaluate/driver-tables.ts'
 import { gainLimit2, type Held, heldLevel } from '../evaluate/held-level.ts'
-import { unevennessDb, worstDelayS } from '../evaluate/listening.ts'
+import { boxDelays, unevennessDb, worstDelayS } from '../evaluate/listening.ts'
 import { hearLoaded } from '../evaluate/loaded-response.ts'
 import { radiatorLoad } from '../evaluate/radiator-load.ts'
+import { type Goal, searchDefaults } from './defaults.ts'
 import type { DesignProblem, FoundDesign, Place } from './design-problem.ts'
-import type { Goal } from './goals.ts'
-
-/** Room is counted against this, so that scores of a goal compare. */
-const REFERENCE_M3 = 0.05
-/** Where the air of a port limits anything worth hearing. */
-const PORT_HZ = { from: 20, to: 90 } as const
-/** Shares of the area at which the air limits nothing that are tried in turn; below a third it is a leak and no port. Ours. */
-const AREA_SHARES = [1, 0.9, 0.8, 0.72, 0.64, 0.57, 0.5, 0.45, 0.4, 0.34] as const
-/** Less is no port but a hole. Common practice, no source. */
-const LEAST_AREA_M2 = 12e-4
-/** A wish that falls short of its level loses to every one that keeps it. */
-const SHORT = -1e6
 
 interface SeatSound {
   readonly held: Held
   readonly delayS: number
   readonly unevennessDb: number
 }
+
+const ringingDb = ({ delayDbPerS, delayFreeS }: Goal, delayS: number) => delayDbPerS * Math.max(0, delayS - delayFreeS)
 
 export function scoreOf(
   goal: Goal,
@@ -36,11 +27,10 @@ export function scoreOf(
 ): number {
   if (goal.withinDb !== undefined && referenceDb !== undefined) {
     const lacking = referenceDb - goal.withinDb - held.levelDb
-    return lacking > 0 ? SHORT - lacking : -outerM3 * 1000
+    return lacking > 0 ? searchDefaults.shortDb.value - lacking : -outerM3 * 1000
   }
-  const room = goal.doublingDb * Math.log2(outerM3 / REFERENCE_M3)
-  const ringing = goal.delayDbPerS * Math.max(0, sound.delayS - goal.delayFreeS)
-  return held.levelDb - room - ringing - goal.unevennessWeight * sound.unevennessDb
+  const room = goal.doublingDb * Math.log2(outerM3 / searchDefaults.referenceM3.value)
+  return held.levelDb - room - ringingDb(goal, sound.delayS) - goal.unevennessWeight * sound.unevennessDb
 }
 
 /** @returns a function that weighs designs of the problem one after the other, in memory of its own */
@@ -56,10 +46,18 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     ...present({ highestV: problem.highestV })
   }
 
-  const listen = (areaM2: number): SeatSound => {
+  /** A gain that needs a filter is weighed with its ringing: louder by less than that costs it is no gain. */
+  const heard = () => {
+    if (goal.delayDbPerS === 0) return { wished: wish, delayOf: () => 0 }
+    const delays = boxDelays(frequenciesHz, curves)
+    const delayOf = (highPassHz: number) => worstDelayS(delays, highPassHz)
+    return { wished: { ...wish, costDb: (highPassHz: number) => ringingDb(goal, delayOf(highPassHz)) }, delayOf }
+  }
+
+  const listen = (areaM2: number, { wished, delayOf }: ReturnType<typeof heard>): SeatSound => {
     gainLimit2(curves, programme, (areaM2 * problem.airSpeedMPerS) ** 2, limit2)
-    const held = heldLevel(curves, programme, limit2, wish)
-    const delayS = goal.delayDbPerS === 0 ? 0 : worstDelayS(frequenciesHz, curves, held.highPassHz)
+    const held = heldLevel(curves, programme, limit2, wished)
+    const delayS = delayOf(held.highPassHz)
     const uneven = goal.unevennessWeight === 0 ? 0 : unevennessDb(frequenciesHz, curves, held.highPassHz, seatGainDb)
     return { held, delayS, unevennessDb: uneven }
   }
@@ -69,20 +67,23 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     const place = room.closed(netVolumeM3)
     if (place === undefined) return undefined
     hearBox(tables, { netVolumeM3 }, limits, curves)
-    const sound = listen(Infinity)
+    const sound = listen(Infinity, heard())
     return { kind: 'closed', netVolumeM3, place, ...sound, score: scoreOf(goal, sound, place.outerM3, referenceDb) }
   }
 
   const vented = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
     if (goal.closedOnly) return undefined
     hearBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
+    const { areaShares, leastAreaM2 } = searchDefaults
     const needed = neededArea(frequenciesHz, curves, problem.airSpeedMPerS)
+    const ears = heard()
     let best: FoundDesign<Placed> | undefined
-    const areas = given === undefined ? AREA_SHARES.map(share => Math.max(LEAST_AREA_M2, share * needed)) : [given]
+    const areas =
+      given === undefined ? areaShares.value.map(share => Math.max(leastAreaM2.value, share * needed)) : [given]
     for (const areaM2 of areas) {
       const place = room.ported(netVolumeM3, tuningHz, areaM2)
       if (place === undefined) continue
-      const sound = listen(areaM2)
+      const sound = listen(areaM2, ears)
       const score = scoreOf(goal, sound, place.outerM3, referenceDb)
       if (best !== undefined && score <= best.score) break
       best = { kind: 'vented', netVolumeM3, tuningHz, areaM2, place, ...sound, score }
@@ -105,7 +106,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
         limits,
         curves
       )
-      const sound = listen(Infinity)
+      const sound = listen(Infinity, heard())
       const score = scoreOf(goal, sound, place.outerM3, referenceDb)
       if (best !== undefined && score <= best.score) continue
       best = { kind: 'passive-radiator', netVolumeM3, tuningHz, place, ...sound, score }
@@ -118,10 +119,11 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
 
 /** The area from which on something else limits first, 20 to 90 Hz. */
 function neededArea(frequenciesHz: Float64Array, curves: BoxCurves, airSpeedMPerS: number): number {
+  const { portFromHz, portToHz } = searchDefaults
   let needed2 = 0
   for (let k = 0; k < frequenciesHz.length; k++) {
     const frequency = frequenciesHz[k] as number
-    if (frequency < PORT_HZ.from || frequency > PORT_HZ.to) continue
+    if (frequency < portFromHz.value || frequency > portToHz.value) continue
     const area2 = (curves.other2[k] as number) / (portLimit2(curves.port2[k] as number) * airSpeedMPerS ** 2)
     if (area2 > needed2) needed2 = area2
   }

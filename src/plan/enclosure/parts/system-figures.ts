@@ -5,9 +5,11 @@ import { computeResponse } from '../../../domain/enclosure/answer/compute-respon
 import { COMPARED_HZ } from '../../../domain/enclosure/comparison/defaults.ts'
 import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
+import type { BoxBrief } from '../../request/box-brief.ts'
 import { runPart } from '../../request/part.ts'
 import type { BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'
+import { systemPrice } from './system-price.ts'
 
 /** The standard thirds of an octave where a bass system earns its room (ISO 266, from memory). */
 
@@ -22,6 +24,7 @@ const isPlannedKind = (kind: string): kind is PlannedKind => plannedKinds.some(e
 
 /** @returns none where box or response could not be done */
 export function systemFigures(
+  brief: BoxBrief,
   box: BoxPart,
   response: ResponsePart,
   { powerW }: Pick<JoinedDrivers, 'powerW'>
@@ -45,6 +48,6 @@ export function systemFigures(
     levelDb: played.map((level, k) => Math.min(level, most?.[k] ?? level)),
     heardAt: seatLevelDb === undefined ? 'half-space' : 'seat',
     groupDelayS: Math.max(...groupDelayS),
-    ...present({ airSpeedMPerS: limits?.atDrive.portAirSpeedMPerS })
+    ...present({ airSpeedMPerS: limits?.atDrive.portAirSpeedMPerS, price: systemPrice(brief, box.outcome.result) })
   }
 }

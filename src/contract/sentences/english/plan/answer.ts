@@ -23,6 +23,8 @@ export const answerSentences = {
   'answer.closed-box': 'Closed box{alignment}',
   'answer.coils': '{count} coils',
   'answer.cone-mm-one-way-at-most': ', cone {toFixed} mm one way at most',
+  'answer.costs-less': 'costs {by} less',
+  'answer.costs-more': 'costs {by} more',
   'answer.count-four': 'Four',
   'answer.count-none': 'No',
   'answer.count-one': 'One',

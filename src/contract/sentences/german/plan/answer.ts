@@ -27,6 +27,8 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.closed-box': 'Geschlossenes Gehäuse{alignment}',
   'answer.coils': '{count} Spulen',
   'answer.cone-mm-one-way-at-most': ', Membran höchstens {toFixed} mm in eine Richtung',
+  'answer.costs-less': 'kostet {by} weniger',
+  'answer.costs-more': 'kostet {by} mehr',
   'answer.count-four': 'Vier',
   'answer.count-none': 'Kein',
   'answer.count-one': 'Ein',

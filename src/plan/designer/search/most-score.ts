@@ -3,11 +3,11 @@ import { present } from '../../../domain/present.ts'
 import { boxCurves, hearBox } from '../evaluate/box-response.ts'
 import { closedQ } from '../evaluate/driver-tables.ts'
 import { gainLimit2, heldLevel } from '../evaluate/held-level.ts'
-import { worstDelayS } from '../evaluate/listening.ts'
+import { boxDelays, worstDelayS } from '../evaluate/listening.ts'
 import { hearLoaded } from '../evaluate/loaded-response.ts'
 import { radiatorLoad } from '../evaluate/radiator-load.ts'
-import type { DesignProblem, Place } from '../search/design-problem.ts'
-import { scoreOf } from '../search/weigh-design.ts'
+import type { DesignProblem, Place } from './design-problem.ts'
+import { scoreOf } from './weigh-design.ts'
 
 interface Bound {
   readonly most: number
@@ -30,7 +30,7 @@ export function mostOf<Placed extends Place>(
   const bound = (outerM3: number): Bound => {
     gainLimit2(curves, programme, Infinity, limit2)
     const held = heldLevel(curves, programme, limit2, wish)
-    const delayS = goal.delayDbPerS === 0 ? 0 : worstDelayS(frequenciesHz, curves, 0)
+    const delayS = goal.delayDbPerS === 0 ? 0 : worstDelayS(boxDelays(frequenciesHz, curves), 0)
     const most = scoreOf(goal, { held, delayS, unevennessDb: 0 }, outerM3, -Infinity)
     return { most, leastOuterM3: outerM3 }
   }
