@@ -17,13 +17,19 @@ interface Noted {
   readonly digest: string
 }
 
+const MOST_AGAIN = 5
+
 async function noted(app: FastifyInstance, path: string, body: string): Promise<Noted> {
-  const reply = await app.inject({
-    method: 'POST',
-    url: `${path}?digits=full&basis=true`,
-    headers: { 'content-type': 'application/json', 'x-request-id': 'answers' },
-    payload: body
-  })
+  const asked = () =>
+    app.inject({
+      method: 'POST',
+      url: `${path}?digits=full&basis=true`,
+      headers: { 'content-type': 'application/json', 'x-request-id': 'answers' },
+      payload: body
+    })
+  // 503 tells of a busy machine, not of the code
+  let reply = await asked()
+  for (let again = 0; reply.statusCode === 503 && again < MOST_AGAIN; again++) reply = await asked()
   return {
     path,
     body,

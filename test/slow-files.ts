@@ -5,7 +5,7 @@ export const thorough: readonly string[] = [
   'test/deploy/search-job.test.ts',
   'test/contract-reads.test.ts',
   'test/contract-served.test.ts',
-  'test/defaults.test.ts',
+  'test/judged-answers.test.ts',
   'test/effects.test.ts',
   'test/fuzz.test.ts',
   'test/client.test.ts',

@@ -15,25 +15,22 @@ export interface Assumptions {
   readonly work: <Value extends Assumable>(given: Value | undefined, field: string, value: Value, rule: Rule) => Value
   /** Notes what stands in for an absent field, where nothing is to be chosen. */
   readonly note: (field: string, value: Assumable, rule: Rule) => void
-  /** The given value, or the default, which is then noted; for rooms whose values are no records yet. */
-  readonly or: <Value extends Assumable>(given: Value | undefined, field: string, value: Value, why: string) => Value
   readonly list: readonly Assumption[]
 }
 
-/** Every way to assume is one of `or`; the others only read where the value and its reason stand. */
-function assumptionsBy(list: readonly Assumption[], or: Assumptions['or']): Assumptions {
+/** Every way to assume is one of `work`; the others only read where the value stands. */
+function assumptionsBy(list: readonly Assumption[], work: Assumptions['work']): Assumptions {
   return {
     list,
-    or,
-    take: (given, field, record) => or(given, field, record.value, record.why),
-    work: (given, field, value, { why }) => or(given, field, value, why),
-    note: (field, value, { why }) => void or(undefined, field, value, why)
+    work,
+    take: (given, field, record) => work(given, field, record.value, record),
+    note: (field, value, rule) => void work(undefined, field, value, rule)
   }
 }
 
 export function assumptions(): Assumptions {
   const list: Assumption[] = []
-  return assumptionsBy(list, (given, field, value, why) => {
+  return assumptionsBy(list, (given, field, value, { why }) => {
     if (given !== undefined) return given
     list.push({ field, value, why })
     return value
@@ -42,4 +39,4 @@ export function assumptions(): Assumptions {
 
 /** The same list under other names: a room that knows one source does not know its place in the caller's list. */
 export const assumptionsUnder = (assumed: Assumptions, name: (field: string) => string): Assumptions =>
-  assumptionsBy(assumed.list, (given, field, value, why) => assumed.or(given, name(field), value, why))
+  assumptionsBy(assumed.list, (given, field, value, rule) => assumed.work(given, name(field), value, rule))

@@ -1,6 +1,7 @@
 /** A formula that stands behind figures, as one record: the function, its text, its symbols, where it holds, what it rests on. */
+
+import type { Basis } from '../contract/field/envelope.ts'
 import type { SourceId } from '../contract/sources/source.ts'
-import type { Basis } from './outcome.ts'
 
 /** The SI units of formulas, written one way; temperatures in °C, ratios in % and dB as the trade does. */
 export type FormulaUnit =

@@ -5,6 +5,7 @@ import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanHeadroom, PlanWhatIf } from '../contract/systems/plan-margins.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
+import type { PlanSummary } from '../contract/systems/plan-summary.ts'
 import type { PlanReading } from '../contract/systems/readings.ts'
 import type { PlanRemedy } from '../contract/systems/remedies.ts'
 import type { PlanHazard } from '../contract/systems/safety.ts'
@@ -17,7 +18,7 @@ import { planCautions } from './answer/plan-cautions.ts'
 import { planCover } from './answer/plan-cover.ts'
 import type { PlanParts } from './answer/plan-parts.ts'
 import { gainAbove, notAsAsked } from './answer/plan-promises.ts'
-import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
+import { planSummary } from './answer/plan-summary.ts'
 import { planBuild } from './bill/plan-build.ts'
 import { planGraph } from './electric/graph/plan-graph.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
@@ -39,12 +40,12 @@ import { planWork } from './plan-work.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
 import { type BoxBrief, boxBrief } from './request/box-brief.ts'
+import { planDefaults } from './request/defaults.ts'
 import { type Part, rememberingParts } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { leafletCautions } from './request/plan-leaflet.ts'
 import { ratingCautions } from './request/plan-ratings.ts'
 import { travelCautions } from './request/plan-travel.ts'
-import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
 import { supplyBrief } from './request/supply-brief.ts'
 import type { WorkOrder } from './steps/work-order.ts'
@@ -80,7 +81,7 @@ const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
 
 /** Defaults that only show once the parts are there: the air of a port, and the corner no dial goes below. */
 function inParts(brief: BoxBrief, { response, port }: PlanParts): readonly Assumption[] {
-  const { lowestCornerHz, airSpeedMPerS } = usual
+  const { lowestCornerHz, airSpeedMPerS } = planDefaults
   const aired = response.done && response.request.limits?.airSpeedMPerS !== undefined
   const atLeast =
     response.done &&

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { BoxRequest } from '../../src/contract/boxes/box-panels.ts'
 import type { Panel } from '../../src/contract/boxes/panel.ts'
 import { boxOverview } from '../../src/documents/box/box-overview.ts'
-import { drawBox, usualSheets } from '../../src/documents/box/draw-box.ts'
+import { drawBox } from '../../src/documents/box/draw-box.ts'
 import { drawingBook } from '../../src/documents/box/drawing-book.ts'
 import { drawingsPdf } from '../../src/documents/box/drawings-pdf.ts'
 import { responseCharts, roundUp } from '../../src/documents/charts/response-charts.ts'
@@ -12,6 +12,7 @@ import { metric } from '../../src/documents/draw/number-text.ts'
 import { panelDrawing, scaleFor } from '../../src/documents/panels/panel-drawing.ts'
 import { panelsDxf, sheetsDxf } from '../../src/documents/panels/panel-dxf.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
+import { usualSheets } from '../../src/domain/material/usual-sheets.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { type DxfEntity, readDxf } from '../support/dxf-reader.ts'
 import { inventedBox } from '../support/invented-box.ts'
@@ -64,7 +65,11 @@ const holed = {
 }
 
 describe('DXF, read back by another library', () => {
-  const sheets = nestPanels({ panels: holed.panels, sheets: usualSheets(holed), kerfM: 0.0032 }).result
+  const sheets = nestPanels({
+    panels: holed.panels,
+    sheets: usualSheets(holed.panels, () => 'full sheet'),
+    kerfM: 0.0032
+  }).result
   for (const [name, text, copies] of [
     ['panels', panelsDxf(holed.panels), (): number => 1],
     ['sheets', sheetsDxf(holed.panels, sheets), ({ quantity }: Panel): number => quantity]
@@ -350,7 +355,7 @@ describe('PDF', () => {
 describe('a board for a router', () => {
   it('bears on the sheet the marks of its own copy: plates on one side only, mirrored with the side or not', () => {
     const box = layOutBox(tenBoxes['sloped front over a slot'] as BoxRequest).result
-    const plan = nestPanels({ panels: box.panels, sheets: usualSheets(box) }).result
+    const plan = nestPanels({ panels: box.panels, sheets: usualSheets(box.panels, () => 'full sheet') }).result
     const drawn = readDxf(sheetsDxf(box.panels, plan))
     const length = ({ vertices: [a, b] = [] }: DxfEntity) =>
       Math.hypot((a?.x ?? 0) - (b?.x ?? 0), (a?.y ?? 0) - (b?.y ?? 0))

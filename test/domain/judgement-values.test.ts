@@ -374,7 +374,7 @@ const register: readonly (readonly [Table, Values])[] = [
       nominalVoltageV: 12,
       systemVoltageV: 14.4,
       order: 4,
-      turnOnFusesA: [1, 2, 3],
+      turnOnFusesA: [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30],
       turnOnFuseLoad: 0.75,
       toneRoom: Math.SQRT2,
       narrowestBand: 1.5

@@ -30,13 +30,13 @@ export const joins: readonly Fault[] = [
   [
     'screws through the front',
     'plan/bill/bill-box',
-    '2 * front.thicknessM - laminationRule',
-    '3 * front.thicknessM - laminationRule',
+    '2 * front.thicknessM - billDefaults.pointKeepsM',
+    '3 * front.thicknessM - billDefaults.pointKeepsM',
     bill
   ],
   ['fixings of one driver of two', 'plan/bill/bill-box', 'need: count * screwCount', 'need: screwCount', bill],
   ['gasket of one driver of two', 'plan/bill/bill-box', 'need: count * (Math.PI', 'need: (Math.PI', bill],
-  ['a square for a fillet', 'plan/bill/bill-box', 'sealantRule.legM ** 2) / 2', 'sealantRule.legM ** 2) / 1', bill],
+  ['a square for a fillet', 'plan/bill/bill-box', 'sealantLegM.value ** 2) / 2', 'sealantLegM.value ** 2) / 1', bill],
   ['no fuse on the picture', 'documents/wiring/conductors', 'amperes(fuse?.ratingA)', 'amperes(undefined)', picture],
   [
     'the way there for the way back',
@@ -69,7 +69,13 @@ export const joins: readonly Fault[] = [
     "see.through(['charger'])",
     readings
   ],
-  ['amperes for milliamperes', 'plan/readings/silent-readings', '1000 * PARKED_A', '100 * PARKED_A', readings],
+  [
+    'amperes for milliamperes',
+    'plan/readings/silent-readings',
+    '1000 * workDefaults.parkedA',
+    '100 * workDefaults.parkedA',
+    readings
+  ],
   ['dose of 5 dB', 'domain/cabin/exposure', 'EXCHANGE_DB = 3', 'EXCHANGE_DB = 5', /domain\/cabin/],
   ['peak as if it were the mean', 'domain/cabin/exposure', '10 * Math.log10(2) + c', 'c', /domain\/cabin/],
   [

@@ -45,7 +45,7 @@ export const planFaults: readonly Fault[] = [
     'gainPowerW: signal.gainPowerW,\n',
     joins
   ],
-  ['air of another day', 'plan/request/box-brief', '      cabin,\n      air\n', '      cabin\n', joins],
+  ['air of another day', 'plan/request/box-brief', '      cabin,\n      air,\n', '      cabin,\n', joins],
   [
     'loudspeaker wire not heard',
     'plan/enclosure/parts/plan-response',

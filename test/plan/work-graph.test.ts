@@ -33,9 +33,19 @@ function randomBox(seed: number): BuildFacts {
     covered: draw.pick([true, false]),
     heavy: draw.pick([true, false]),
     carriedKg: draw.whole(8, 60),
-    ...draw.pick([{}, { fixing: 'wood-screw' as const }, { fixing: 'machine-screw' as const }])
+    ...draw.pick([{}, { fixing: 'wood-screw' as const }, { fixing: 'machine-screw' as const }]),
+    ...draw.pick([{}, {}, { port: 'none' as const, radiators }])
   }
 }
+
+const radiators = {
+  count: 2,
+  face: 'sides',
+  addedKg: 0.16,
+  massKg: 0.34,
+  resonanceHz: 11.6,
+  travelM: 0.022
+} as const
 
 const fuse = {
   ratingA: 80,

@@ -135,7 +135,6 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'coil-impedance',
     'complete-driver-parameters',
     'driver',
-    'driver-parameters',
     'formulas',
     'given-driver-cautions',
     'series-resistance'
@@ -197,10 +196,10 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'scalars',
     'time-response'
   ],
-  'domain/enclosure/sizing': ['alignments', 'formulas', 'size-enclosure', 'sizing'],
+  'domain/enclosure/sizing': ['alignments', 'formulas', 'size-enclosure'],
   'domain/enclosure/tolerance': ['compute-tolerance'],
   'domain/filter': ['defaults', 'filter', 'filter-sections', 'filter-transfer'],
-  'domain/material': ['board-properties', 'boards'],
+  'domain/material': ['board-properties', 'boards', 'usual-sheets'],
   'domain/network': ['branch-flow', 'filtered-solver', 'network', 'solution', 'solver', 'state-space'],
   'domain/port': [
     'air-speed',
@@ -213,7 +212,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'port-length',
     'port-shape'
   ],
-  'domain/port/sizing': ['defaults', 'port-sizing', 'size-port'],
+  'domain/port/sizing': ['defaults', 'size-port'],
   'domain/sheet': ['formulas', 'nest-panels', 'quick-count'],
   'domain/signal': ['commissioning', 'defaults', 'formulas', 'set-up-signal', 'terminals-din-72552', 'turn-on'],
   plan: ['formulas', 'plan-system'],
@@ -228,9 +227,10 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'search-rejection',
     'search-request',
     'search-score',
-    'search-weights'
+    'search-weights',
+    'defaults'
   ],
-  'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if'],
+  'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if', 'defaults'],
   'plan/designer/evaluate': [
     'box-response',
     'crossing',
@@ -243,7 +243,15 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'plan/designer/region': ['driver-region'],
   'plan/designer/room': ['area-steps', 'box-facts', 'box-room', 'ports-of-area', 'stands-any'],
-  'plan/designer/search': ['design-problem', 'goals', 'most-score', 'remembered', 'search-boxes', 'weigh-design'],
+  'plan/designer/search': [
+    'design-problem',
+    'goals',
+    'most-score',
+    'remembered',
+    'search-boxes',
+    'weigh-design',
+    'defaults'
+  ],
   'plan/designer/shelf': ['found-so-far', 'search-designs'],
   'plan/electric': [
     'accessories',
@@ -255,10 +263,9 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plan-supply',
     'plan-trunk',
     'plan-voltage',
-    'plan-wires',
     'second-battery',
     'turn-on-way',
-    'wiring-practice'
+    'defaults'
   ],
   'plan/electric/graph': ['circuit-figures', 'plan-graph'],
   'plan/enclosure': [
@@ -296,17 +303,14 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'part',
     'plan-amplifier',
     'plan-conflicts',
-    'plan-crossover',
-    'plan-finish',
     'plan-imperial',
     'plan-leaflet',
     'plan-piston',
     'plan-ratings',
     'plan-travel',
-    'plan-usual',
-    'plan-workshop',
     'resolved-plan',
-    'supply-brief'
+    'supply-brief',
+    'defaults'
   ],
   'plan/safety': ['safety-case'],
   'plan/steps': ['vehicle-facts', 'work-nodes', 'work-order'],
@@ -319,9 +323,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'build-step',
     'commissioning',
     'first-start',
-    'hand-over',
     'restraint',
-    'workshop-practice'
+    'defaults'
   ],
-  'plan/ways-out': ['largest-driver', 'plan-ways-out']
+  'plan/ways-out': ['largest-driver', 'plan-ways-out', 'defaults']
 }

@@ -1,10 +1,10 @@
 /** A plan of our own for tests of pages: an invented driver in an invented boot. */
 
-import { usualSheets } from '../../src/documents/box/draw-box.ts'
 import type { PlanPaper } from '../../src/documents/plan/plan-paper.ts'
 import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { caution } from '../../src/domain/caution.ts'
+import { usualSheets } from '../../src/domain/material/usual-sheets.ts'
 import { englishLanguage } from '../../src/domain/say.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { placedCautions } from '../../src/plan/answer/step-cautions.ts'
@@ -38,7 +38,11 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     ],
     port: { kind: 'round', innerDiameterM: 0.104, outerDiameterM: 0.11, lengthM: 0.24 }
   }).result
-  const cutPlan = nestPanels({ panels: box.panels, sheets: usualSheets(box), kerfM: 0.0032 }).result
+  const cutPlan = nestPanels({
+    panels: box.panels,
+    sheets: usualSheets(box.panels, () => 'full sheet'),
+    kerfM: 0.0032
+  }).result
   const facts = buildFacts(box, {
     way: 'saw-and-router',
     sheetCount: cutPlan.total.sheetCount,

@@ -17,6 +17,7 @@ const MeasuredTransferBody = component(
     )
   }
 )
+export interface MeasuredTransfer extends Si<Static<typeof MeasuredTransferBody>> {}
 
 export const CabinBody = component(
   'Cabin',

@@ -66,3 +66,4 @@ export const BoxDrawings = component('BoxDrawings', 'A box with its drawings.', 
     description: 'Panels first, then cut sheets; or the steps of assembly in order; or templates, hole by hole'
   })
 })
+export interface BoxDrawings extends Si<Static<typeof BoxDrawings>> {}

@@ -11,6 +11,7 @@ const PlaceOnPanelBody = component('PlaceOnPanel', 'A centre on the outer face o
   uMm: quantity('mm', 'To the right of the lower left corner', { from: 0, to: 3000 }),
   vMm: quantity('mm', 'Above the lower left corner', { from: 0, to: 3000 })
 })
+export interface PlaceOnPanel extends Si<Static<typeof PlaceOnPanelBody>> {}
 export interface PanelPoint extends Si<Static<typeof PlaceOnPanelBody>> {}
 
 const RingBody = component('BaffleRing', 'A ring behind the cut-out that screws can bite into.', {
@@ -91,6 +92,7 @@ const RoundPortBody = component('RoundPort', 'Equal tubes.', {
   centres: Type.Optional(list('Centre of each tube; arranged evenly when absent', ref(PlaceOnPanelBody), 1, 8)),
   chamber
 })
+export interface RoundPort extends Si<Static<typeof RoundPortBody>> {}
 
 const SlotPortBody = component('SlotPort', 'A slot along the walls of the box.', {
   kind: Type.Literal('slot', { description: 'Slot' }),

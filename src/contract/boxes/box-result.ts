@@ -35,6 +35,7 @@ const DisplacedBody = component('Displaced', 'Air that each thing takes.', {
   otherL: quantity('L', 'Anything else given'),
   totalL: quantity('L', 'All of them')
 })
+export interface Displaced extends Si<Static<typeof DisplacedBody>> {}
 
 const VolumeRowBody = component('VolumeRow', 'One line of the subtraction.', {
   item: choice('What takes it', displacedItems),
@@ -42,6 +43,7 @@ const VolumeRowBody = component('VolumeRow', 'One line of the subtraction.', {
   known: choice('How the volume is known', ['given', 'computed', 'estimated']),
   how: Type.String({ description: 'How it was reached' })
 })
+export interface VolumeRow extends Si<Static<typeof VolumeRowBody>> {}
 
 const VolumeBody = component('VolumeBalance', 'From the outer envelope to the air that acts as the spring.', {
   externalL: quantity('L', 'Outer envelope'),
@@ -61,6 +63,7 @@ const ChamberBody = component('Chamber', 'One chamber of a box with an inner div
   displacedL: quantity('L', 'Taken by what stands in it'),
   netL: quantity('L', 'Air that acts as the spring')
 })
+export interface Chamber extends Si<Static<typeof ChamberBody>> {}
 
 const ClearanceBody = component('Clearance', 'A distance that was checked.', {
   between: Type.String({ description: 'What to what' }),
@@ -94,6 +97,7 @@ const PortBody = component('PortLayout', 'The port as built.', {
   ),
   pipeResonanceHz: quantity('Hz', 'First resonance of the port as a pipe')
 })
+export interface PortLayout extends Si<Static<typeof PortBody>> {}
 
 const FaceVibrationBody = component('FaceVibration', 'One face as a plate between the other panels.', {
   face: Type.String({ description: 'Which' }),
@@ -110,6 +114,7 @@ const FaceVibrationBody = component('FaceVibration', 'One face as a plate betwee
   largestBendingMm: Type.Optional(quantity('mm', 'Under the pressure of the box, between free and held edges')),
   displacedL: Type.Optional(quantity('L', 'Volume it moves by'))
 })
+export interface FaceVibration extends Si<Static<typeof FaceVibrationBody>> {}
 
 const VibrationBody = component('BoxVibration', 'How stiff the box is.', {
   wantedHz: quantity('Hz', '1.5 times the top of the band'),
@@ -119,12 +124,14 @@ const VibrationBody = component('BoxVibration', 'How stiff the box is.', {
   faces: Type.Array(ref(FaceVibrationBody), { description: 'Every face' }),
   movedSharePercent: Type.Optional(quantity('%', 'What all faces move over what the cones move'))
 })
+export interface BoxVibration extends Si<Static<typeof VibrationBody>> {}
 
 const StandingWaveBody = component('BoxStandingWave', 'Lowest standing wave along one inside size.', {
   along: choice('Which size', ['width', 'height', 'depth']),
   insideMm: quantity('mm', 'Inside'),
   frequencyHz: quantity('Hz', 'c/(2L)')
 })
+export interface StandingWave extends Si<Static<typeof StandingWaveBody>> {}
 
 const SpareBody = component('BoxSpare', 'One outer size against its limit.', {
   axis: choice('Which size', ['width', 'height', 'depth']),
@@ -132,6 +139,7 @@ const SpareBody = component('BoxSpare', 'One outer size against its limit.', {
   limitMm: quantity('mm', 'Limit, less what a leaning seat takes at the lid'),
   spareMm: quantity('mm', 'What is left; negative when it does not fit')
 })
+export interface Spare extends Si<Static<typeof SpareBody>> {}
 
 const OpeningFitBody = component(
   'BoxThroughOpening',
@@ -142,6 +150,7 @@ const OpeningFitBody = component(
     tilted: Type.Boolean({ description: 'Whether it has to be tilted' })
   }
 )
+export interface OpeningFit extends Si<Static<typeof OpeningFitBody>> {}
 
 const FloorPlaceBody = component('BoxPlace', 'Where the box stands on the floor of the boot.', {
   xMm: quantity('mm', 'From the left'),
@@ -154,6 +163,7 @@ const FitBody = component('BoxFit', 'The box in its place.', {
   place: Type.Optional(ref(FloorPlaceBody)),
   clearOfKeepOuts: Type.Optional(Type.Boolean({ description: 'Whether there is a place clear of every block' }))
 })
+export interface BoxFit extends Si<Static<typeof FitBody>> {}
 
 const AssemblyStepBody = component('AssemblyStep', 'What is moved into its place at once.', {
   parts: Type.Array(Type.String(), {

@@ -69,12 +69,14 @@ const PanelEdgeBody = component('PanelEdge', 'An edge that is not simply sawn sq
     )
   )
 })
+export interface PanelEdge extends Si<Static<typeof PanelEdgeBody>> {}
 
 const PanelPlaceBody = component('PanelPlace', 'Where the frame of a part lies in the box.', {
   origin: ref(Point3Body),
   uAxis: ref(DirectionBody),
   vAxis: ref(DirectionBody)
 })
+export interface PanelPlace extends Si<Static<typeof PanelPlaceBody>> {}
 
 const PanelMarkBody = component(
   'PanelMark',

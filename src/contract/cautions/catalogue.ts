@@ -28,3 +28,5 @@ export const cautionCatalogue = {
   ...workshopCautions
 } as const satisfies CautionCatalogue
 export type CautionCode = keyof typeof cautionCatalogue
+/** In the order of the catalogue. */
+export const cautionCodes = Object.keys(cautionCatalogue) as readonly CautionCode[]

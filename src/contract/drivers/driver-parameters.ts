@@ -40,12 +40,17 @@ export const DriverSheet = component(
 )
 export interface DriverSheet extends Si<Static<typeof DriverSheet>> {}
 
-const SheetCoils = component('SheetCoils', 'The voice coils of the driver and the connection the sheet speaks of.', {
-  count: Type.Unsafe<1 | 2 | 4>({ type: 'integer', enum: [1, 2, 4], description: 'Voice coils of the driver' }),
-  statedFor: Type.Optional(choice('Connection that Bl, Q and Le of the sheet belong to', coilConnections)),
-  resistanceStatedFor: Type.Optional(choice('Connection that Re of the sheet belongs to', coilConnections)),
-  wanted: Type.Optional(choice('Connection the answer is for', coilConnections))
-})
+export const SheetCoils = component(
+  'SheetCoils',
+  'The voice coils of the driver and the connection the sheet speaks of.',
+  {
+    count: Type.Unsafe<1 | 2 | 4>({ type: 'integer', enum: [1, 2, 4], description: 'Voice coils of the driver' }),
+    statedFor: Type.Optional(choice('Connection that Bl, Q and Le of the sheet belong to', coilConnections)),
+    resistanceStatedFor: Type.Optional(choice('Connection that Re of the sheet belongs to', coilConnections)),
+    wanted: Type.Optional(choice('Connection the answer is for', coilConnections))
+  }
+)
+export interface SheetCoils extends Si<Static<typeof SheetCoils>> {}
 export const DriverParametersRequest = component(
   'DriverParametersRequest',
   'A data sheet to be completed and checked.',
@@ -55,6 +60,7 @@ export const DriverParametersRequest = component(
     air: Type.Optional(ref(AirBody))
   }
 )
+export interface DriverParametersRequest extends Si<Static<typeof DriverParametersRequest>> {}
 export const CompletedDriver = component(
   'CompletedDriver',
   'The full small-signal set in the wanted coil connection.',

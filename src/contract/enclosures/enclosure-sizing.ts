@@ -5,7 +5,7 @@ import { DriverBody } from '../drivers/driver.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { sources } from '../sources/source.ts'
+import { sourceIds } from '../sources/source.ts'
 import { DriversBody } from './enclosure.ts'
 import { alignmentIds, liningAmounts, sizedKinds } from './words.ts'
 
@@ -30,6 +30,7 @@ const CandidateResponseSchema = component(
     levels: list('Levels at standard bass frequencies', ref(Level), 0, 16)
   }
 )
+export interface CandidateResponse extends Si<Static<typeof CandidateResponseSchema>> {}
 
 const Radiators = component('SizedPassiveRadiators', 'Passive radiators that give the tuning.', {
   count: Type.Integer({ description: 'Units' }),
@@ -40,6 +41,7 @@ const Radiators = component('SizedPassiveRadiators', 'Passive radiators that giv
   delta: quantity('1', 'Compliance of all radiators over that of the box'),
   excursionMm: Type.Optional(quantity('mm', 'One way, to move twice what the drivers sweep at Xmax'))
 })
+export interface RadiatorCandidate extends Si<Static<typeof Radiators>> {}
 
 const Opinion = component('SecondOpinion', 'A quick approximation beside the exact solution.', {
   method: Type.String({ description: 'Where it comes from' }),
@@ -75,14 +77,16 @@ const Candidate = component('EnclosureCandidate', 'One enclosure for the driver.
   passiveRadiators: Type.Optional(ref(Radiators)),
   secondOpinion: Type.Optional(ref(Opinion)),
   space: ref(SpaceCost),
-  source: choice('Source of the alignment', Object.keys(sources) as readonly (keyof typeof sources)[])
+  source: choice('Source of the alignment', sourceIds)
 })
+export interface EnclosureCandidate extends Si<Static<typeof Candidate>> {}
 
-const Unsuited = component('UnsuitedAlignment', 'An alignment that has no member for the driver.', {
+export const Unsuited = component('UnsuitedAlignment', 'An alignment that has no member for the driver.', {
   kind: kindOf,
   alignment: Type.Optional(alignmentOf),
   why: Type.String({ description: 'The reason with its figures' })
 })
+export interface Unsuited extends Si<Static<typeof Unsuited>> {}
 
 const BoxedDrivers = component('BoxedDrivers', 'The drivers as the alignments see them.', {
   count: Type.Integer({ description: 'Drivers' }),

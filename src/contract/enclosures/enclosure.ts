@@ -60,6 +60,7 @@ const CustomChamberBody = component('CustomChamber', 'A chamber, which is a node
   ...air,
   lossHz
 })
+export interface CustomChamberRequest extends Si<Static<typeof CustomChamberBody>> {}
 
 const CustomPortBody = component('CustomPort', 'Equal ports between two places.', {
   name,
@@ -81,6 +82,7 @@ const CustomLeakBody = component('CustomLeak', 'A resistance between two places.
   to: place('Other end'),
   resistancePaSPerM3: quantity('Pa·s/m³', 'Acoustic resistance', { from: 1e-3, to: 1e15 })
 })
+export interface CustomLeakRequest extends Si<Static<typeof CustomLeakBody>> {}
 
 const CustomDriversBody = component('CustomDriverGroup', 'Equal drivers that share both sides.', {
   name,
@@ -90,6 +92,7 @@ const CustomDriversBody = component('CustomDriverGroup', 'Equal drivers that sha
   inSeries: Type.Optional(count('Drivers in each string; the strings lie in parallel', 1, 64)),
   inverted: Type.Optional(Type.Boolean({ description: 'Wired against the others' }))
 })
+export interface CustomDriverRequest extends Si<Static<typeof CustomDriversBody>> {}
 
 const connection = (description: string) => Type.Optional(choice(description, ['parallel', 'series']))
 

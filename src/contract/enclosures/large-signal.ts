@@ -38,6 +38,7 @@ const DrivePeaksBody = component('DrivePeaks', 'The worst of the programme at th
   currentA: quantity('A', 'Current into the drivers, RMS'),
   currentHz: quantity('Hz', 'Where')
 })
+export interface DrivePeaks extends Si<Static<typeof DrivePeaksBody>> {}
 
 const ProgrammeLimitBody = component('ProgrammeLimit', 'How far the drive can go before the first limit is reached.', {
   voltageV: quantity('V', 'Largest source voltage before the filters at which no frequency passes a limit, RMS'),
@@ -45,12 +46,14 @@ const ProgrammeLimitBody = component('ProgrammeLimit', 'How far the drive can go
   limit,
   atHz: quantity('Hz', 'Where that limit is reached')
 })
+export interface ProgrammeLimit extends Si<Static<typeof ProgrammeLimitBody>> {}
 
 const LimitSegmentBody = component('LimitSegment', 'A stretch of the frequencies over which one limit governs.', {
   limit,
   fromHz: quantity('Hz', 'First frequency'),
   toHz: quantity('Hz', 'Last frequency')
 })
+export interface LimitSegment extends Si<Static<typeof LimitSegmentBody>> {}
 
 const WarmingBody = component('WarmingMoment', 'The coil some time after switching on.', {
   timeS: quantity('s', 'Time at the given drive'),
@@ -75,6 +78,7 @@ const HeatingResultBody = component(
     warming: Type.Optional(list('With a time constant: the way there', ref(WarmingBody), 1, 16))
   }
 )
+export interface CoilHeating extends Si<Static<typeof HeatingResultBody>> {}
 
 const HighPassBody = component('HighPassProtection', 'A Butterworth high-pass that holds the cone.', {
   order: count('Order', 2, 4),
@@ -93,6 +97,7 @@ const ProtectionBody = component(
     highPass: list('If needed: one for each order that can hold the cone', ref(HighPassBody), 0, 3)
   }
 )
+export interface Protection extends Si<Static<typeof ProtectionBody>> {}
 
 export const LargeSignalBody = component('LargeSignal', 'The system at work.', {
   atDrive: ref(DrivePeaksBody),

@@ -21,6 +21,7 @@ const HeatingBody = component(
     metal: Type.Optional(choice('What the coil is wound of', ['copper', 'aluminium']))
   }
 )
+export interface HeatingRequest extends Si<Static<typeof HeatingBody>> {}
 
 export const LimitsBody = component(
   'Limits',

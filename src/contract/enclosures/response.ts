@@ -52,6 +52,7 @@ const PortLengthsBody = component(
     bothFreeMm: quantity('mm', 'Both ends free')
   }
 )
+export interface PortLengths extends Si<Static<typeof PortLengthsBody>> {}
 
 const ScalarsBody = component('ResponseScalars', 'Figures of a response, refined between the frequencies asked for.', {
   voltageV: quantity('V', 'Source voltage, RMS'),
@@ -96,6 +97,7 @@ export const PartCurveBody = component('PartCurve', 'A named part of the enclosu
   airSpeedMPerS: someCurve('m/s', 'Ports: air speed, peak'),
   excursionMm: someCurve('mm', 'Drivers and passive radiators: excursion of one, one way, peak')
 })
+export interface PartCurve extends Si<Static<typeof PartCurveBody>> {}
 
 export const ResponseResultBody = component('EnclosureResponse', 'The response of one enclosure.', {
   curves: ref(CurvesBody),
@@ -105,3 +107,4 @@ export const ResponseResultBody = component('EnclosureResponse', 'The response o
   timeResponse: Type.Optional(ref(TimeResponseBody)),
   parts: Type.Optional(list('Custom enclosures and isobaric pairs: every named part', ref(PartCurveBody), 1, 64))
 })
+export interface Response extends Si<Static<typeof ResponseResultBody>> {}

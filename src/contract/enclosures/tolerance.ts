@@ -45,7 +45,9 @@ const BandBody = component('ToleranceBand', 'Each value is that percentile of al
   percent: quantity('%', 'Percentile'),
   ...curves
 })
+export interface ToleranceBand extends Si<Static<typeof BandBody>> {}
 export const NominalBody = component('NominalCurves', 'The curves with every part as printed.', curves)
+export interface SampleCurves extends Si<Static<typeof NominalBody>> {}
 
 const FrequencySpreadBody = component('FrequencySpread', 'How a frequency scatters.', {
   nominalHz: quantity('Hz', 'With every part as printed'),
@@ -96,6 +98,7 @@ const FiguresBody = component(
     minimumImpedance: Type.Optional(ref(ResistanceSpreadBody, 'Lowest impedance over the frequencies'))
   }
 )
+export interface ToleranceFigures extends Si<Static<typeof FiguresBody>> {}
 
 const SensitivityBody = component('Sensitivity', 'What one parameter does to one figure, all others as printed.', {
   figure: choice('The figure', figureNames),
@@ -105,6 +108,7 @@ const SensitivityBody = component('Sensitivity', 'What one parameter does to one
   effectPercent: quantity('%', 'Change of the figure for one standard deviation of the parameter'),
   sharePercent: quantity('%', 'Part of the variance of the figure, to first order')
 })
+export interface Sensitivity extends Si<Static<typeof SensitivityBody>> {}
 
 export const ToleranceResultBody = component('EnclosureTolerance', 'The spread of a response over its tolerances.', {
   seed: quantity('1', 'Seed of the random numbers: the same request with it gives the same answer'),

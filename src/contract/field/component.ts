@@ -1,7 +1,9 @@
 /** Schemas with a name in the contract: each is written once and referred to everywhere else. */
 import Type, { type Static, type TObject, type TProperties, type TSchema, type TUnsafe } from 'typebox'
 
-export interface JsonSchema {
+/** What a schema may hold, read without its library; what the library makes is one as it is. */
+export interface JsonSchema extends TSchema {
+  readonly '~unsafe'?: unknown
   readonly $id?: string
   readonly $ref?: string
   readonly type?: string
@@ -64,7 +66,7 @@ function register(name: string, schema: TSchema): void {
 }
 
 function idOf(schema: TSchema): string {
-  const { $id } = schema as JsonSchema
+  const { $id }: JsonSchema = schema
   if ($id === undefined) throw new TypeError('only a named component can be referred to')
   return $id
 }
@@ -85,7 +87,7 @@ export function resolve(schema: JsonSchema): JsonSchema {
   if (target === undefined) return schema
   const found = components.get(target.replace(/#$/, ''))
   if (found === undefined) throw new TypeError(`no component ${target}`)
-  return found as JsonSchema
+  return found
 }
 
 /** Every reading of a schema: itself, or the branches of its union. */

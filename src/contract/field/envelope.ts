@@ -1,12 +1,13 @@
 /** What surrounds every result: cautions, assumed defaults, sources, and on request the basis of each figure. */
-import Type, { type TSchema } from 'typebox'
-import { cautionCatalogue } from '../cautions/catalogue.ts'
-import { sources } from '../sources/source.ts'
+import Type, { type Static, type TSchema } from 'typebox'
+import { cautionCodes } from '../cautions/catalogue.ts'
+import { sourceIds } from '../sources/source.ts'
 import { component, ref } from './component.ts'
 import { choice } from './quantities.ts'
+import type { Si } from './wire-units.ts'
 
 export const CautionBody = component('Caution', 'A doubt or danger, said beside the result.', {
-  code: choice('Code of the caution; /v1/cautions documents each', Object.keys(cautionCatalogue)),
+  code: choice('Code of the caution; /v1/cautions documents each', cautionCodes),
   level: choice('`note`: know this. `care`: change or watch it. `stop`: do not build or switch this on.', [
     'note',
     'care',
@@ -50,9 +51,10 @@ const BasisBody = component(
     inputs: Type.Array(ref(BasisInputBody), { description: 'The values the formula was fed with' }),
     value: Type.Number({ description: 'What the formula gives, in `unit`' }),
     unit: Type.String({ description: 'SI unit of the value' }),
-    source: choice('Id of the source', Object.keys(sources))
+    source: choice('Id of the source', sourceIds)
   }
 )
+export interface Basis extends Si<Static<typeof BasisBody>> {}
 
 export const CalculationBody = component('Calculation', 'What an answer is cited by; on paper too.', {
   version: Type.String({ description: 'Version of the service; /v1/changes says which figures each version moved' }),
@@ -68,7 +70,7 @@ export function answerOf<Result extends TSchema>(name: string, result: Result) {
     result: ref(result),
     cautions: Type.Array(ref(CautionBody), { description: 'Doubts and dangers, the gravest first' }),
     assumed: Type.Array(ref(AssumedBody), { description: 'Every default that was used' }),
-    sources: Type.Array(choice('Id of a source', Object.keys(sources)), {
+    sources: Type.Array(choice('Id of a source', sourceIds), {
       description: 'See /v1/reference/sources'
     }),
     basis: Type.Optional(Type.Array(ref(BasisBody), { description: 'With `?basis=true`' })),

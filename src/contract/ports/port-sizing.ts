@@ -21,6 +21,7 @@ const Demand = component('PortDemand', 'The air the ports carry at full drive an
   ),
   ruleAreaCm2: Type.Optional(quantity('cm²', 'Second opinion: 0.8·fB·VD, for 5 % of the speed of sound at Xmax'))
 })
+export interface PortDemand extends Si<Static<typeof Demand>> {}
 
 const OtherEnds = component('PortOtherEnds', 'The same port by the other way of counting its ends.', {
   model: choice('The other way', endModels),
@@ -56,6 +57,7 @@ const Design = component('PortDesign', 'One port, or several equal ones.', {
   fits: Type.Boolean({ description: 'Nothing is against it' }),
   why: Type.Array(Type.String(), { description: 'Reasons with figures, those against first' })
 })
+export interface PortDesign extends Si<Static<typeof Design>> {}
 
 const WayOut = component('PortWayOut', 'A change with which a port would fit.', {
   change: choice('What to change', wayOutChanges),
@@ -70,6 +72,7 @@ const WayOut = component('PortWayOut', 'A change with which a port would fit.', 
   radiatorAreaCm2: Type.Optional(quantity('cm²', 'Area of all passive radiators')),
   radiatorMassG: Type.Optional(quantity('g', 'Moving mass of all of them, very soft suspension'))
 })
+export interface PortWayOut extends Si<Static<typeof WayOut>> {}
 
 export const PortSizingResultBody = component(
   'PortSizingResult',

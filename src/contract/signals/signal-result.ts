@@ -2,7 +2,7 @@
 
 import Type, { type Static } from 'typebox'
 import { gainTargetFields, meterFields } from '../amplifiers/gain.ts'
-import { cautionCatalogue } from '../cautions/catalogue.ts'
+import { cautionCodes } from '../cautions/catalogue.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
@@ -15,8 +15,9 @@ const Stage = component('SignalStage', 'One place on the way of the signal.', {
   stage: text('The place'),
   levelV: quantity('V', 'RMS at full level')
 })
+export interface SignalStage extends Si<Static<typeof Stage>> {}
 
-const InputLevel = component('SignalInputLevel', "What reaches the amplifier's input.", {
+export const InputLevel = component('SignalInputLevel', "What reaches the amplifier's input.", {
   connection: choice('How the source is connected', [
     'line',
     'speaker-level-input',
@@ -31,6 +32,7 @@ const InputLevel = component('SignalInputLevel', "What reaches the amplifier's i
   loadingDb: Type.Optional(quantity('dB', 'Loss into the inputs')),
   converterDb: Type.Optional(quantity('dB', 'What the line-output converter takes away'))
 })
+export interface InputLevel extends Si<Static<typeof InputLevel>> {}
 
 const Gain = component('GainSetting', 'What the meter shall read.', {
   ...gainTargetFields,
@@ -42,21 +44,24 @@ const Gain = component('GainSetting', 'What the meter shall read.', {
   voltageGainDb: Type.Optional(quantity('dB', 'Voltage gain from the input to the target'))
 })
 
-const Corner = component('FilterCornerSet', 'A corner of the band and its reason.', {
+export const Corner = component('FilterCornerSet', 'A corner of the band and its reason.', {
   cornerHz: quantity('Hz', 'Corner frequency'),
   order: Type.Integer({ description: 'Order, 6 dB an octave each' }),
   why: text('Why this corner')
 })
+export interface Corner extends Si<Static<typeof Corner>> {}
 
 const Filters = component('SignalFiltersSet', 'The band of the subwoofer.', {
   lowPass: ref(Corner),
   highPass: Type.Optional(ref(Corner, 'Protective high-pass; absent when nothing says where it belongs'))
 })
+export interface Crossover extends Si<Static<typeof Filters>> {}
 
-const RelayTerminal = component('RelayTerminal', 'One terminal of the relay.', {
+export const RelayTerminal = component('RelayTerminal', 'One terminal of the relay.', {
   terminal: choice('Terminal number of DIN 72552', ['30', '85', '86', '87']),
   to: text('Where it goes')
 })
+export interface RelayTerminal extends Si<Static<typeof RelayTerminal>> {}
 
 const Relay = component('TurnOnRelay', 'The relay that turns the amplifiers on.', {
   coilCurrentA: quantity('A', 'Current of the coil'),
@@ -64,24 +69,22 @@ const Relay = component('TurnOnRelay', 'The relay that turns the amplifiers on.'
   terminals: Type.Array(ref(RelayTerminal), { description: 'How it is wired' })
 })
 
-const TurnOn = component('TurnOn', 'How the amplifiers are turned on.', {
+export const TurnOn = component('TurnOn', 'How the amplifiers are turned on.', {
   method: choice('The way', ['remote-line', 'relay', 'signal-sensing', 'accessory-relay']),
   why: text('Why this way'),
   loadA: quantity('A', 'Turn-on current of all inputs'),
   limitA: Type.Optional(quantity('A', 'What the switched output may deliver')),
   relay: Type.Optional(ref(Relay))
 })
+export interface TurnOn extends Si<Static<typeof TurnOn>> {}
 
 const CommissioningStepBody = component('SignalStep', 'One step of the first switching-on.', {
   id: choice('Which step', signalStepIds),
   text: text('What to do'),
   passIf: text('What must be seen before the next step'),
-  cautions: Type.Array(
-    choice('Code of a caution', Object.keys(cautionCatalogue) as (keyof typeof cautionCatalogue)[]),
-    {
-      description: 'What to mind; /v1/cautions documents each'
-    }
-  )
+  cautions: Type.Array(choice('Code of a caution', cautionCodes), {
+    description: 'What to mind; /v1/cautions documents each'
+  })
 })
 export interface SignalStep extends Si<Static<typeof CommissioningStepBody>> {
   /** The sentences behind the texts, for another language. */

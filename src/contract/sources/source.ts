@@ -14,3 +14,5 @@ export const sources = {
   ...workshopSources
 } as const satisfies SourceList
 export type SourceId = keyof typeof sources
+/** In the order of the catalogue. */
+export const sourceIds = Object.keys(sources) as readonly SourceId[]

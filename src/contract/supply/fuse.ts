@@ -97,13 +97,14 @@ export const BatterySource = component(
 )
 export interface BatterySource extends Si<Static<typeof BatterySource>> {}
 
-const Placement = component('FusePlacement', 'Where the fuse sits.', {
+export const Placement = component('FusePlacement', 'Where the fuse sits.', {
   idealMm: quantity('mm', 'Aim: conductor between source and fuse'),
   usualMm: quantity('mm', 'Usual limit in cars'),
   sheathedMm: quantity('mm', 'Limit when that piece lies in a conduit all the way'),
   bothEnds: Type.Boolean({ description: 'A fuse at each end: the cable links two sources' }),
   text: Type.String({ description: 'In words' })
 })
+export interface Placement extends Si<Static<typeof Placement>> {}
 
 export const ChosenFuse = component('ChosenFuse', 'A fuse-link of a standard family.', {
   ratingA: quantity('A', 'Rated current'),

@@ -54,6 +54,7 @@ export const SpeakerCableResult = component('SpeakerCable', 'A loudspeaker cable
 export interface SpeakerCable extends Si<Static<typeof SpeakerCableResult>> {}
 
 const Candidate = component('SpeakerCableCandidate', 'A size that was considered.', rowFields)
+export interface SpeakerCableCandidate extends Si<Static<typeof Candidate>> {}
 
 export const speakerCableCandidates = Type.Array(ref(Candidate), {
   description: 'Every size considered, thin to thick, each with the limit it breaks'

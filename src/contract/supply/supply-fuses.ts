@@ -53,6 +53,7 @@ const FuseTimeBand = component('FuseTimeBand', 'Operating times at an overcurren
   minimumS: Type.Optional(quantity('s', 'Opens no sooner; absent where not given')),
   maximumS: Type.Optional(quantity('s', 'Opens no later; absent where it may never open'))
 })
+export interface TimeBand extends Si<Static<typeof FuseTimeBand>> {}
 export interface TimePoint extends Si<Static<typeof FuseTimeBand>> {}
 
 const FuseSelectivity = component('FuseSelectivity', 'This fuse over a branch fuse.', {

@@ -48,6 +48,7 @@ export const LimitsBody = component('DesignLimits', 'What a design must keep; wh
   ),
   airSpeedMPerS: Type.Optional(quantity('m/s', 'Most peak air speed in the port', { above: 0, to: 200 }))
 })
+export interface DesignLimits extends Si<Static<typeof LimitsBody>> {}
 
 const PortWish = component('SearchPort', 'How ports are sized, as in a plan.', {
   shape: Type.Optional(choice('Shape of the port; both are tried when absent', portShapes)),

@@ -68,6 +68,7 @@ export const ReadingBody = component('LimitReading', 'A figure beside its limit.
   unit: Type.String({ description: 'Unit of both; `1` for a pure number or a price', maxLength: 10 }),
   left: quantity('1', 'What is left up to the limit, in `unit`')
 })
+export interface LimitReading extends Si<Static<typeof ReadingBody>> {}
 
 export const RejectedBody = component('RejectedDesign', 'A system that was dropped, and why.', {
   ...systemFields,

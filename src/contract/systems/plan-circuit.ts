@@ -15,19 +15,21 @@ const runFields = {
   endFuse: Type.Optional(ref(ChosenFuse, 'Of each cable at its far end, where a second battery feeds that too'))
 }
 const Lead = component('PlanLead', 'A cable with its way back and its fuse.', runFields)
+export interface PowerRun extends Si<Static<typeof Lead>> {}
 const Trunk = component('PlanTrunk', 'From the battery to the amplifier, or to the distribution block.', runFields)
 const Branch = component('PlanBranch', 'From the distribution block to one amplifier.', {
   amplifier: Type.String({ description: 'Amplifier it feeds' }),
   ...runFields
 })
 
-const SpeakerWire = component('PlanSpeakerWire', 'Two-core loudspeaker wire of one size.', {
+export const SpeakerWire = component('PlanSpeakerWire', 'Two-core loudspeaker wire of one size.', {
   designation: Type.String({ description: 'Size with its series' }),
   areaMm2: quantity('mm²', 'Conductor section'),
   lengthM: quantity('m', 'Length of one'),
   count: Type.Integer({ description: 'How many of them' }),
   currentA: quantity('A', 'Full sine in one of them, RMS')
 })
+export interface SpeakerWire extends Si<Static<typeof SpeakerWire>> {}
 
 const SignalLead = component('PlanSignalLead', 'From the source to the amplifier.', {
   kind: choice('`screened` for a line level; `twisted-pair` for a loudspeaker level, without a screen', [
@@ -41,11 +43,16 @@ const SignalLead = component('PlanSignalLead', 'From the source to the amplifier
   turnOnLengthM: quantity('m', 'Turn-on wire to the amplifier or its relay; 0 where the amplifier senses its signal')
 })
 
-const Charger = component('PlanCharger', 'Raises the voltage of the first battery for a second one of another kind.', {
-  ratedA: quantity('A', 'Output'),
-  inputA: quantity('A', 'What it draws for that'),
-  lead: ref(Lead, 'To the block; its fuse sits at the block, where the battery feeds it')
-})
+export const Charger = component(
+  'PlanCharger',
+  'Raises the voltage of the first battery for a second one of another kind.',
+  {
+    ratedA: quantity('A', 'Output'),
+    inputA: quantity('A', 'What it draws for that'),
+    lead: ref(Lead, 'To the block; its fuse sits at the block, where the battery feeds it')
+  }
+)
+export interface Charger extends Si<Static<typeof Charger>> {}
 const SecondBattery = component('PlanSecondBattery', 'The second battery, beside the block.', {
   name: Type.String({ description: 'Capacity and kind' }),
   link: choice('What ties it to the first: `relay` closes while the engine runs; `charger`; `joined` for good', [

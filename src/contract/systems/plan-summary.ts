@@ -38,7 +38,7 @@ const Reason = component('PlanReason', 'Why a plan is not ready.', {
   detail: Type.String({ description: 'The same for people' })
 })
 
-export const planVerdicts = ['ready', 'take-care', 'incomplete', 'stop'] as const
+const planVerdicts = ['ready', 'take-care', 'incomplete', 'stop'] as const
 
 export const PlanSummaryBody = component('PlanSummary', 'The plan in a few lines.', {
   verdict: choice(
@@ -49,3 +49,4 @@ export const PlanSummaryBody = component('PlanSummary', 'The plan in a few lines
   lines: Type.Array(Type.String(), { description: 'What will be built, a sentence a part' }),
   figures: ref(Figures)
 })
+export interface PlanSummary extends Si<Static<typeof PlanSummaryBody>> {}

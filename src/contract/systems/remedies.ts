@@ -1,6 +1,6 @@
 /** What would mend a failed electrical limit: a patch on the request, and what planning again with it gives. */
 import Type, { type Static } from 'typebox'
-import { cautionCatalogue } from '../cautions/catalogue.ts'
+import { cautionCodes } from '../cautions/catalogue.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
@@ -70,7 +70,7 @@ export const PlanRemedyBody = component(
     id: choice('Which change', remedyIds),
     cost: choice('What it costs, the least first', remedyCosts),
     text: Type.String({ description: 'What to do and what it brings' }),
-    cures: Type.Array(choice('Code', Object.keys(cautionCatalogue) as (keyof typeof cautionCatalogue)[]), {
+    cures: Type.Array(choice('Code', cautionCodes), {
       description: 'Cautions that are gone with it, or no longer as grave'
     }),
     before: ref(Brings),

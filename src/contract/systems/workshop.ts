@@ -73,6 +73,7 @@ const WorkDayBody = component('WorkDay', 'What one pair of hands does on one day
   steps: texts('Ids of the steps begun on it, in this order; what cures goes on through the night'),
   minutes: quantity('min', 'Hands at work')
 })
+export interface WorkDay extends Si<Static<typeof WorkDayBody>> {}
 
 const BuildWayBody = component('BuildWay', 'One way to work the boards, beside the others.', {
   way: choice('Way', workWays),

@@ -5,7 +5,7 @@ import { boardBody } from '../../domain/box/solids/bodies.ts'
 import { boardFrame } from '../../domain/box/solids/solids.ts'
 import { told } from '../../domain/say.ts'
 import { type Convex, dot, plus, type Vector3, vector } from '../../numeric/geometry/convex-distance.ts'
-import type { Point2 } from '../../numeric/geometry/polygon.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { figure, type Reader } from '../draw/number-text.ts'
 import { panelName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
@@ -134,10 +134,7 @@ const GAP_M = 0.015
 function arrow(pieces: readonly Convex[], towards: Vector3, onPaper: OnPaper): string {
   const middle = pieces.reduce((sum, piece) => plus(sum, piece.middle, 1 / pieces.length), vector(0, 0, 0))
   const behind = extent(pieces, turned(towards)) + dot(middle, towards)
-  const [from, to] = [behind + GAP_M + ARROW_M, behind + GAP_M].map(by => onPaper(plus(middle, towards, -by))) as [
-    Point2,
-    Point2
-  ]
+  const [from, to] = mapped([behind + GAP_M + ARROW_M, behind + GAP_M], by => onPaper(plus(middle, towards, -by)))
   const length = Math.hypot(to.x - from.x, to.y - from.y)
   if (length < 1) return ''
   const [dx, dy] = [(to.x - from.x) / length, (to.y - from.y) / length]

@@ -67,12 +67,12 @@ export function boardShape(panel: Panel, { towards }: Eye, onPaper: OnPaper, loo
   const { place, thicknessM } = panel
   if (place === undefined) return ''
   const frame = boardFrame(place)
-  const faces: readonly Face[] = [
+  const faces: readonly [Face, Face] = [
     { outline: notchedFace(panel, 'outer'), depthM: 0 },
     { outline: notchedFace(panel, 'inner'), depthM: thicknessM }
   ]
   const looksOut = dot(frame.outwards, towards) > 0
-  const [near, far] = (looksOut ? faces : faces.toReversed()) as [Face, Face]
+  const [near, far] = looksOut ? faces : [faces[1], faces[0]]
   const drawn = ({ depthM }: Face, polygon: Polygon) => polygon.map(point => onPaper(frame.at(point, depthM)))
   const holes = panel.cutOuts
     .filter(cut => cut.rebateDepthM === undefined && !isNotch(panel, cut))
@@ -85,8 +85,11 @@ export function boardShape(panel: Panel, { towards }: Eye, onPaper: OnPaper, loo
   ].join('')
 }
 
-function edgeQuads(frame: BoardFrame, faces: readonly Face[], towards: Vector3): readonly (readonly Vector3[])[] {
-  const [outer, inner] = faces as [Face, Face]
+function edgeQuads(
+  frame: BoardFrame,
+  [outer, inner]: readonly [Face, Face],
+  towards: Vector3
+): readonly (readonly Vector3[])[] {
   const count = Math.min(outer.outline.length, inner.outline.length)
   return Array.from({ length: count }, (_, i) => i).flatMap(i => {
     const at = ({ outline, depthM }: Face, k: number) => frame.at(outline[k % outline.length] as Point2, depthM)

@@ -1,15 +1,15 @@
 /** A box drawn: its panels and its cut sheets, from the request of a box. */
-import type { BoxDrawingRequest, RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
+import type { BoxDrawingRequest, BoxDrawings, RouterCut, Routing } from '../../contract/boxes/box-drawings.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
-import type { SheetPlan, SheetStock } from '../../contract/boxes/box-sheets.ts'
+import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
-import { type drawingSubjects, inchStyles, paperUnits } from '../../contract/boxes/words.ts'
+import { type drawingSubjects, inchStyles } from '../../contract/boxes/words.ts'
 import type { LanguageCode } from '../../contract/sentences/words.ts'
 import { type Assumptions, assumptions } from '../../domain/assume.ts'
 import { type BoxSolids, layOutSolids } from '../../domain/box/layout/lay-out-box.ts'
 import { DesignError, type Fault, type FoundFault } from '../../domain/design-error.ts'
 import { languages } from '../../domain/languages.ts'
-import { boards } from '../../domain/material/boards.ts'
+import { usualSheets } from '../../domain/material/usual-sheets.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { told } from '../../domain/say.ts'
@@ -21,20 +21,10 @@ import { a4Lying, type Drawing, panelDrawing } from '../panels/panel-drawing.ts'
 import { arcRadiusM } from '../panels/routed-contour.ts'
 import { assemblyDrawings } from './assembly-drawing.ts'
 import { cutSheet } from './cut-sheet.ts'
+import { drawingDefaults } from './defaults.ts'
 import { holeTemplates } from './hole-template.ts'
 
 type DrawingSubject = (typeof drawingSubjects)[number]
-
-export interface BoxDrawings {
-  readonly title: string
-  readonly units: Reader['units']
-  readonly inches: Reader['inches']
-  readonly box: BoxLayout
-  readonly cutPlan?: SheetPlan
-  /** For a drawing exchange file that goes to a router. */
-  readonly routing?: Routing
-  readonly drawings: readonly BoxDrawing[]
-}
 
 interface BoxDrawing extends Drawing {
   readonly subject: 'panel' | 'cut-sheet' | 'assembly-step' | 'template'
@@ -54,50 +44,25 @@ function within<Value>(moved: (field: string) => string, part: () => Value): Val
   }
 }
 
-/** The usual sheet of each board the panels need. */
-export function usualSheets({ panels }: BoxLayout): readonly SheetStock[] {
-  const kinds = new Map(
-    panels.map(({ material, thicknessM }) => [`${material} ${thicknessM}`, { material, thicknessM }])
-  )
-  return [...kinds.values()].map(({ material, thicknessM }) => {
-    const [lengthMm, widthMm] = boards[material].sheetsMm[0] ?? [2440, 1220]
-    return {
-      name: USUAL_SHEET,
-      material,
-      thicknessM,
-      lengthM: lengthMm / 1000,
-      widthM: widthMm / 1000,
-      grain: boards[material].grained ? 'length' : 'none'
-    }
-  })
-}
-
-/** Between two parts there is room for the cutter and a little wood. Common practice, no source. */
-const ROUTED_WEB_M = 0.002
+const usualSheetsOf = ({ panels }: BoxLayout) => usualSheets(panels, () => USUAL_SHEET)
 
 const spacedFor = ({ cutterM }: RouterCut, assumed: Assumptions): number =>
-  assumed.or(undefined, 'kerfM', cutterM + ROUTED_WEB_M, 'm: the cutter passes between two parts and leaves 2 mm')
+  assumed.work(undefined, 'kerfM', cutterM + drawingDefaults.routedWebM.value, drawingDefaults.routedWebM)
 
 function routingOf({ cutterM, dogBones, tabs }: RouterCut, assumed: Assumptions): Routing {
-  const square = 'a square part goes into a corner only where the cutter went past it'
-  const held = 'a part that is routed free moves into the cutter'
   return {
     radiusM: arcRadiusM(cutterM),
-    dogBones: assumed.or(dogBones, 'router.dogBones', true, square),
-    tabs: assumed.or(tabs, 'router.tabs', true, held)
+    dogBones: assumed.take(dogBones, 'router.dogBones', drawingDefaults.dogBones),
+    tabs: assumed.take(tabs, 'router.tabs', drawingDefaults.tabs)
   }
 }
 
 function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumptions): Outcome<SheetPlan> {
-  const sheets = request.sheets ?? usualSheets(box)
+  const sheets = request.sheets ?? usualSheetsOf(box)
   if (request.sheets === undefined) {
     const [first] = sheets
-    assumed.or<string>(
-      undefined,
-      'sheets',
-      `${(first?.lengthM ?? 0) * 1000} × ${(first?.widthM ?? 0) * 1000} mm`,
-      'the usual sheet of this board'
-    )
+    const size = `${(first?.lengthM ?? 0) * 1000} × ${(first?.widthM ?? 0) * 1000} mm`
+    assumed.note('sheets', size, drawingDefaults.sheets)
   }
   const { trimM, router } = request
   const kerfM = request.kerfM ?? (router && spacedFor(router, assumed))
@@ -139,16 +104,15 @@ function drawnBox(solids: BoxSolids, show: DrawingSubject, paper: Reader): reado
 }
 
 function unitsOf(request: BoxDrawingRequest, assumed: Assumptions): Pick<Reader, 'units' | 'inches'> {
-  const units = assumed.or<Reader['units']>(request.units, 'units', paperUnits[0], 'metric unless asked')
+  const units = assumed.take<Reader['units']>(request.units, 'units', drawingDefaults.units)
   if (units === 'metric') return { units, inches: inchStyles[0] }
-  const why = 'a tape measure reads sixteenths'
-  return { units, inches: assumed.or<Reader['inches']>(request.inches, 'inches', 'sixteenths', why) }
+  return { units, inches: assumed.take<Reader['inches']>(request.inches, 'inches', drawingDefaults.inches) }
 }
 
 /** @throws DesignError as layOutBox and nestPanels do */
 export function drawBox(request: BoxDrawingRequest, code: LanguageCode = 'en'): Outcome<BoxDrawings> {
   const assumed = assumptions()
-  const show = assumed.or<DrawingSubject>(request.show, 'show', 'both', 'panels and cut sheets belong together')
+  const show = assumed.take<DrawingSubject>(request.show, 'show', drawingDefaults.show)
   const units = unitsOf(request, assumed)
   const language = languages[code]
   const paper = { ...units, language }

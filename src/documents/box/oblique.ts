@@ -1,8 +1,8 @@
 /** A box in oblique projection: its boards where they stand, seen from the front right and above. */
 import type { PanelPoint } from '../../contract/boxes/box-hardware.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
-import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
-import type { Direction3, PanelPlace } from '../../domain/box/shell/panel.ts'
+import type { CutOut, Panel, PanelPlace } from '../../contract/boxes/panel.ts'
+import type { Direction3 } from '../../domain/box/shell/panel.ts'
 
 /** Oblique: the front keeps its true shape, depth runs up to the right. */
 export const depth = { right: 0.42, up: 0.3 } as const

@@ -1,5 +1,6 @@
 /** Triangles of a thing, each face with its own normals, so that edges stay sharp. Metres, in the axes of the box. */
 import { cross, dot, minus, plus, unit, type Vector3, vector } from '../../numeric/geometry/convex-distance.ts'
+import { mapped } from '../../numeric/tuple.ts'
 
 export interface Mesh {
   /** x, y, z of each corner, and the same of its normal. */
@@ -58,10 +59,10 @@ export function meshBuilder(): MeshBuilder {
       triangles.push(...order.map(i => places[i] as number))
     },
     patch: corners => {
-      const [a, b, c, d] = corners.map(({ at }) => at) as [Vector3, Vector3, Vector3, Vector3]
+      const [a, b, c, d] = mapped(corners, ({ at }) => at)
       const [first, second] = [isThere(a, b, c), isThere(a, c, d)]
       if (!first && !second) return
-      const [i, j, k, l] = corners.map(corner) as [number, number, number, number]
+      const [i, j, k, l] = mapped(corners, corner)
       if (first) triangles.push(i, j, k)
       if (second) triangles.push(i, k, l)
     },
@@ -86,7 +87,7 @@ export function meshVolume({ positions, triangles }: Mesh): number {
     vector(positions[3 * i] as number, positions[3 * i + 1] as number, positions[3 * i + 2] as number)
   let sum = 0
   for (let i = 0; i < triangles.length; i += 3) {
-    const [a, b, c] = [0, 1, 2].map(k => at(triangles[i + k] as number)) as [Vector3, Vector3, Vector3]
+    const [a, b, c] = mapped([0, 1, 2], k => at(triangles[i + k] as number))
     sum += dot(a, cross(b, c))
   }
   return sum / 6

@@ -7,6 +7,7 @@ import type { Body } from '../../domain/box/solids/bodies.ts'
 import { boardFrame } from '../../domain/box/solids/solids.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { type Vector3, vector } from '../../numeric/geometry/convex-distance.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { boardMesh } from './board-mesh.ts'
 import { type Mesh, meshVolume } from './mesh.ts'
 import { shapeMesh } from './round-mesh.ts'
@@ -59,7 +60,7 @@ export function modelBox(request: BoxRequest): Outcome<BoxModel> {
 function bounds({ positions }: Mesh) {
   const along = (axis: number) => positions.filter((_, i) => i % 3 === axis)
   const corner = (pick: (values: readonly number[]) => number) => {
-    const [xM, yM, zM] = [0, 1, 2].map(axis => pick(along(axis))) as [number, number, number]
+    const [xM, yM, zM] = mapped([0, 1, 2], axis => pick(along(axis)))
     return { xM, yM, zM }
   }
   const least = (values: readonly number[]) => values.reduce((a, b) => Math.min(a, b), Infinity)

@@ -1,7 +1,6 @@
 /** Panels and cuts as flat records, a row each, for a list that a machine or a spreadsheet reads. SI. */
 import type { FreedPart, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
-import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
-import type { PanelEdge } from '../../domain/box/shell/panel.ts'
+import type { CutOut, Panel, PanelEdge } from '../../contract/boxes/panel.ts'
 import { present } from '../../domain/present.ts'
 import { figure, metric } from '../draw/number-text.ts'
 import { cutOutText } from './panel-holes.ts'

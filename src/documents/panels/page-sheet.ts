@@ -1,6 +1,7 @@
 /** A sheet as the page shows it: panels, offcuts and cuts; names that fit a phone, numbers of cuts where there is room. */
 import type { LaidPiece, Offcut, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
 import { told } from '../../domain/say.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { dimension, lengthText, type Reader } from '../draw/number-text.ts'
 import { panelName, sheetName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
@@ -68,7 +69,7 @@ function offcut(each: Offcut, frame: Frame): string {
 }
 
 function cut({ step, along, atM, fromM, toM }: SheetCut, { perM }: Frame): string {
-  const [at, from, to] = [atM, fromM, toM].map(value => MARGIN + value * perM) as [number, number, number]
+  const [at, from, to] = mapped([atM, fromM, toM], value => MARGIN + value * perM)
   const [x1, y1, x2, y2] = along === 'length' ? [from, at, to, at] : [at, from, at, to]
   return (
     element('line', { x1, y1, x2, y2, stroke: ink.cut, class: 'cut', 'stroke-width': 1.2 }) +

@@ -4,6 +4,7 @@ import type { LaidPiece, SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { CutOut, Panel, PanelMark } from '../../contract/boxes/panel.ts'
 import { screwSizeFor } from '../../domain/box/assembly/joint-screws.ts'
 import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { type DxfFile, type DxfPoint, dxfFile, gradedLayer } from '../draw/dxf.ts'
 import { holdingTabs, tabRule } from './holding-tabs.ts'
 import { isMirrored } from './mirrored.ts'
@@ -97,10 +98,7 @@ function addMarks(file: DxfFile, marks: readonly PanelMark[], thicknessM: number
     const length = Math.hypot(to.uM - from.uM, to.vM - from.vM)
     const aside = { uM: ((from.vM - to.vM) / length) * (widthM / 2), vM: ((to.uM - from.uM) / length) * (widthM / 2) }
     for (const sign of [1, -1]) {
-      const [a, b] = [from, to].map(({ uM, vM }) => placed(uM + sign * aside.uM, vM + sign * aside.vM)) as [
-        DxfPoint,
-        DxfPoint
-      ]
+      const [a, b] = mapped([from, to], ({ uM, vM }) => placed(uM + sign * aside.uM, vM + sign * aside.vM))
       file.line('MARK', a, b)
     }
     for (const { uM, vM } of screws) {
@@ -117,9 +115,9 @@ const MOST_TEXT = 14
 /** In the lower left corner, along the longer side. */
 function addWords(file: DxfFile, lines: readonly string[], panel: Panel, placed: Placed): void {
   const { u, v } = reachOf(panel)
-  const corners = [placed(0, 0), placed(u, v)]
-  const [left, right] = corners.map(({ x }) => x).sort((a, b) => a - b) as [number, number]
-  const [low, high] = corners.map(({ y }) => y).sort((a, b) => a - b) as [number, number]
+  const [one, other] = [placed(0, 0), placed(u, v)]
+  const [left, right] = [Math.min(one.x, other.x), Math.max(one.x, other.x)]
+  const [low, high] = [Math.min(one.y, other.y), Math.max(one.y, other.y)]
   const upright = high - low > right - left
   const [long, short] = upright ? [high - low, right - left] : [right - left, high - low]
   const longest = Math.max(...lines.map(({ length }) => length))

@@ -1,6 +1,7 @@
 /** Lines of what stands against a panel, with the screws that go in there: dashed, seen through the board. */
 import type { Panel, PanelMark } from '../../contract/boxes/panel.ts'
 import { told } from '../../domain/say.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { type Drawn, drawnDisc, drawnLine, type PlacedText, type Spot } from '../draw/clear-texts.ts'
 import { dimension, lengthText, type Reader } from '../draw/number-text.ts'
 import { panelName } from '../draw/panel-name.ts'
@@ -12,7 +13,7 @@ export const marksOn = ({ copies }: Panel): readonly PanelMark[] => copies?.[0]?
 
 /** The middle line on paper, and the unit vector across it that points into the panel. */
 function onPaper({ from, to }: PanelMark, frame: PanelFrame, centre: Spot) {
-  const [a, b] = [from, to].map(({ uM, vM }): Spot => ({ x: toX(uM, frame), y: toY(vM, frame) })) as [Spot, Spot]
+  const [a, b] = mapped([from, to], ({ uM, vM }): Spot => ({ x: toX(uM, frame), y: toY(vM, frame) }))
   const length = Math.hypot(b.x - a.x, b.y - a.y)
   const across = { x: -(b.y - a.y) / length, y: (b.x - a.x) / length }
   const towards = (centre.x - a.x) * across.x + (centre.y - a.y) * across.y

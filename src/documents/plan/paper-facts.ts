@@ -1,9 +1,10 @@
 /** The figures of a computed plan by room, as they are looked up; and the six that stand on the first page. */
 import type { CircuitLevel, EngineState } from '../../contract/supply/words.ts'
+import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { told } from '../../domain/say.ts'
 import { leastVoltage } from '../../plan/electric/graph/circuit-figures.ts'
-import { type PowerRun, sizeOfRun } from '../../plan/electric/plan-run.ts'
+import { sizeOfRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import {
   dimension,

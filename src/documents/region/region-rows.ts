@@ -49,7 +49,7 @@ export function builtTable({ best, corners }: DriverRegion, language: Language):
       told(language, 'region.driver'),
       told(language, 'region.box'),
       told(language, 'region.room'),
-      ...COMPARED_HZ.map(hz => `${figure(hz, 1, { language })} Hz`)
+      ...COMPARED_HZ.map(hz => figure(hz, 1, { language }))
     ],
     rows: [best, ...corners].map(each => builtRow(each, language))
   }

@@ -1,8 +1,9 @@
 /** The conductors of a plan, each once with its number, as table and picture show them. */
 
+import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import { told } from '../../domain/say.ts'
-import { type PowerRun, RELAY_PIECE_M, relayPieceSize, sizeOfRun } from '../../plan/electric/plan-run.ts'
-import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
+import { wiringDefaults } from '../../plan/electric/defaults.ts'
+import { relayPieceSize, sizeOfRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { type Reader, runText, sizeText } from '../draw/number-text.ts'
 import type { WiringLine } from './system-wiring-record.ts'
@@ -47,7 +48,7 @@ function relayPiece(
   if (secondBattery?.link !== 'relay' || trunk === undefined) return []
   const what = told(paper.language, 'wire.what.relay-to-block')
   const size = relayPieceSize(trunk, secondBattery.lead)
-  return [{ key: 'relay piece', what, size, run: length(RELAY_PIECE_M, paper), fuse: '' }]
+  return [{ key: 'relay piece', what, size, run: length(wiringDefaults.relayPieceM.value, paper), fuse: '' }]
 }
 
 function powerConductors({ trunk, branches, secondBattery, converter, capacitor }: Circuit, paper: Reader) {
@@ -98,9 +99,9 @@ function thinConductors({ signalLead, turnOnRelay, secondBattery }: Circuit, pap
     return lengthM > 0 ? [{ key, what, size, run: length(lengthM, paper), fuse: amperes(fuseA) }] : []
   }
   return [
-    ...wire('turn-on', TURN_ON_SIZE, turnOnLengthM, turnOnRelay?.tapFuseA),
+    ...wire('turn-on', wiringDefaults.turnOnSize.value, turnOnLengthM, turnOnRelay?.tapFuseA),
     ...wire('turn-on-relay', turnOnRelay?.designation ?? '', turnOnRelay?.wireM, turnOnRelay?.fuseA),
-    ...wire('engine-feed', TURN_ON_SIZE, signalWireM, signalFuseA)
+    ...wire('engine-feed', wiringDefaults.turnOnSize.value, signalWireM, signalFuseA)
   ]
 }
 

@@ -1,8 +1,7 @@
 /** What stands in the trunk before the block, or in its place: relay, charger, converter, in words. */
-import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanCircuit, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import { present } from '../../domain/present.ts'
 import { told } from '../../domain/say.ts'
-import type { PowerRun } from '../../plan/electric/plan-run.ts'
 import { figure, type Reader } from '../draw/number-text.ts'
 import { type conductorsOf, lineOf } from './conductors.ts'
 import type { WiringLine, WiringLink, WiringTap } from './system-wiring-record.ts'

@@ -1,12 +1,11 @@
 /** The wiring of a computed plan in the words and figures its diagrams carry. */
-import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanCircuit, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
 import { present } from '../../domain/present.ts'
 import { spoken, told } from '../../domain/say.ts'
-import type { PowerRun } from '../../plan/electric/plan-run.ts'
-import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
+import { wiringDefaults } from '../../plan/electric/defaults.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, opened, type Reader, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
@@ -22,7 +21,7 @@ function turnOnLines({ signalLead, turnOnRelay: relay }: PlanCircuit, all: Condu
   const { language } = paper
   if (signalLead.turnOnLengthM === 0) return {}
   const id = relay?.tapFuseA === undefined ? 'wire.turn-on' : 'wire.accessory-relay'
-  const text = told(language, id, { size: TURN_ON_SIZE })
+  const text = told(language, id, { size: wiringDefaults.turnOnSize.value })
   const turnOn = { ...present({ number: lineOf(all, 'turn-on')?.number }), text }
   const line = lineOf(all, 'turn-on-relay')
   if (relay === undefined || line === undefined) return { turnOn }

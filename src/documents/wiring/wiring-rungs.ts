@@ -1,5 +1,6 @@
 /** The rungs of the wiring picture: each is drawn from a height downwards and says where it ends. */
 import { type Language, told } from '../../domain/say.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import type { SystemWiring, WiringBranch, WiringLine, WiringLink } from './system-wiring-record.ts'
 import {
   alarm,
@@ -77,10 +78,7 @@ const fused =
   (rating: string, place?: string): Rung =>
   top => {
     const x = LINE_X.plus
-    const [ratings, places] = [rating, place ?? ''].map(text => broken(text, WIDTH - LABEL_X + 20)) as [
-      readonly string[],
-      readonly string[]
-    ]
+    const [ratings, places] = mapped([rating, place ?? ''], text => broken(text, WIDTH - LABEL_X + 20))
     const rows = ratings.length + (place === undefined ? 0 : places.length)
     const end = top + Math.max(12 + FUSE_HEIGHT + 8, 20 + rows * LEADING)
     const texts = [

@@ -8,6 +8,7 @@ import type {
   MatchWiring
 } from '../../contract/amplifiers/amplifier-matching.ts'
 import { MOST_OPTIONS_SHOWN, type Ranking } from '../../contract/amplifiers/words.ts'
+import type { Basis } from '../../contract/field/envelope.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { arrangementWith, networkOf } from '../coils/arrangements.ts'
@@ -19,7 +20,7 @@ import {
   speakerCableSources
 } from '../coils/speaker-cable.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
-import type { Basis, Outcome } from '../outcome.ts'
+import type { Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { say, worded } from '../say.ts'
 import { type ResolvedAmplifier, resolveAmplifier } from './amplifier-sheet.ts'

@@ -1,8 +1,8 @@
 /** How the chief figures of a match were reached. */
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
+import type { Basis } from '../../contract/field/envelope.ts'
 import { wiredLoad } from '../coils/formulas.ts'
 import { explain } from '../formula.ts'
-import type { Basis } from '../outcome.ts'
 import { matchedVoltage, powerAtSameVoltage, powerRatio, targetVoltage } from './formulas.ts'
 import type { GainTarget } from './gain-target.ts'
 import type { DriverSheet } from './match-options.ts'

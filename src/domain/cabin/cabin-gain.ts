@@ -1,14 +1,13 @@
 /** What the car adds at the seat: the pressure-vessel model, or a curve that was measured in it. */
-import type { Cabin, CabinModel } from '../../contract/acoustics/cabin.ts'
+import type { Cabin, CabinModel, MeasuredTransfer } from '../../contract/acoustics/cabin.ts'
+import type { Basis } from '../../contract/field/envelope.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
 import { fixed } from '../digits.ts'
 import { explain } from '../formula.ts'
-import type { Basis } from '../outcome.ts'
 import { say } from '../say.ts'
-import type { MeasuredTransfer } from './cabin.ts'
 import { cabinDefaults } from './defaults.ts'
 import { cabinCorner, cabinMode } from './formulas.ts'
 import {

@@ -1,7 +1,8 @@
 /** The cable between amplifier and box: the thinnest that is cool enough and loses little, and what its resistance does. */
 
+import type { Basis } from '../../contract/field/envelope.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
-import type { SpeakerCable, SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
+import type { SpeakerCable, SpeakerCableCandidate, SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { ampacity } from '../circuit/cable/ampacity.ts'
@@ -12,21 +13,11 @@ import { DesignError } from '../design-error.ts'
 import { fixed, toDigits } from '../digits.ts'
 import { qesFactor } from '../driver/series-resistance.ts'
 import { explain } from '../formula.ts'
-import type { Basis } from '../outcome.ts'
 import { present } from '../present.ts'
 import { say } from '../say.ts'
 import { cableLossDb, dampingFactorAtLoad, outputOhm } from './cable-effects.ts'
 import { coilDefaults } from './defaults.ts'
 import { cableLoss, cableShare } from './formulas.ts'
-
-interface SpeakerCableCandidate {
-  readonly designation: string
-  readonly loopOhm: number
-  readonly resistancePercent: number
-  readonly ampacityA?: number
-  /** The limit this size breaks; absent when it passes. */
-  readonly fails?: 'resistance' | 'ampacity'
-}
 
 export const speakerCableSources = [
   'astm-b258',

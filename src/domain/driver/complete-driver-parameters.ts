@@ -3,8 +3,10 @@ import type {
   CompletedDriver,
   DriverFigures,
   DriverParameters,
+  DriverParametersRequest,
   DriverSheet,
-  Origin
+  Origin,
+  SheetCoils
 } from '../../contract/drivers/driver-parameters.ts'
 import { type Air, airOf } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
@@ -12,7 +14,6 @@ import type { Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { coilFactors } from './coil-connection.ts'
 import { figuresBasis, setBasis } from './driver-basis.ts'
-import type { DriverParametersRequest, SheetCoils } from './driver-parameters.ts'
 import { halfSpaceLevelDb, referenceEfficiency } from './efficiency.ts'
 import { type GatheredSet, gatherSet } from './gather-set.ts'
 import { freeConeAirLoadKg } from './sheet/air-load.ts'

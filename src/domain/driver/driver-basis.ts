@@ -1,8 +1,8 @@
 /** How each derived figure of a driver was reached, so that a reader can work it out again. */
 import type { CompletedDriver, DriverFigures } from '../../contract/drivers/driver-parameters.ts'
+import type { Basis } from '../../contract/field/envelope.ts'
 import type { Air } from '../air/air.ts'
 import { explain } from '../formula.ts'
-import type { Basis } from '../outcome.ts'
 import { efficiencyBandwidth, efficiencyPercent, identityFormula, levelOfOneWatt } from './formulas.ts'
 import type { CompletedSet } from './sheet/complete-set.ts'
 import { symbolOf } from './sheet/driver-identities.ts'

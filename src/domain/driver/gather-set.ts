@@ -1,10 +1,9 @@
 /** From a data sheet to a complete set: what is given, what follows, what has to be assumed, and what is missing. */
-import type { DriverSheet } from '../../contract/drivers/driver-parameters.ts'
+import type { DriverSheet, SheetCoils } from '../../contract/drivers/driver-parameters.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { say } from '../say.ts'
 import { coilFactors } from './coil-connection.ts'
-import type { SheetCoils } from './driver-parameters.ts'
 import { freeConeAirLoadKg } from './sheet/air-load.ts'
 import { type CompletedSet, completeSet, unknownOf } from './sheet/complete-set.ts'
 import { driverDefaults, driverRules } from './sheet/defaults.ts'

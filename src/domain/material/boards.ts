@@ -12,6 +12,8 @@ export interface BoardThickness {
   readonly acrossNPerMm2: number
 }
 
+type SheetMm = readonly [number, number]
+
 export interface Board {
   readonly title: string
   readonly rows: readonly BoardThickness[]
@@ -19,8 +21,8 @@ export interface Board {
   readonly poisson: number
   /** Shear modulus in the plane [N/mm²]; absent for boards equal in all directions, where it follows from E and ν. */
   readonly shearNPerMm2?: number
-  /** Length along the grain × width [mm]. */
-  readonly sheetsMm: readonly (readonly [number, number])[]
+  /** Length along the grain × width [mm]; the usual one first. */
+  readonly sheetsMm: readonly [SheetMm, ...(readonly SheetMm[])]
   readonly grained: boolean
   readonly source: SourceId
   readonly note: string

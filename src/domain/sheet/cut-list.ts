@@ -95,7 +95,7 @@ function numberedCuts(root: CutNode, copies: ReadonlyMap<CutNode, number>, bench
       fromM: toM(rip ? x : y) + bench.trimM,
       toM: toM(rip ? x + length : y + width) + bench.trimM,
       near: freed(node.near),
-      ...(node.far === undefined ? {} : { far: freed(node.far) })
+      ...present({ far: node.far && freed(node.far) })
     })
   }
   return cuts

@@ -6,12 +6,13 @@ import type {
   SheetPlanRequest,
   SheetPlanTotal
 } from '../../contract/boxes/box-sheets.ts'
+import type { Basis } from '../../contract/field/envelope.ts'
 import { randomStream } from '../../numeric/random-stream.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError, type FoundFault } from '../design-error.ts'
 import { explain } from '../formula.ts'
-import type { Basis, Outcome } from '../outcome.ts'
+import type { Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { phrased, say } from '../say.ts'
 import { type BoardGroup, boardGroups, toUnits } from './board-group.ts'

@@ -1,13 +1,11 @@
 /** Switching the signal side on for the first time: fixed order, each step with what must be seen before the next. */
 import type { Said } from '../../contract/sentences/form/template.ts'
-import type { SignalStep } from '../../contract/signals/signal-result.ts'
+import type { Crossover, SignalStep, TurnOn } from '../../contract/signals/signal-result.ts'
 import { TOUCH_LIMIT_V } from '../amplifier/touch-voltage.ts'
 import { inDigits } from '../digits.ts'
 import { say, worded } from '../say.ts'
 import { twelves } from '../twelves.ts'
-import type { Crossover } from './crossover.ts'
 import { testResistor } from './test-resistor.ts'
-import type { TurnOn } from './turn-on.ts'
 
 /** As it is said. */
 interface Step extends Omit<SignalStep, 'text' | 'passIf' | 'said'> {

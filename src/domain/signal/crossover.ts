@@ -1,4 +1,6 @@
 /** Corner frequencies around the subwoofer's band, and the test tone that fits between them. */
+
+import type { Corner, Crossover } from '../../contract/signals/signal-result.ts'
 import type { CornerRequest, CrossoverRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
@@ -9,18 +11,6 @@ import { filterSections } from '../filter/filter-sections.ts'
 import { chainGain } from '../filter/filter-transfer.ts'
 import { say } from '../say.ts'
 import { signalDefaults } from './defaults.ts'
-
-interface Corner {
-  readonly cornerHz: number
-  readonly order: number
-  readonly why: string
-}
-
-export interface Crossover {
-  readonly lowPass: Corner
-  /** Absent when nothing says where the cone needs protection. */
-  readonly highPass?: Corner
-}
 
 function orderOf(given: CornerRequest | undefined, field: string, assumed: Assumptions): number {
   return assumed.take(given?.order, `${field}.order`, signalDefaults.order)

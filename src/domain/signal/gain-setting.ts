@@ -1,5 +1,6 @@
 /** The voltage a meter shall read at the amplifier when its gain stands right, and what the filters in the way take from the tone. */
 
+import type { Crossover, InputLevel } from '../../contract/signals/signal-result.ts'
 import type { SignalSetupRequest } from '../../contract/signals/signal-setup.ts'
 import {
   type GainTarget,
@@ -10,9 +11,8 @@ import {
   voltageGainDb
 } from '../amplifier/gain-target.ts'
 import type { Assumptions } from '../assume.ts'
-import { type Crossover, filterLossDb, toneFrequency } from './crossover.ts'
+import { filterLossDb, toneFrequency } from './crossover.ts'
 import { signalDefaults } from './defaults.ts'
-import type { InputLevel } from './source-level.ts'
 
 export interface GainSetting extends GainTarget, MeterReading {
   readonly toneHz: number

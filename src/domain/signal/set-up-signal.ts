@@ -1,12 +1,14 @@
 /** The way from the music source to the amplifier: level, gain, filters, turn-on, and the first switching-on. */
-import type { SignalSetup } from '../../contract/signals/signal-result.ts'
+
+import type { Basis } from '../../contract/field/envelope.ts'
+import type { InputLevel, SignalSetup, SignalStage, TurnOn } from '../../contract/signals/signal-result.ts'
 import type { SignalSetupRequest } from '../../contract/signals/signal-setup.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import { ratingFault, requireContinuous } from '../amplifier/power-rating.ts'
 import { touchVoltageCautions } from '../amplifier/touch-voltage.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import type { Caution } from '../caution.ts'
-import type { Basis, Outcome } from '../outcome.ts'
+import type { Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { signalSteps } from './commissioning.ts'
 import { crossover } from './crossover.ts'
@@ -14,13 +16,8 @@ import { signalDefaults } from './defaults.ts'
 import { type GainSetting, gainSetting } from './gain-setting.ts'
 import { signalBasis } from './signal-basis.ts'
 import { gainCautions, sourceCautions, turnOnCautions } from './signal-cautions.ts'
-import { type InputLevel, inputLevel, type SignalSource } from './source-level.ts'
-import { type TurnOn, turnOn } from './turn-on.ts'
-
-interface SignalStage {
-  readonly stage: string
-  readonly levelV: number
-}
+import { inputLevel, type SignalSource } from './source-level.ts'
+import { turnOn } from './turn-on.ts'
 
 const sourceNames: Readonly<Record<SignalSource['kind'], string>> = {
   'line-level': 'line output of the source',

@@ -1,10 +1,11 @@
 /** How the chief figures of a signal set-up were reached. */
+
+import type { Basis } from '../../contract/field/envelope.ts'
+import type { InputLevel } from '../../contract/signals/signal-result.ts'
 import { targetVoltage } from '../amplifier/formulas.ts'
 import { explain } from '../formula.ts'
-import type { Basis } from '../outcome.ts'
 import { converterRatio, loadingLoss, meterReading, voltageGain } from './formulas.ts'
 import type { GainSetting } from './gain-setting.ts'
-import type { InputLevel } from './source-level.ts'
 
 function inputBasis({ loadingDb, inputOhm: Zin, outputOhm: Zout, converterDb, levelV: Vin, sourceV: Vs }: InputLevel) {
   return [

@@ -1,12 +1,12 @@
 /** What to mind about a signal path, its gain and its turn-on. */
+
+import type { Crossover, InputLevel, TurnOn } from '../../contract/signals/signal-result.ts'
 import type { AmplifierInput } from '../../contract/signals/signal-setup.ts'
 import { type Caution, caution } from '../caution.ts'
 import { toDigits } from '../digits.ts'
 import { present } from '../present.ts'
 import { say } from '../say.ts'
-import type { Crossover } from './crossover.ts'
-import type { InputLevel, SignalSource } from './source-level.ts'
-import type { TurnOn } from './turn-on.ts'
+import type { SignalSource } from './source-level.ts'
 
 function bridgeCaution(source: SignalSource, level: InputLevel, input: AmplifierInput, bridgeTied: boolean) {
   if (source.kind !== 'speaker-level' || !bridgeTied) return []

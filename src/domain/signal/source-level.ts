@@ -1,4 +1,6 @@
 /** The voltage a music source delivers, and what the way to the amplifier makes of it. */
+
+import type { InputLevel } from '../../contract/signals/signal-result.ts'
 import type {
   AmplifierInput,
   DigitalSource,
@@ -11,21 +13,6 @@ import { DesignError } from '../design-error.ts'
 import { say } from '../say.ts'
 import { signalDefaults } from './defaults.ts'
 export type SignalSource = LineLevelSource | SpeakerLevelSource | DigitalSource
-
-export interface InputLevel {
-  readonly connection: 'line' | 'speaker-level-input' | 'line-output-converter' | 'digital-converter'
-  readonly why: string
-  /** At the output of the source [V]. */
-  readonly sourceV: number
-  /** At the amplifier's input [V]. */
-  readonly levelV: number
-  /** Loss into the input resistance [dB]. */
-  readonly loadingDb?: number
-  readonly outputOhm?: number
-  readonly inputOhm?: number
-  /** What the line-output converter takes away [dB]. */
-  readonly converterDb?: number
-}
 
 /**
  * Level lost when an output resistance drives an input.

@@ -1,26 +1,11 @@
 /** How the amplifier learns that it shall be on. */
+
+import type { RelayTerminal, TurnOn } from '../../contract/signals/signal-result.ts'
 import type { TurnOnRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { say, worded } from '../say.ts'
 import { twelves } from '../twelves.ts'
 import { signalDefaults } from './defaults.ts'
-
-interface RelayTerminal {
-  readonly terminal: '30' | '85' | '86' | '87'
-  readonly to: string
-}
-
-export interface TurnOn {
-  readonly method: 'remote-line' | 'relay' | 'signal-sensing' | 'accessory-relay'
-  readonly why: string
-  readonly loadA: number
-  readonly limitA?: number
-  readonly relay?: {
-    readonly coilCurrentA: number
-    readonly fuseA: number
-    readonly terminals: readonly RelayTerminal[]
-  }
-}
 
 const milli = (ampere: number) => Math.round(ampere * 1000)
 

@@ -4,6 +4,7 @@ import { type LanguageCode, languageCodes } from '../../contract/sentences/words
 import { drawn, type Html, html } from '../../documents/draw/html.ts'
 import { htmlPage } from '../../documents/draw/html-page.ts'
 import { languages } from '../../domain/languages.ts'
+import { present } from '../../domain/present.ts'
 import { type Language, told } from '../../domain/say.ts'
 import { bootSketch } from './boot-sketch.ts'
 import { type FrontField, frontFields, frontGroups } from './front-fields.ts'
@@ -132,7 +133,7 @@ export function frontPage(front: Front): string {
   const promise = told(language, 'front.promise')
   const title = faults.length > 0 ? `${mend(faults.length, language)}: ${NAME}` : `${NAME}: ${promise}`
   const kept = named === undefined ? undefined : html`<input type="hidden" name="language" value="${named}">`
-  const example = frontAddress('/plan', { ...exampleIn(language), ...(named === undefined ? {} : { language: named }) })
+  const example = frontAddress('/plan', { ...exampleIn(language), ...present({ language: named }) })
   return htmlPage(
     { language: language.tag, title, description: promise, style: frontStyle },
     html`<a class="skip" href="#form">${told(language, 'front.skip')}</a>

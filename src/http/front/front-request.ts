@@ -22,7 +22,7 @@ const inside = (schemas: readonly JsonSchema[], token: string): readonly JsonSch
 
 /** The contract's schema of a field. */
 export function schemaOf({ path }: FrontField): JsonSchema {
-  const [found] = path.split('.').reduce(inside, branchesOf(planSystem.body as JsonSchema))
+  const [found] = path.split('.').reduce(inside, branchesOf(planSystem.body))
   if (found === undefined) throw new TypeError(`the contract has no ${path}`)
   return found
 }

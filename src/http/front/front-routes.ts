@@ -2,7 +2,6 @@
 
 import { createHash } from 'node:crypto'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
-import type { JsonSchema } from '../../contract/field/component.ts'
 import type { LanguageCode } from '../../contract/sentences/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { inLanguage } from '../../domain/in-language.ts'
@@ -68,7 +67,7 @@ function sendForm(reply: FastifyReply, { status, typed, spoken, faults = [], tro
 /** What the plan could not do is said beside the form, with what was typed kept. @throws what is no refusal */
 function refused(error: unknown, reply: FastifyReply, typed: Typed, spoken: Spoken): FastifyReply {
   if (error instanceof DesignError) {
-    const { errors = [], status } = designProblem(error, planSystem.body as JsonSchema, spoken.code)
+    const { errors = [], status } = designProblem(error, planSystem.body, spoken.code)
     return sendForm(reply, { status, typed, spoken, faults: frontFaults(errors, typed) })
   }
   if (error instanceof Refusal && (error.code === 'overloaded' || error.code === 'out-of-time')) {
@@ -87,7 +86,7 @@ function wrong(reply: FastifyReply, { form, typed, spoken }: Asked, faults: read
   if (form === HTML) return sendForm(reply, { status: 400, typed, spoken, faults })
   const errors = faults.map(({ field, text }) => ({
     pointer: field === undefined ? '' : `/${field.path.replaceAll('.', '/')}`,
-    ...(field === undefined ? {} : { parameter: field.name }),
+    ...present({ parameter: field?.name }),
     code: 'invalid-field',
     detail: text
   }))
@@ -117,7 +116,7 @@ export function registerFront(app: FastifyInstance, answer: AnswerCall): void {
       typed: Object.keys(typed).length === 0 ? exampleIn(languages[spoken.code]) : typed
     })
   })
-  const config = { calculates: true, requestSchema: planSystem.body as JsonSchema }
+  const config = { calculates: true, requestSchema: planSystem.body }
   app.get<{ Querystring: Query }>('/plan', { schema, config }, async (request, reply) => {
     const form = negotiated(planForms as readonly [string, ...string[]], request, reply)
     const spoken = spokenBy(form, request, reply)

@@ -13,11 +13,11 @@ import {
   shellFaces,
   strategies
 } from '../../contract/boxes/words.ts'
-import { cautionCatalogue } from '../../contract/cautions/catalogue.ts'
+import { cautionCodes } from '../../contract/cautions/catalogue.ts'
 import { coilConnections, vasAirs } from '../../contract/drivers/words.ts'
 import { alignmentIds, chamberNames, filterFamilies, limitNames, sizedKinds } from '../../contract/enclosures/words.ts'
 import { endModels, endSituations, portMouths, slotWalls } from '../../contract/ports/words.ts'
-import { sources } from '../../contract/sources/source.ts'
+import { sourceIds } from '../../contract/sources/source.ts'
 import {
   amplifierClasses,
   batteryChemistries,
@@ -61,7 +61,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
   BoxStrategy: { words: strategies, description: 'Which way a box grows where there is a choice.' },
   CableLimit: { words: cableLimits, description: 'What decides the size of a cable.' },
   CautionCode: {
-    words: Object.keys(cautionCatalogue),
+    words: cautionCodes,
     description: 'Code of a caution; /v1/cautions documents each.',
     open: true
   },
@@ -106,7 +106,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
   ShellFace: { words: shellFaces, description: 'A face of a box.' },
   SlotWalls: { words: slotWalls, description: 'Which walls a slot has of its own.' },
   SourceId: {
-    words: Object.keys(sources),
+    words: sourceIds,
     description: 'Id of a source; /v1/reference/sources gives each.',
     open: true
   },

@@ -3,7 +3,7 @@ import Type from 'typebox'
 import { alignmentIds, sizedKinds } from '../../contract/enclosures/words.ts'
 import { component, ref } from '../../contract/field/component.ts'
 import { choice, label, quantity } from '../../contract/field/quantities.ts'
-import { sources } from '../../contract/sources/source.ts'
+import { sourceIds } from '../../contract/sources/source.ts'
 import { alignments } from '../../domain/enclosure/sizing/alignments.ts'
 
 const Member = component('AlignmentMember', 'The box of a family for one driver Q, solved by this service.', {
@@ -25,7 +25,7 @@ export const alignmentTable = {
     name: label('Name'),
     aim: label('What its response aims at', 300),
     validity: label('For which drivers it holds', 300),
-    source: choice('Id of the source', Object.keys(sources) as readonly (keyof typeof sources)[]),
+    source: choice('Id of the source', sourceIds),
     members: Type.Array(ref(Member), { description: 'Members over the Q of the driver' })
   }),
   rows: alignments,

@@ -3,7 +3,7 @@ import Type from 'typebox'
 import { type BoardId, boardIds } from '../../contract/boxes/words.ts'
 import { component, ref } from '../../contract/field/component.ts'
 import { choice, label, list, quantity } from '../../contract/field/quantities.ts'
-import { sources } from '../../contract/sources/source.ts'
+import { sourceIds } from '../../contract/sources/source.ts'
 import { boards } from '../../domain/material/boards.ts'
 
 const Thickness = component('BoardThickness', 'One thickness of a board.', {
@@ -47,7 +47,7 @@ export const materialTable = {
     id: choice('Id, as in a request', boardIds),
     title: label('Name'),
     grained: Type.Boolean({ description: 'Whether it has a grain to mind when cutting' }),
-    source: choice('Id of the source', Object.keys(sources) as readonly (keyof typeof sources)[]),
+    source: choice('Id of the source', sourceIds),
     note: Type.String({ description: 'How far the figures hold' }),
     thicknesses: list('Thicknesses, ascending', ref(Thickness), 1, 30),
     sheets: list('Usual sheet sizes', ref(SheetSize), 1, 10)

@@ -2,7 +2,7 @@
 import Type from 'typebox'
 import { component, ref } from '../../contract/field/component.ts'
 import { choice, label, list, quantity } from '../../contract/field/quantities.ts'
-import { sources } from '../../contract/sources/source.ts'
+import { sourceIds } from '../../contract/sources/source.ts'
 import { fuseTypes, gaugeSystems } from '../../contract/supply/words.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { tableAmpacity } from '../../domain/circuit/cable/ampacity.ts'
@@ -72,7 +72,7 @@ export const fuseTable = {
     voltagesV: list('Rated voltages made [V]', quantity('V', 'Rated voltage'), 1, 10),
     breakingA: quantity('A', 'Breaking capacity'),
     ratingsA: list('Ratings [A], ascending', quantity('A', 'Rating'), 1, 40),
-    source: choice('Id of the source', Object.keys(sources) as readonly (keyof typeof sources)[]),
+    source: choice('Id of the source', sourceIds),
     status: Type.String({ description: 'What of it was read and what recalled' })
   }),
   rows: fuseFamilies.map(family => ({ ...family, ...worded({ form: say(`fuse-form.${family.type}`) }) })),

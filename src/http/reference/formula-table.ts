@@ -2,7 +2,7 @@
 import Type from 'typebox'
 import { component, ref } from '../../contract/field/component.ts'
 import { choice, label, list } from '../../contract/field/quantities.ts'
-import { sources } from '../../contract/sources/source.ts'
+import { sourceIds } from '../../contract/sources/source.ts'
 import { formulas } from '../../plan/formulas.ts'
 
 const SymbolRow = component('FormulaSymbol', 'A symbol of a formula.', {
@@ -36,7 +36,7 @@ export const formulaTable = {
     text: label('Plain arithmetic: + - * / ^ sqrt() log10() log() pi min() max()', 300),
     symbols: list('In the order of the inputs of a basis', ref(SymbolRow), 1, 20),
     validity: label('Where it holds', 300),
-    source: choice('Id of the source', Object.keys(sources) as readonly (keyof typeof sources)[]),
+    source: choice('Id of the source', sourceIds),
     checks: list('Figures it must give', ref(CheckRow), 1, 10)
   }),
   rows: formulas.map(({ id, gives, unit, text, symbols, validity, source, checks }) => ({

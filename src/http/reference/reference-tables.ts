@@ -1,9 +1,9 @@
 /** The published tables the calculations rest on, served as they are used. A new table is one entry here. */
 import Type, { type Static, type TObject, type TSchema } from 'typebox'
-import { component, type JsonSchema, ref } from '../../contract/field/component.ts'
+import { component, ref } from '../../contract/field/component.ts'
 import { choice, label } from '../../contract/field/quantities.ts'
 import type { Si } from '../../contract/field/wire-units.ts'
-import { type SourceId, sources } from '../../contract/sources/source.ts'
+import { type SourceId, sourceIds, sources } from '../../contract/sources/source.ts'
 import { jsonWriter } from '../wire/answer/json-writer.ts'
 import { alignmentTable } from './alignment-table.ts'
 import { materialTable } from './board-table.ts'
@@ -36,7 +36,7 @@ function defineTable<Row extends TObject>({ row, rows, ...table }: TableDefiniti
   const schema = component(`${capitalised(table.name)}Table`, table.summary, {
     description: Type.String({ description: 'What the table holds and how far it holds' }),
     rows: Type.Array(ref(row), { description: 'In the order of the published table' }),
-    sources: Type.Array(choice('Id of a source', Object.keys(sources)), {
+    sources: Type.Array(choice('Id of a source', sourceIds), {
       description: 'Where it was published; see /v1/reference/sources'
     })
   })
@@ -45,7 +45,7 @@ function defineTable<Row extends TObject>({ row, rows, ...table }: TableDefiniti
     ...table,
     operationId: `list${capitalised(table.name)}`,
     schema,
-    text: jsonWriter(schema as unknown as JsonSchema)({ description, rows, sources: ids }, 'six')
+    text: jsonWriter(schema)({ description, rows, sources: ids }, 'six')
   }
 }
 

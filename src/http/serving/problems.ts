@@ -1,7 +1,6 @@
 /** Every refusal leaves as application/problem+json; nothing of a fault of ours is shown beyond the request id. */
 
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
-import type { JsonSchema } from '../../contract/field/component.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { LanguageCode } from '../../contract/sentences/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
@@ -77,7 +76,7 @@ function validationProblem({ validation, validationContext }: FastifyError, lang
 function problemOf(error: AnyError, request: FastifyRequest, language: LanguageCode): Problem {
   if (error instanceof DesignError) {
     const { schema, config } = request.routeOptions
-    return designProblem(error, config.requestSchema ?? ((schema?.body ?? {}) as JsonSchema), language)
+    return designProblem(error, config.requestSchema ?? schema?.body ?? {}, language)
   }
   if (error instanceof Refusal) {
     return problem(error.code, spoken(error.said, languages[language]), error.errors, language)

@@ -33,17 +33,26 @@ export function isNear(one: number, other: number, relative = SIX_DIGITS, absolu
 export const isAtMost = (one: number, other: number, relative = SIX_DIGITS): boolean =>
   one <= other || isNear(one, other, relative)
 
-/** @returns where two values differ beyond the digits written, as a path; nothing where they agree */
-export function difference(one: unknown, other: unknown, relative = SIX_DIGITS, path = ''): string | undefined {
+/**
+ * @param absolute  what numbers of any size may differ by
+ * @returns where two values differ beyond the digits written, as a path; nothing where they agree
+ */
+export function difference(
+  one: unknown,
+  other: unknown,
+  relative = SIX_DIGITS,
+  absolute?: number,
+  path = ''
+): string | undefined {
   if (typeof one === 'number' && typeof other === 'number') {
-    return isNear(one, other, relative) ? undefined : `${path}: ${one} against ${other}`
+    return isNear(one, other, relative, absolute) ? undefined : `${path}: ${one} against ${other}`
   }
   if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) {
     return one === other ? undefined : `${path}: ${String(one)} against ${String(other)}`
   }
   const names = [...new Set([...Object.keys(one), ...Object.keys(other)])]
   for (const name of names) {
-    const inner = difference(Reflect.get(one, name), Reflect.get(other, name), relative, `${path}/${name}`)
+    const inner = difference(Reflect.get(one, name), Reflect.get(other, name), relative, absolute, `${path}/${name}`)
     if (inner !== undefined) return inner
   }
   return undefined

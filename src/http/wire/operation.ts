@@ -4,7 +4,6 @@
  */
 import type { Static, TObject, TSchema } from 'typebox'
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
-import type { JsonSchema } from '../../contract/field/component.ts'
 import { answerOf } from '../../contract/field/envelope.ts'
 import type { Si } from '../../contract/field/wire-units.ts'
 import type { LanguageCode } from '../../contract/sentences/words.ts'
@@ -159,7 +158,7 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
   const { present = result => result } = presented as { present?: (result: Domain) => unknown }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
-  const write = jsonWriter(answer as JsonSchema)
+  const write = jsonWriter(answer)
   const cited = (request: unknown) => calculationOf(answersFor.operationId, answersFor.request(request as Static<Body>))
   const found = (si: Si<Static<Body>>, { language = 'en' }: AnswerOptions) =>
     saidIn(compute(si, language), written(si, languages[language]))
@@ -167,8 +166,8 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     write(
       wireOutcome(
         { ...outcome, result: chosenParts(present(outcome.result), chosen) },
-        answersFor.body as JsonSchema,
-        definition.result as JsonSchema,
+        answersFor.body,
+        definition.result,
         basis,
         cited(request)
       ),

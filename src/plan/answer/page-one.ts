@@ -21,8 +21,7 @@ import { type HazardHarm, hazardHarms, type PlanChapter } from '../../contract/s
 import type { Caution } from '../../domain/caution.ts'
 import { present } from '../../domain/present.ts'
 import { opening, say, worded } from '../../domain/say.ts'
-
-const MOST_ON_PAGE_ONE = 7
+import { answerDefaults } from './defaults.ts'
 
 /** Ours: what can hurt a person, then what can burn, then what can break, then what disappoints. */
 const gravestRooms: readonly (readonly [PlanChapter, object])[] = [
@@ -52,9 +51,6 @@ interface NumberedStep {
 
 /** Of these up to four open the page. */
 const graveHarms: readonly HazardHarm[] = ['death', 'lasting-harm', 'fire']
-const MOST_GRAVE = 4
-/** Then as many of what disappoints, before what else can hurt. */
-const FEWEST_OF_DESIGN = 2
 
 /** Care that the facts or figures of this plan brought: by the register, or by a calculation that no danger names. */
 function peculiarOnes(cautions: readonly Caution[], dangers: readonly PlanHazard[]) {
@@ -81,13 +77,13 @@ function peculiarOnes(cautions: readonly Caution[], dangers: readonly PlanHazard
 function openingOf(cautions: readonly Caution[], dangers: readonly PlanHazard[]): readonly Caution[] {
   const { grave, lesser, design } = peculiarOnes(cautions, dangers)
   const places = [
-    ...grave.slice(0, MOST_GRAVE),
-    ...design.slice(0, FEWEST_OF_DESIGN),
-    ...grave.slice(MOST_GRAVE),
+    ...grave.slice(0, answerDefaults.mostGrave.value),
+    ...design.slice(0, answerDefaults.fewestOfDesign.value),
+    ...grave.slice(answerDefaults.mostGrave.value),
     ...lesser,
-    ...design.slice(FEWEST_OF_DESIGN)
+    ...design.slice(answerDefaults.fewestOfDesign.value)
   ]
-  return [...new Map(places.map(each => [each.code, each])).values()].slice(0, MOST_ON_PAGE_ONE - 1)
+  return [...new Map(places.map(each => [each.code, each])).values()].slice(0, answerDefaults.mostOnPageOne.value - 1)
 }
 
 /**

@@ -1,13 +1,13 @@
 /** The first page of a plan: what it is, its band of use, how far its limits are, what was asked beside what is built. */
 
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { Response } from '../../contract/enclosures/response.ts'
 import type { Figure, Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
 import type { PlanHazard } from '../../contract/systems/safety.ts'
 import type { PlannedKind } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
-import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
 import { airSpeedLevel, portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
@@ -15,13 +15,11 @@ import type { FittedRadiators } from '../enclosure/parts/fitted-radiators.ts'
 import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
+import { answerDefaults } from './defaults.ts'
 import { pageOne } from './page-one.ts'
 import { builtTuningHz } from './plan-figures.ts'
 import type { PlanParts } from './plan-parts.ts'
 import { isKept } from './plan-promises.ts'
-
-/** Below the loudest: half as loud to the ear, roughly, and what a band of use is usually taken to. Ours. */
-const BAND_DROP_DB = 6
 
 interface Outcomes {
   readonly joined: JoinedDrivers | undefined
@@ -91,7 +89,7 @@ export function bandOf({ curves, cabin }: Pick<Response, 'curves' | 'cabin'>): N
   const db = seatLevelDb ?? levelDb
   const top = db.reduce((best, level, at) => (level > (db[best] as number) ? at : best), 0)
   const loudestDb = db[top] as number
-  const { fromHz, toHz } = stretch(frequencyHz, db, top, loudestDb - BAND_DROP_DB)
+  const { fromHz, toHz } = stretch(frequencyHz, db, top, loudestDb - answerDefaults.bandDropDb.value)
   const where = place === 'seat' ? say('answer.at-the-seat') : say('answer.in-half-space')
   return {
     ...worded({

@@ -10,13 +10,18 @@ import type { BoxPart } from '../enclosure/parts/plan-box.ts'
 import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { ResponsePart } from '../enclosure/parts/plan-response.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
+import { answerDefaults } from './defaults.ts'
 
 /** Differences that the step of a saw makes. */
-const SAME = { volume: 0.01, tuning: 0.01, qtc: 0.02 } as const
+const same = {
+  volume: answerDefaults.sameVolumeShare,
+  tuning: answerDefaults.sameTuningShare,
+  qtc: answerDefaults.sameQtcShare
+} as const
 
 /** Whether a figure is built as it was asked, if it was. */
-export const isKept = (what: keyof typeof SAME, asked: number | undefined, built: number): boolean =>
-  asked === undefined || Math.abs(built / asked - 1) <= SAME[what]
+export const isKept = (what: keyof typeof same, asked: number | undefined, built: number): boolean =>
+  asked === undefined || Math.abs(built / asked - 1) <= same[what].value
 
 interface Built {
   readonly chosen: PlannedBox | undefined
@@ -29,7 +34,7 @@ interface Wish {
   readonly figure: string
   readonly asked?: number | undefined
   readonly built?: number | undefined
-  readonly of: keyof typeof SAME
+  readonly of: keyof typeof same
 }
 
 function broken({ figure, asked, built, of }: Wish): readonly Caution[] {

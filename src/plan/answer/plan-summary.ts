@@ -3,7 +3,7 @@
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import type { PlanFigures, planVerdicts } from '../../contract/systems/plan-summary.ts'
+import type { PlanSummary } from '../../contract/systems/plan-summary.ts'
 import type { PlannedKind } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits, toDigits } from '../../domain/digits.ts'
@@ -14,12 +14,10 @@ import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { SheetSaving } from '../enclosure/sheet-saving.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { Part } from '../request/part.ts'
+import { answerDefaults } from './defaults.ts'
 import { builtTuningHz, planFigures } from './plan-figures.ts'
 import type { PlanParts } from './plan-parts.ts'
 import { supplyLine } from './supply-lines.ts'
-
-/** `incomplete`: a part was refused. `stop`: a caution says do not build or switch this on. */
-type Verdict = (typeof planVerdicts)[number]
 
 export interface PlanReason {
   readonly code: string
@@ -27,15 +25,6 @@ export interface PlanReason {
   /** Path in the request of the plan. */
   readonly at?: string
   readonly detail: string
-}
-
-export interface PlanSummary {
-  readonly verdict: Verdict
-  /** Why not `ready`, the gravest first. */
-  readonly reasons: readonly PlanReason[]
-  /** What will be built, a sentence a part. */
-  readonly lines: readonly string[]
-  readonly figures: PlanFigures
 }
 
 const whole = (value: number) => value.toFixed(0)
@@ -164,7 +153,10 @@ function savingLine({ box, sheets }: PlanParts, saving: SheetSaving | undefined)
     say('answer.saving', {
       sheetCount: used,
       size: sizesOf(instead),
-      within: inDigits(Math.max(0.1, Math.abs(box.outcome.result.volume.errorPercent ?? 0)), 1),
+      within: inDigits(
+        Math.max(answerDefaults.leastMissPercent.value, Math.abs(box.outcome.result.volume.errorPercent ?? 0)),
+        1
+      ),
       savedCount: saved
     })
   ]

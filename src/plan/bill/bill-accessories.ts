@@ -1,11 +1,11 @@
 /** Second battery with what ties it to the first, leads of the capacitor, turn-on relay: every piece with its specification. */
 import type { Said } from '../../contract/sentences/form/template.ts'
-import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanCircuit, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { saidOf, say } from '../../domain/say.ts'
-import { type PowerRun, RELAY_PIECE_M, relayPieceSize } from '../electric/plan-run.ts'
-import { TURN_ON_SIZE } from '../electric/wiring-practice.ts'
+import { wiringDefaults } from '../electric/defaults.ts'
+import { relayPieceSize } from '../electric/plan-run.ts'
 import { fuseRow, sleeveRows } from './bill-power.ts'
 import { thinFuseRows, turnOnRows } from './bill-turn-on.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
@@ -75,8 +75,8 @@ function relayRows(relayA: number, designation: string): readonly BillRow[] {
     ...offTheReel(
       'power-cable',
       say('cable-bill.power-cable-relay-to-block', { designation }),
-      RELAY_PIECE_M,
-      metres(RELAY_PIECE_M),
+      wiringDefaults.relayPieceM.value,
+      metres(wiringDefaults.relayPieceM.value),
       { designation }
     ),
     ...wiringPieces(
@@ -111,7 +111,7 @@ function linkRows({ link, relayA, charger, lead: ofSecond }: Second, trunk: Powe
 /** From a feed that is live while the engine runs to the coil of the relay, or to the charger. */
 function signalRows({ signalWireM, signalFuseA }: Second): readonly BillRow[] {
   if (signalWireM === undefined || signalFuseA === undefined) return []
-  const item = say('cable-bill.ignition-wire', { turnOnSize: TURN_ON_SIZE })
+  const item = say('cable-bill.ignition-wire', { turnOnSize: wiringDefaults.turnOnSize.value })
   return [
     ...offTheReel('turn-on-wire', item, signalWireM, metres(signalWireM)),
     ...thinFuseRows('fuse-holder', signalFuseA, say('cable-bill.that-wire'))

@@ -10,16 +10,10 @@ import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
-import {
-  gasketRule,
-  glueRule,
-  laminationRule,
-  MACHINE_SCREW_EXTRA_M,
-  machineScrewLengthsMm,
-  sealantRule
-} from '../work/workshop-practice.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { billRow } from './bill-row.ts'
 import { boardSaid, sheetSaid } from './board-words.ts'
+import { billDefaults } from './defaults.ts'
 import { type Joint, jointLengthM } from './joints.ts'
 
 export interface BillDriver {
@@ -97,7 +91,7 @@ function screwRow(joints: readonly Joint[], panels: readonly Panel[]): readonly 
 }
 
 function glueRow(joints: readonly Joint[], laminatedM2: number): readonly BillRow[] {
-  const { kgPerM2, edgePercent, sparePercent } = glueRule
+  const [kgPerM2, edgePercent] = [billDefaults.glueKgPerM2.value, billDefaults.glueEdgePercent.value]
   const edgeM2 = joints.reduce((sum, { lengthM, faceM }) => sum + lengthM * faceM, 0)
   return billRow({
     group: 'joining',
@@ -105,8 +99,8 @@ function glueRow(joints: readonly Joint[], laminatedM2: number): readonly BillRo
     item: say('bill.white-wood-glue-en-204-d2'),
     need: kgPerM2 * (edgeM2 * (1 + edgePercent / 100) + laminatedM2),
     unit: 'kg',
-    sparePercent,
-    step: 0.05,
+    sparePercent: billDefaults.glueSparePercent.value,
+    step: billDefaults.glueStepKg.value,
     basis: say('bill.g-m-on-m-of-edges', {
       kgPerM2: kgPerM2 * 1000,
       edgeM2: inDecimals(edgeM2, 3),
@@ -122,10 +116,13 @@ function sealantRow(joints: readonly Joint[]): readonly BillRow[] {
     group: 'joining',
     part: 'sealant',
     item: say('bill.sealant-neutral-cure-or-acrylic-cartridge'),
-    need: (seamM * sealantRule.legM ** 2) / 2 / sealantRule.cartridgeM3,
+    need: (seamM * billDefaults.sealantLegM.value ** 2) / 2 / billDefaults.sealantCartridgeM3.value,
     unit: 'cartridge',
-    sparePercent: sealantRule.sparePercent,
-    basis: say('bill.fillet-with-legs-along-m-of', { leg: inMm(sealantRule.legM, 1), seam: inDecimals(seamM) })
+    sparePercent: billDefaults.sealantSparePercent.value,
+    basis: say('bill.fillet-with-legs-along-m-of', {
+      leg: inMm(billDefaults.sealantLegM.value, 1),
+      seam: inDecimals(seamM)
+    })
   })
 }
 
@@ -141,12 +138,10 @@ function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
   const [front] = fronts
   if (front === undefined || layers < 2) return []
   const { diameterMm, pilotMm } = screwSizeFor(front.thicknessM)
-  const mostMm = (2 * front.thicknessM - laminationRule.pointKeepsM) * 1e3 + 1e-6
-  const lengthMm = laminationRule.lengthsMm.findLast(length => length <= mostMm)
+  const mostMm = (2 * front.thicknessM - billDefaults.pointKeepsM.value) * 1e3 + 1e-6
+  const lengthMm = billDefaults.layerScrewLengthsMm.value.findLast(length => length <= mostMm)
   if (lengthMm === undefined) return []
-  const [longM, shortM] = ['lengthM', 'widthM'].map(side =>
-    Math.min(...fronts.map(panel => panel[side as 'lengthM' | 'widthM']))
-  ) as [number, number]
+  const [longM, shortM] = mapped(['lengthM', 'widthM'], side => Math.min(...fronts.map(panel => panel[side])))
   return billRow({
     group: 'joining',
     part: 'layer-screw',
@@ -186,8 +181,10 @@ function fixingRows({
       basis
     })
   if (kind === 'wood-screw') return fitting('driver-screw', say(screw), holes)
-  const leastMm = (baffleThicknessM + MACHINE_SCREW_EXTRA_M) * 1e3 - 1e-6
-  const lengthMm = machineScrewLengthsMm.find(length => length >= leastMm) ?? Math.ceil(leastMm / 10) * 10
+  const leastMm = (baffleThicknessM + billDefaults.machineScrewExtraM.value) * 1e3 - 1e-6
+  const lengthMm =
+    billDefaults.machineScrewLengthsMm.value.find(length => length >= leastMm) ??
+    Math.ceil(leastMm / billDefaults.machineScrewStepMm.value) * billDefaults.machineScrewStepMm.value
   return [
     ...fitting(
       'driver-screw',
@@ -207,23 +204,23 @@ function fixingRows({
 function gasketRow({
   count,
   cutOutDiameterM,
-  flangeDiameterM = cutOutDiameterM * 1.08
+  flangeDiameterM = cutOutDiameterM * billDefaults.flangeOverCutOut.value
 }: BillDriver): readonly BillRow[] {
   const middleM = (cutOutDiameterM + flangeDiameterM) / 2
   return billRow({
     group: 'fittings',
     part: 'gasket',
-    specification: { widthM: 0.01, thicknessM: 0.003 },
+    specification: { widthM: billDefaults.gasketWidthM.value, thicknessM: billDefaults.gasketThicknessM.value },
     item: say('bill.closed-cell-gasket-strip-10-3'),
-    need: count * (Math.PI * middleM + gasketRule.overlapM),
+    need: count * (Math.PI * middleM + billDefaults.gasketOverlapM.value),
     unit: 'm',
-    step: 0.1,
-    sparePercent: gasketRule.sparePercent,
+    step: billDefaults.gasketStepM.value,
+    sparePercent: billDefaults.gasketSparePercent.value,
     basis: say('bill.round-on-a-circle-of-ends', {
       count,
       more: count === 1 ? say('bill.flange') : say('bill.flanges'),
       middle: inMm(middleM, 1),
-      overlap: inMm(gasketRule.overlapM, 1)
+      overlap: inMm(billDefaults.gasketOverlapM.value, 1)
     })
   })
 }

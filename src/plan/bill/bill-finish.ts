@@ -3,8 +3,9 @@ import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
-import { adhesiveRule, carpetRule, liningRule, surfaceRule } from '../work/workshop-practice.ts'
+import { mapped } from '../../numeric/tuple.ts'
 import { billRow } from './bill-row.ts'
+import { billDefaults } from './defaults.ts'
 import type { ShellOutline } from './joints.ts'
 
 export interface BillLining {
@@ -39,9 +40,9 @@ const boundingBox = (sidesM: readonly number[]): readonly [number, number] => {
  * @check  640 × 400 × 380 mm → strip (2·(0.4 + 0.38) + 0.06) × (0.64 + 0.08) m, ends 2 × 0.46 × 0.44 m
  */
 export function carpetNeed({ sidesM, spanM }: ShellOutline, rollWidthM: number): CarpetNeed {
-  const round = sidesM.reduce((sum, side) => sum + side, 0) + carpetRule.overlapM
-  const across = spanM + 2 * carpetRule.turnInM
-  const [endLength, endWidth] = boundingBox(sidesM).map(side => side + 2 * carpetRule.endMarginM) as [number, number]
+  const round = sidesM.reduce((sum, side) => sum + side, 0) + billDefaults.carpetOverlapM.value
+  const across = spanM + 2 * billDefaults.carpetTurnInM.value
+  const [endLength, endWidth] = mapped(boundingBox(sidesM), side => side + 2 * billDefaults.carpetEndMarginM.value)
   const lanes = Math.ceil(across / rollWidthM - 1e-9)
   const beside = rollWidthM - (across - (lanes - 1) * rollWidthM)
   const endsBeside = beside >= Math.min(endLength, endWidth) && round >= 2 * Math.max(endLength, endWidth)
@@ -56,7 +57,7 @@ export function carpetNeed({ sidesM, spanM }: ShellOutline, rollWidthM: number):
 }
 
 export function coveringRows(outline: ShellOutline, carpet: BillCarpet): readonly BillRow[] {
-  const rollWidthM = carpet.rollWidthM ?? carpetRule.rollWidthM
+  const rollWidthM = carpet.rollWidthM ?? billDefaults.carpetRollWidthM.value
   const need = carpetNeed(outline, rollWidthM)
   const seams = say('bill.seams', { seamCount: need.seams })
   return [
@@ -67,12 +68,12 @@ export function coveringRows(outline: ShellOutline, carpet: BillCarpet): readonl
       item: say('bill.carpet-off-a-roll-wide', { rollWidth: inMm(rollWidthM, 1) }),
       need: need.lengthM,
       unit: 'm',
-      step: 0.1,
-      sparePercent: carpetRule.sparePercent,
+      step: billDefaults.carpetStepM.value,
+      sparePercent: billDefaults.carpetSparePercent.value,
       basis: say('bill.wrap-with-overlap-and-turned-in', {
-        overlap: inMm(carpetRule.overlapM, 1),
-        turnIn: inMm(carpetRule.turnInM, 1),
-        endMargin: inMm(carpetRule.endMarginM, 1),
+        overlap: inMm(billDefaults.carpetOverlapM.value, 1),
+        turnIn: inMm(billDefaults.carpetTurnInM.value, 1),
+        endMargin: inMm(billDefaults.carpetEndMarginM.value, 1),
         areaM2: inDecimals(need.areaM2),
         seams
       })
@@ -81,12 +82,12 @@ export function coveringRows(outline: ShellOutline, carpet: BillCarpet): readonl
       group: 'finish',
       part: 'carpet-adhesive',
       item: say('bill.spray-contact-adhesive-can-of-500'),
-      need: (2 * need.areaM2) / adhesiveRule.canCoversM2,
+      need: (2 * need.areaM2) / billDefaults.adhesiveCanCoversM2.value,
       unit: 'can',
-      sparePercent: adhesiveRule.sparePercent,
+      sparePercent: billDefaults.adhesiveSparePercent.value,
       basis: say('bill.both-faces-of-m-one-can', {
         areaM2: inDecimals(need.areaM2),
-        canCoversM2: adhesiveRule.canCoversM2
+        canCoversM2: billDefaults.adhesiveCanCoversM2.value
       })
     })
   ]
@@ -101,17 +102,20 @@ export function liningRows({ thicknessM, areaM2 }: BillLining): readonly BillRow
       item: say('bill.acoustic-lining', { thickness: inMm(thicknessM, 1) }),
       need: areaM2,
       unit: 'm²',
-      step: liningRule.matM2,
-      sparePercent: liningRule.sparePercent,
-      basis: say('bill.inner-walls-to-be-lined-m', { areaM2: inDecimals(areaM2), matM2: liningRule.matM2 })
+      step: billDefaults.liningMatM2.value,
+      sparePercent: billDefaults.liningSparePercent.value,
+      basis: say('bill.inner-walls-to-be-lined-m', {
+        areaM2: inDecimals(areaM2),
+        matM2: billDefaults.liningMatM2.value
+      })
     }),
     ...billRow({
       group: 'finish',
       part: 'lining-adhesive',
       item: say('bill.spray-contact-adhesive-for-the-lining'),
-      need: areaM2 / adhesiveRule.canCoversM2,
+      need: areaM2 / billDefaults.adhesiveCanCoversM2.value,
       unit: 'can',
-      sparePercent: adhesiveRule.sparePercent,
+      sparePercent: billDefaults.adhesiveSparePercent.value,
       basis: say('bill.one-face-of-m', { areaM2: inDecimals(areaM2) })
     })
   ]
@@ -126,10 +130,10 @@ function edgeSealerRow(panels: readonly Panel[]): readonly BillRow[] {
     group: 'finish',
     part: 'edge-sealer',
     item: say('bill.edge-sealer'),
-    need: edgeM2 * surfaceRule.edgeSealerM3PerM2 * 1000,
+    need: edgeM2 * billDefaults.edgeSealerM3PerM2.value * 1000,
     unit: 'l',
-    step: 0.05,
-    sparePercent: surfaceRule.sparePercent,
+    step: billDefaults.edgeSealerStepL.value,
+    sparePercent: billDefaults.surfaceSparePercent.value,
     basis: say('bill.0-1-l-m-on-m', { edgeM2: inDecimals(edgeM2, 3) })
   })
 }
@@ -138,7 +142,7 @@ function edgeSealerRow(panels: readonly Panel[]): readonly BillRow[] {
 function abrasiveRows(panels: readonly Panel[]): readonly BillRow[] {
   const shell = panels.filter(({ role }) => !['brace', 'divider', 'port-wall', 'baffle-ring'].includes(role))
   const faceM2 = shell.reduce((sum, { quantity, lengthM, widthM }) => sum + quantity * lengthM * widthM, 0)
-  const { areaPerAbrasiveSheetM2 } = surfaceRule
+  const areaPerAbrasiveSheetM2 = billDefaults.abrasiveSheetCoversM2.value
   return ['P120', 'P180'].flatMap(grit =>
     billRow({
       group: 'finish',
@@ -168,7 +172,7 @@ export function surfaceRows(panels: readonly Panel[]): readonly BillRow[] {
       group: 'fittings',
       part: 'foot',
       item: say('bill.rubber-foot-with-screw'),
-      need: 4,
+      need: billDefaults.feetABox.value,
       unit: 'piece',
       basis: say('bill.one-at-each-corner-of-the'),
       needed: false

@@ -6,25 +6,16 @@ import { INCH_M } from '../../domain/constants.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
-import { laminationRule } from '../work/workshop-practice.ts'
 import { boardSaid } from './board-words.ts'
+import { billDefaults } from './defaults.ts'
 
 const FOOT_M = 12 * INCH_M
 const YARD_M = 36 * INCH_M
 const FLUID_OUNCE_L = 0.029_573_5
 const POUND_FORCE_N = 4.448_22
-/** White glue, a little denser than water. */
-const GLUE_KG_PER_L = 1.1
 
 type Bought = NonNullable<BillRow['sold']>
 type Specification = NonNullable<BillRow['specification']>
-
-/** Lengths of wood screws [in]. */
-const screwLengthsIn = [0.5, 0.625, 0.75, 1, 1.25, 1.5, 1.75, 2, 2.25, 2.5, 3] as const
-/** Lengths of machine screws [in]. */
-const machineLengthsIn = [0.5, 0.75, 1, 1.25, 1.5, 2, 2.5, 3, 3.5, 4] as const
-/** A joint screw ends in the middle of an edge: a millimetre more does no harm. */
-const JOINT_SPARE_M = 1e-3
 
 /** In lowest terms, on the grid of the mixed fractions the trade writes. */
 function inInches(lengthM: number, parts: 16 | 32 = 16): string {
@@ -51,8 +42,9 @@ const upTo = (value: number, step: number): number => Math.ceil(value / step - 1
 const lengthDown = (lengthM: number, lengthsIn: readonly number[]): number =>
   INCH_M * (lengthsIn.findLast(each => each * INCH_M <= lengthM + 1e-9) ?? (lengthsIn[0] as number))
 
-const lengthUp = (lengthM: number): number =>
-  INCH_M * (machineLengthsIn.find(each => each * INCH_M >= lengthM - 1e-9) ?? (machineLengthsIn.at(-1) as number))
+/** The shortest that is no shorter, else the longest. */
+const lengthUp = (lengthM: number, lengthsIn: readonly number[]): number =>
+  INCH_M * (lengthsIn.find(each => each * INCH_M >= lengthM - 1e-9) ?? (lengthsIn.at(-1) as number))
 
 const needed = ({ need, sparePercent }: BillRow) => need * (1 + sparePercent / 100)
 
@@ -62,7 +54,7 @@ const screw = (row: BillRow, diameterM: number, mostM: number): Bought =>
     row,
     say(row.part === 'layer-screw' ? 'bill.screw-in-inches-for-layers' : 'bill.screw-in-inches', {
       number: screwNumber(diameterM),
-      length: inInches(lengthDown(mostM, screwLengthsIn))
+      length: inInches(lengthDown(mostM, billDefaults.screwLengthsIn.value))
     })
   )
 
@@ -80,30 +72,39 @@ const sheet: Market = (row, { lengthM = 0, widthM = 0, thicknessM = 0, material 
 
 const markets: Partial<Readonly<Record<BillPart, Market>>> = {
   sheet,
-  'wood-screw': (row, { diameterM = 0, lengthM = 0 }) => screw(row, diameterM, lengthM + JOINT_SPARE_M),
+  'wood-screw': (row, { diameterM = 0, lengthM = 0 }) =>
+    screw(row, diameterM, lengthM + billDefaults.jointSpareM.value),
   'layer-screw': (row, { diameterM = 0, thicknessM = 0 }) =>
-    screw(row, diameterM, thicknessM - laminationRule.pointKeepsM),
+    screw(row, diameterM, thicknessM - billDefaults.pointKeepsM.value),
   'driver-screw': (row, { lengthM, thread }) =>
     thread === undefined || lengthM === undefined
       ? undefined
-      : called(row, say('bill.machine-screw-in-inches', { length: inInches(lengthUp(lengthM)) })),
+      : called(
+          row,
+          say('bill.machine-screw-in-inches', {
+            length: inInches(lengthUp(lengthM, billDefaults.machineLengthsIn.value))
+          })
+        ),
   't-nut': row => called(row, say('bill.t-nut-in-inches')),
   'cup-screw': row => called(row, say('bill.cup-screw-in-inches')),
   gasket: row => ({ ...byFoot(row), ...worded({ item: say('bill.gasket-in-inches') }) }),
   'port-tube': (row, { diameterM = 0, lengthM = 0 }) =>
     called(row, say('bill.tube-in-inches', { inside: inInches(diameterM, 32), length: inInches(lengthM) })),
-  glue: row => ({ quantity: upTo(needed(row) / GLUE_KG_PER_L / FLUID_OUNCE_L, 1), unit: 'fl oz' }),
+  glue: row => ({ quantity: upTo(needed(row) / billDefaults.glueKgPerL.value / FLUID_OUNCE_L, 1), unit: 'fl oz' }),
   'edge-sealer': row => ({ quantity: upTo(needed(row) / FLUID_OUNCE_L, 1), unit: 'fl oz' }),
   sealant: row => called(row, say('bill.sealant-in-ounces')),
   strap: (row, { capacityN = 0 }) =>
-    called(row, say('bill.strap-in-pounds', { capacity: upTo(capacityN / POUND_FORCE_N, 50) })),
+    called(
+      row,
+      say('bill.strap-in-pounds', { capacity: upTo(capacityN / POUND_FORCE_N, billDefaults.strapStepLbf.value) })
+    ),
   lining: row => ({
-    quantity: upTo(needed(row) / YARD_M ** 2, 0.5),
+    quantity: upTo(needed(row) / YARD_M ** 2, billDefaults.liningStepYd2.value),
     unit: 'yd²',
     ...worded({ item: say('bill.lining-in-inches') })
   }),
   carpet: row => ({
-    quantity: upTo(needed(row) / YARD_M, 0.25),
+    quantity: upTo(needed(row) / YARD_M, billDefaults.carpetStepYd.value),
     unit: 'yd',
     ...worded({ item: say('bill.carpet-in-inches') })
   }),

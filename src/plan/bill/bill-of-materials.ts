@@ -30,7 +30,7 @@ interface BillRequest {
 
 /**
  * @returns rows sorted by group: board, joining, fittings, finish, wiring
- * @validity rules of thumb of workshop-practice.ts; packs are those of the trade, not of one shop
+ * @validity rules of thumb of defaults.ts; packs are those of the trade, not of one shop
  */
 export function billOfMaterials({
   box,

@@ -5,9 +5,9 @@ import type { FuseType } from '../../contract/supply/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
-import { wiringRule } from '../electric/wiring-practice.ts'
 import { billRow } from './bill-row.ts'
 import { offTheReel, wiringPieces } from './bill-wiring.ts'
+import { billDefaults } from './defaults.ts'
 
 interface BillFuse {
   readonly ratingA: number
@@ -40,17 +40,15 @@ export interface BillBranch extends Omit<BillCable, 'grommetCount' | 'runs' | 'b
   readonly amplifier: string
 }
 
-const SLEEVE_M = 0.05
-
 export function sleeveRows(ends: number): readonly BillRow[] {
   return billRow({
     group: 'wiring',
     part: 'sleeve',
     item: say('cable-bill.heat-shrink-sleeve-adhesive-lined'),
-    need: ends * SLEEVE_M,
+    need: ends * billDefaults.sleeveM.value,
     unit: 'm',
-    step: 0.1,
-    basis: say('cable-bill.over-each-of-crimps', { sleeve_: inMm(SLEEVE_M, 1), ends })
+    step: billDefaults.sleeveStepM.value,
+    basis: say('cable-bill.over-each-of-crimps', { sleeve_: inMm(billDefaults.sleeveM.value, 1), ends })
   })
 }
 
@@ -87,7 +85,7 @@ export const fuseRow = ({ ratingA, type }: BillFuse, need: number, place: Said |
     item: say('cable-bill.fuse-a', { ratingA, form: say(`fuse-form.${type}`), place }),
     need,
     unit: 'piece',
-    sparePercent: 100,
+    sparePercent: billDefaults.fuseSparePercent.value,
     basis
   })
 
@@ -169,8 +167,8 @@ function cableRunRows(cable: BillCable): readonly BillRow[] {
     ...wiringPieces(
       'clip',
       say('cable-bill.cable-clip-or-tie'),
-      clippedM / wiringRule.clipSpacingM,
-      say('cable-bill.every-along-the-run', { clipSpacing: inMm(wiringRule.clipSpacingM, 1) })
+      clippedM / billDefaults.clipSpacingM.value,
+      say('cable-bill.every-along-the-run', { clipSpacing: inMm(billDefaults.clipSpacingM.value, 1) })
     )
   ]
 }

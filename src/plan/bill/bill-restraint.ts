@@ -2,6 +2,7 @@
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import { say } from '../../domain/say.ts'
 import { billRow } from './bill-row.ts'
+import { billDefaults } from './defaults.ts'
 
 /** Straps by the force of the plan, or bolts with load plates instead of them. */
 export function restraintRows({ strapCount, strapCapacityN }: Restraint): readonly BillRow[] {
@@ -21,7 +22,7 @@ export function restraintRows({ strapCount, strapCapacityN }: Restraint): readon
       specification: { thread: 'M8' },
       insteadOf: 'strap',
       item: say('bill.or-instead-of-straps-bolt-m8'),
-      need: 4,
+      need: billDefaults.boltsInsteadOfStraps.value,
       unit: 'piece',
       needed: false,
       basis: say('bill.one-near-each-corner-into-body')

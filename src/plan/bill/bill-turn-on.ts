@@ -6,6 +6,7 @@ import { inDecimals } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import { billRow } from './bill-row.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
+import { billDefaults } from './defaults.ts'
 
 /** A small fuse with one in reserve, and its holder. */
 export function thinFuseRows(part: 'turn-on-fuse' | 'fuse-holder', fuseA: number, of: Said): readonly BillRow[] {
@@ -17,7 +18,7 @@ export function thinFuseRows(part: 'turn-on-fuse' | 'fuse-holder', fuseA: number
       item: say('cable-bill.blade-fuse', { fuseA, of }),
       need: 1,
       unit: 'piece',
-      sparePercent: 100,
+      sparePercent: billDefaults.fuseSparePercent.value,
       basis: say('cable-bill.within-175-mm-of-where-its')
     }),
     ...wiringPieces(

@@ -4,9 +4,7 @@ import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import { offTheReel, wiringPieces } from './bill-wiring.ts'
-
-/** Common practice, no source. */
-const BOLTS_AN_AMPLIFIER = 4
+import { billDefaults } from './defaults.ts'
 
 /** A bolt for each lead that goes to the body. */
 function groundPoints({ trunk, branches, converter }: PlanCircuit): number {
@@ -26,7 +24,7 @@ export function vehicleRows(circuit: PlanCircuit, tailM: number): readonly BillR
     ...wiringPieces(
       'amplifier-bolt',
       say('bill.bolt-m5-with-two-washers-and'),
-      BOLTS_AN_AMPLIFIER * amplifiers.length,
+      billDefaults.boltsAnAmplifier.value * amplifiers.length,
       say('bill.four-an-amplifier-through-the-board'),
       { thread: 'M5' }
     ),

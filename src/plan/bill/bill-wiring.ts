@@ -1,14 +1,15 @@
 /** Loudspeaker wire, signal and turn-on leads, and what is sold by the metre or piece among them. */
 import type { Figure, Said } from '../../contract/sentences/form/template.ts'
+import type { SpeakerWire } from '../../contract/systems/plan-circuit.ts'
 import type { BillPart } from '../../contract/systems/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
 import { saidOf, say } from '../../domain/say.ts'
-import { CONVERTER_TAIL_M, LEAD_MM2, type SignalLead } from '../electric/plan-lead.ts'
-import type { SpeakerWire } from '../electric/plan-wires.ts'
-import { TURN_ON_SIZE, wiringRule } from '../electric/wiring-practice.ts'
+import { wiringDefaults } from '../electric/defaults.ts'
+import type { SignalLead } from '../electric/plan-lead.ts'
 import { billRow } from './bill-row.ts'
+import { billDefaults } from './defaults.ts'
 
 export interface BillWire {
   /** Two-core loudspeaker wire from each output to its terminal; absent where no size fits. */
@@ -43,8 +44,8 @@ export const offTheReel = (
     item,
     need: lengthM,
     unit: 'm',
-    step: 0.5,
-    sparePercent: wiringRule.cableSparePercent,
+    step: billDefaults.cableStepM.value,
+    sparePercent: billDefaults.cableSparePercent.value,
     basis
   })
 
@@ -71,7 +72,7 @@ export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): re
       group: 'fittings',
       part: 'cup-screw',
       item: say('cable-bill.pan-head-wood-screw-3-5'),
-      need: 4 * cupCount,
+      need: billDefaults.screwsACup.value * cupCount,
       unit: 'piece',
       basis: say('cable-bill.four-for-each-terminal-cup')
     }),
@@ -87,7 +88,7 @@ export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): re
     ...wiringPieces(
       'receptacle',
       say('cable-bill.push-on-receptacle-or-ferrule-for'),
-      4 * driverCount,
+      billDefaults.receptaclesADriver.value * driverCount,
       say('cable-bill.four-for-each-driver-solder-or')
     )
   ]
@@ -115,12 +116,12 @@ function leadRows(lead: SignalLead): readonly BillRow[] {
       item: say('cable-bill.solder-sleeve-or-insulated-crimp-splice'),
       need: ends,
       unit: 'piece',
-      sparePercent: 25,
+      sparePercent: billDefaults.spliceSparePercent.value,
       basis: say('cable-bill.where-each-core-joins-the-loudspeaker')
     }),
     ...wiringPieces(
       'signal-ferrule',
-      say('cable-bill.ferrule-mm', { LEAD_MM2 }),
+      say('cable-bill.ferrule-mm', { LEAD_MM2: wiringDefaults.leadMm2.value }),
       ends,
       converter ? say('cable-bill.each-core-at-its-converter') : say('cable-bill.each-core-at-the-loudspeaker-level')
     ),
@@ -135,7 +136,7 @@ function leadRows(lead: SignalLead): readonly BillRow[] {
           ...offTheReel(
             'signal-lead',
             say('cable-bill.screened-signal-cable'),
-            CONVERTER_TAIL_M,
+            wiringDefaults.converterTailM.value,
             say('cable-bill.from-the-converter-to-the-amplifier')
           )
         ]
@@ -162,7 +163,7 @@ export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
         )),
     ...offTheReel(
       'turn-on-wire',
-      say('cable-bill.turn-on-wire', { turnOnSize: TURN_ON_SIZE }),
+      say('cable-bill.turn-on-wire', { turnOnSize: wiringDefaults.turnOnSize.value }),
       turnOnLengthM,
       say('cable-bill.m-from-the-source-to-the', { turnOnLength: inDecimals(turnOnLengthM) })
     ),

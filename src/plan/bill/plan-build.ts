@@ -1,19 +1,19 @@
 /** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
-import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanCircuit, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { boardsOf } from '../../domain/box/request/boards-of-face.ts'
 import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
 import { present } from '../../domain/present.ts'
-import { blockInputs, fuseTailM, hasBlock, type PowerRun } from '../electric/plan-run.ts'
+import { blockInputs, fuseTailM, hasBlock } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { FittedRadiators } from '../enclosure/parts/fitted-radiators.ts'
 import type { BoxPart } from '../enclosure/parts/plan-box.ts'
 import { planSheets, type SheetsPart } from '../enclosure/parts/plan-sheets.ts'
+import { planDefaults } from '../request/defaults.ts'
 import { waitingFor } from '../request/part.ts'
-import { LINING } from '../request/plan-finish.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import { type BuildFacts, boardsOfFront, buildFacts } from '../work/build-facts.ts'
 import { restraint } from '../work/restraint.ts'
@@ -100,7 +100,7 @@ function billed(request: ResolvedPlan, part: Done, sheets: SheetsPart, circuit: 
     },
     restraint: held,
     ...present({
-      lining: finish.lined ? { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } : undefined,
+      lining: finish.lined ? { thicknessM: planDefaults.liningM.value, areaM2: liningAreaM2(box) } : undefined,
       carpet: finish.covered ? {} : undefined,
       cable: trunk === undefined ? undefined : billedTrunk(trunk, circuit)
     }),

@@ -1,6 +1,7 @@
 /** The score of one design as arithmetic. */
+
+import type { Basis } from '../../contract/field/envelope.ts'
 import { explain } from '../../domain/formula.ts'
-import type { Basis } from '../../domain/outcome.ts'
 import { designScore, pricedDesignScore } from './formulas.ts'
 import { drawn, floored, type ScoredFigures, type Weights } from './search-score.ts'
 

@@ -7,6 +7,7 @@ import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import { contradictions, withoutDraw } from '../request/plan-amplifier.ts'
+import { rankDefaults } from './defaults.ts'
 import type { SearchAmplifier, SearchDriver } from './search-request.ts'
 
 export interface Combination {
@@ -18,9 +19,7 @@ export interface Combination {
   readonly plan: PlanRequest
 }
 
-export const USUAL_COUNTS: readonly number[] = [1, 2]
-
-const countsOf = ({ driverCounts }: SearchRequest) => [...new Set(driverCounts ?? USUAL_COUNTS)]
+const countsOf = ({ driverCounts }: SearchRequest) => [...new Set(driverCounts ?? rankDefaults.driverCounts.value)]
 /** Boxes with passive radiators only where some are at hand. */
 export const kindsOf = ({
   kinds,

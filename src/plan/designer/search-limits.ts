@@ -1,8 +1,10 @@
 /** Which limits a design keeps, which it breaks and by how much. */
-import type { DesignFigures } from '../../contract/systems/design-system.ts'
+
+import type { DesignLimits } from '../../contract/systems/design-search.ts'
+import type { DesignFigures, LimitReading } from '../../contract/systems/design-system.ts'
 import { type DesignLimitName, designLimitNames } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
-import type { DesignLimits } from './search-request.ts'
+import { rankDefaults } from './defaults.ts'
 
 interface LimitRow {
   readonly field: keyof DesignLimits
@@ -58,22 +60,9 @@ const rows: Readonly<Record<DesignLimitName, LimitRow>> = {
   }
 }
 
-/** Of one limit, in the unit people read. */
-export interface LimitReading {
-  readonly limit: DesignLimitName
-  readonly value: number
-  readonly bound: number
-  readonly unit: string
-  /** What is left up to the bound; negative where it is broken. */
-  readonly left: number
-}
-
-/** A level is a logarithm already: 1 dB weighs as the 12 % of power pressure it stands for. */
-const DB_SHARE = 10 ** (1 / 20) - 1
-
 /** Beyond the bound, as a share of it; how rejections are compared with each other. */
 export function overshoot({ limit, bound, left }: LimitReading): number {
-  return rows[limit].atLeast ? -left * DB_SHARE : -left / Math.max(Math.abs(bound), 1e-9)
+  return rows[limit].atLeast ? -left * rankDefaults.dbShare.value : -left / Math.max(Math.abs(bound), 1e-9)
 }
 
 /** Every limit that is set and whose figure is known. A closed box moves no air in a port. */

@@ -1,6 +1,8 @@
 /** Why a combination is not among the designs. */
+
+import type { LimitReading } from '../../contract/systems/design-system.ts'
 import type { Hindrance, RejectionRule } from '../../contract/systems/words.ts'
-import { brokenText, type LimitReading } from './search-limits.ts'
+import { brokenText } from './search-limits.ts'
 
 export interface Rejection {
   readonly rule: RejectionRule

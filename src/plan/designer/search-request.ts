@@ -9,20 +9,3 @@ export interface SearchDriver extends PlanDriver {
 export interface SearchAmplifier extends PlanAmplifier {
   readonly name: string
 }
-
-/** Whatever is absent is no limit. */
-export interface DesignLimits {
-  /** Drivers and amplifier together. */
-  readonly pricePerSystem?: number
-  readonly fullSineA?: number
-  readonly averageA?: number
-  /** Outside of the box. */
-  readonly outerVolumeM3?: number
-  readonly massKg?: number
-  readonly f3AtMostHz?: number
-  readonly levelAtLeastDb?: number
-  /** Peak one way over Xmax. */
-  readonly excursionOfXmax?: number
-  /** Peak, in any port. */
-  readonly airSpeedMPerS?: number
-}

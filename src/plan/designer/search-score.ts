@@ -1,7 +1,8 @@
 /** How designs are put in order: every figure in decibels of equal worth, weighted. */
+import { rankDefaults } from './defaults.ts'
 
 export const criteria = ['level', 'reach', 'box', 'price', 'current'] as const
-export type Criterion = (typeof criteria)[number]
+type Criterion = (typeof criteria)[number]
 export type Weights = Readonly<Record<Criterion, number>>
 
 export interface ScoredFigures {
@@ -19,18 +20,10 @@ interface Score {
   readonly points: Omit<Weights, 'price'> & { readonly price?: number }
 }
 
-/** Where each figure gives no points; moves all designs alike. */
-const zeroAt = { f3Hz: 30, outerVolumeM3: 0.1, price: 1000, fullSineA: 50 } as const
-
-/** Parts at hand cost nothing; below one unit of any currency two systems cost the same. */
-const LEAST_PRICE = 1
-/** Below a milliampere nothing is drawn. */
-const LEAST_CURRENT_A = 1e-3
-
 const doublings = (ratio: number) => 10 * Math.log10(ratio)
 
-export const floored = (price: number) => Math.max(price, LEAST_PRICE)
-export const drawn = (fullSineA: number) => Math.max(fullSineA, LEAST_CURRENT_A)
+export const floored = (price: number) => Math.max(price, rankDefaults.leastPrice.value)
+export const drawn = (fullSineA: number) => Math.max(fullSineA, rankDefaults.leastCurrentA.value)
 
 /**
  * Decibels that a figure is worth before its weight.
@@ -50,10 +43,12 @@ export function pointsOf(figures: ScoredFigures, weights: Weights): Score {
   const { levelDb, f3Hz, outerVolumeM3, fullSineA, price } = figures
   const points = {
     level: weights.level * levelDb,
-    reach: -weights.reach * 3 * doublings(f3Hz / zeroAt.f3Hz),
-    box: -weights.box * doublings(outerVolumeM3 / zeroAt.outerVolumeM3),
-    ...(price === undefined ? {} : { price: -weights.price * doublings(floored(price) / zeroAt.price) }),
-    current: -weights.current * doublings(drawn(fullSineA) / zeroAt.fullSineA)
+    reach: -weights.reach * 3 * doublings(f3Hz / rankDefaults.zeroF3Hz.value),
+    box: -weights.box * doublings(outerVolumeM3 / rankDefaults.zeroOuterVolumeM3.value),
+    ...(price === undefined
+      ? {}
+      : { price: -weights.price * doublings(floored(price) / rankDefaults.zeroPrice.value) }),
+    current: -weights.current * doublings(drawn(fullSineA) / rankDefaults.zeroFullSineA.value)
   }
   return { points, total: Object.values(points).reduce((sum, each) => sum + each, 0) }
 }

@@ -3,16 +3,8 @@ import type { SearchRequest } from '../../contract/systems/design-search.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { say } from '../../domain/say.ts'
-import { type Criterion, criteria, type Weights } from './search-score.ts'
-
-/** The dearest default of each table, said once. */
-const why: Readonly<Record<Criterion, string>> = {
-  level: 'a decibel of level counts one',
-  reach: 'an octave of f3 counts nine decibels, as efficiency goes with its third power',
-  box: 'half the box counts three decibels, as efficiency goes with volume',
-  price: 'half the price counts three decibels, as half the power',
-  current: 'half the current counts three decibels, as half the power'
-}
+import { rankDefaults } from './defaults.ts'
+import { criteria, type Weights } from './search-score.ts'
 
 function missingPrice({ drivers, amplifiers }: SearchRequest): string | undefined {
   const driver = drivers.findIndex(({ price }) => price === undefined)
@@ -33,9 +25,12 @@ export function resolvedWeights(request: SearchRequest, assumed: Assumptions): W
   }
   const entries = criteria.map(criterion => {
     const silent = criterion === 'price' && unpriced !== undefined
-    const reason = silent ? 'a price is missing, so none counts' : why[criterion]
-    const weight = silent ? 0 : 1
-    return [criterion, assumed.or(request.weights?.[criterion], `weights.${criterion}`, weight, reason)] as const
+    const rule = silent ? rankDefaults.unpriced : rankDefaults[`${criterion}Weight`]
+    const weight = silent ? 0 : rankDefaults.weight.value
+    return [
+      criterion,
+      assumed.work<number>(request.weights?.[criterion], `weights.${criterion}`, weight, rule)
+    ] as const
   })
   if (entries.some(([, weight]) => weight > 0)) return Object.fromEntries(entries) as Weights
   throw new DesignError('conflicting-input', {

@@ -3,12 +3,12 @@
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
-import { usual } from '../request/plan-usual.ts'
+import { planDefaults } from '../request/defaults.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
+import { wiringDefaults } from './defaults.ts'
 import type { PowerRuns } from './plan-supply.ts'
 import { relayRating } from './second-battery.ts'
 import { turnOnRelayOf } from './turn-on-way.ts'
-import { LINK_FUSE_A } from './wiring-practice.ts'
 
 type Accessories = Pick<PlanCircuit, 'secondBattery' | 'capacitor' | 'turnOnRelay'>
 
@@ -22,7 +22,9 @@ function secondBatteryOf({ supply }: SupplyBrief, runs: PowerRuns): PlanCircuit[
     link: link.kind,
     ...present({
       relayA: link.kind === 'relay' && trunk !== undefined ? relayRating(trunk) : undefined,
-      ...(link.kind === 'joined' ? {} : { signalWireM: supply.positiveLengthM, signalFuseA: LINK_FUSE_A }),
+      ...(link.kind === 'joined'
+        ? {}
+        : { signalWireM: supply.positiveLengthM, signalFuseA: wiringDefaults.linkFuseA.value }),
       sealed: chemistry === 'lithium' ? true : undefined,
       charger,
       lead: secondLead
@@ -37,7 +39,7 @@ export function capacitorOf({ supply }: SupplyBrief, { trunk, branches }: PowerR
   if (capacitor === undefined || designation === undefined) return undefined
   const { capacitanceF } = capacitor
   return {
-    ...{ capacitanceF, designation, lengthM: usual.capacitorLeadM.value },
+    ...{ capacitanceF, designation, lengthM: planDefaults.capacitorLeadM.value },
     ...worded({ at: say('part.beside.amplifier') })
   }
 }

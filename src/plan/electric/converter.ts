@@ -1,7 +1,7 @@
 /** A converter between the vehicle and amplifiers of another voltage, beside them: its rating, its cables, its ground. */
 import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
-import { usual } from '../request/plan-usual.ts'
+import { planDefaults } from '../request/defaults.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import type { BranchRun } from './plan-run.ts'
 import { shortLead } from './short-lead.ts'
@@ -11,7 +11,7 @@ export type PlannedConverter = NonNullable<PlanCircuit['converter']>
 /** Its minus to the ground point, as thick as what leaves it; a return cable of one amplifier ends at it and needs none. */
 function groundOf({ returnBy }: SupplyBrief, designation: string): Pick<PlannedConverter, 'ground'> {
   if (returnBy === 'cable') return {}
-  return { ground: { designation, lengthM: usual.converterLeadM.value } }
+  return { ground: { designation, lengthM: planDefaults.converterLeadM.value } }
 }
 
 /** @returns nothing without one, or where no cable passes for its output */
@@ -31,6 +31,6 @@ export function converterOf(
     heavyCurrentA: Math.min(ratedA, currents.heavyA),
     systemVoltageV: brief.amplifierV
   }
-  const { run: lead } = shortLead(brief, carried, usual.converterLeadM.value)
+  const { run: lead } = shortLead(brief, carried, planDefaults.converterLeadM.value)
   return lead && { ...unit, lead }
 }

@@ -1,5 +1,6 @@
 /** What the first battery may drive into a dead short at the distribution block, over the trunk. */
 
+import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cableSize } from '../../domain/circuit/cable/cable-size.ts'
 import { conductorLaw, conductorOhmPerM } from '../../domain/circuit/cable/conductor-resistance.ts'
@@ -10,7 +11,7 @@ import {
   strongestSource
 } from '../../domain/circuit/fuse/battery-source.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
-import type { PowerRun } from './plan-run.ts'
+import { wiringDefaults } from './defaults.ts'
 
 /** Cold, and nothing counted of its way back: the side that lets most through. */
 function trunkOhm({ onTheWay }: SupplyBrief, { designation, runs, positiveLengthM, fuse }: PowerRun): number {
@@ -18,7 +19,7 @@ function trunkOhm({ onTheWay }: SupplyBrief, { designation, runs, positiveLength
   const ohmPerM = conductorOhmPerM(
     cableSize(designation, undefined, 'designation'),
     conductorLaw(onTheWay, assumptions()),
-    20
+    wiringDefaults.coldC.value
   )
   return (positiveLengthM * ohmPerM + (fuse === undefined ? 0 : coldFuseOhm(fuse.ratingA))) / runs
 }

@@ -4,6 +4,7 @@ import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { ChosenFuse } from '../../contract/supply/fuse.ts'
 import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply, SupplyCurrent } from '../../contract/supply/supply-current.ts'
+import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { resaid } from '../../domain/caution.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
@@ -15,7 +16,7 @@ import { say } from '../../domain/say.ts'
 import { type Part, runPart } from '../request/part.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import { tooStrongAtBlock } from './fault-at-block.ts'
-import { type BranchRun, type PowerRun, sizeOf } from './plan-run.ts'
+import { type BranchRun, sizeOf } from './plan-run.ts'
 
 export interface Branches {
   /** Of every branch whose size passes, in the order of the amplifiers. */

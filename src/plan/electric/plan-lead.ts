@@ -3,6 +3,7 @@ import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanSignal } from '../../contract/systems/plan-request.ts'
 import { say, worded } from '../../domain/say.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
+import { wiringDefaults } from './defaults.ts'
 import type { SignalPart } from './plan-signal.ts'
 import { turnOnOf } from './turn-on-way.ts'
 
@@ -24,13 +25,6 @@ export interface SignalLead {
   readonly turnOnLengthM: number
 }
 
-/** 0.5 to 1 mm² carry the milliamperes of an input and bear pulling through a car. Common practice, no source. */
-export const LEAD_MM2 = 0.75
-/** Left and right. */
-const CHANNELS = 2
-/** From a converter to the amplifier beside it [m]. Common practice, no source. */
-export const CONVERTER_TAIL_M = 0.5
-
 /** The signal leads take the way of the power cable, on the other side of the car. */
 export function planLead(brief: SupplyBrief, signal: PlanSignal, part: SignalPart): SignalLead {
   const lengthM = brief.supply.positiveLengthM
@@ -49,9 +43,9 @@ export function planLead(brief: SupplyBrief, signal: PlanSignal, part: SignalPar
   const connection = part.done ? part.outcome.result.input?.connection : undefined
   return {
     kind: 'twisted-pair',
-    ...worded({ name: say('part.lead.twisted', { areaMm2: LEAD_MM2 }) }),
+    ...worded({ name: say('part.lead.twisted', { areaMm2: wiringDefaults.leadMm2.value }) }),
     lengthM,
-    count: CHANNELS,
+    count: wiringDefaults.channels.value,
     converter: connection === 'line-output-converter',
     turnOnLengthM
   }

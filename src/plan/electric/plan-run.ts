@@ -1,33 +1,14 @@
 /** Trunk and branches as they are bought and laid: one size, one length, one fuse each; bill, picture and steps read them here. */
 import type { ChosenFuse } from '../../contract/supply/fuse.ts'
 import type { CableChoice } from '../../contract/supply/supply-cables.ts'
-import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanCircuit, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { PlanSupply } from '../../contract/systems/plan-request.ts'
-
-export interface PowerRun {
-  readonly designation: string
-  /** Equal cables side by side, each with a fuse of its own. */
-  readonly runs: number
-  /** Of one cable. */
-  readonly positiveLengthM: number
-  /** `body`: a lead to bare metal; `cable`: back to the battery or to the block of the returns. */
-  readonly returnBy: 'body' | 'cable'
-  /** Of one cable; 0 where the ground leads belong to the branches. */
-  readonly returnLengthM: number
-  /** Of each cable; absent where none could be rated. */
-  readonly fuse?: ChosenFuse
-  /** At its far end, where a second battery feeds that too. */
-  readonly endFuse?: ChosenFuse
-}
 
 /** `2 × 1/0 AWG`: cables side by side are bought and named together. */
 export const sizeOfRun = ({ runs, designation }: Pick<PowerRun, 'runs' | 'designation'>): string =>
   runs === 1 ? designation : `${runs} × ${designation}`
 
-/** From an isolating relay to the block beside it [m]. Common practice, no source. */
-export const RELAY_PIECE_M = 0.2
-
-/** Of that piece: the size of the trunk, and where that is several cables the one of the second battery's lead, which carries all of it. */
+/** Of the piece from an isolating relay to the block: the size of the trunk, and where that is several cables the one of the second battery's lead, which carries all of it. */
 export const relayPieceSize = (trunk: PowerRun, lead: PowerRun | undefined): string =>
   trunk.runs > 1 && lead !== undefined ? lead.designation : trunk.designation
 

@@ -5,8 +5,8 @@ import { present } from '../../domain/present.ts'
 import { setUpSignal } from '../../domain/signal/set-up-signal.ts'
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/parts/plan-response.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
+import { planDefaults } from '../request/defaults.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
-import { CROSSOVER_ORDER } from '../request/plan-crossover.ts'
 import type { GivenBox } from '../request/plan-leaflet.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
@@ -31,7 +31,7 @@ export function planSignal(
       ...signal,
       ...present({ turnOn }),
       systemVoltageV: amplifierV,
-      ...(supply.converter === undefined ? {} : { vehicleVoltageV: supply.systemVoltageV }),
+      ...present({ vehicleVoltageV: supply.converter && supply.systemVoltageV }),
       amplifier: {
         powerW: joined.amplifierPowerW / joined.outputs,
         loadOhm: joined.loadOhm,
@@ -41,7 +41,7 @@ export function planSignal(
       driversPowerW: joined.driversPowerW,
       ...present({ gainPowerW: joined.gainPowerW }),
       filters: {
-        lowPass: { cornerHz: crossoverHz, order: CROSSOVER_ORDER },
+        lowPass: { cornerHz: crossoverHz, order: planDefaults.crossoverOrder.value },
         ...(highPassHz === undefined ? {} : { highPass: { cornerHz: highPassHz, order: 2 } }),
         acoustic
       }

@@ -1,6 +1,7 @@
 /** Amperes: what all amplifiers draw, the cable that carries it, the fuse that guards the cable. */
 import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../contract/supply/supply-current.ts'
+import type { Charger, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { rateFuse } from '../../domain/circuit/fuse/rate-fuse.ts'
@@ -12,9 +13,9 @@ import { type Part, runPart, waitingFor } from '../request/part.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import { converterOf, type PlannedConverter } from './converter.ts'
 import { type Branches, namesOf, planBranches } from './plan-branches.ts'
-import { type BranchRun, dropOf, type PowerRun, sizeOf } from './plan-run.ts'
+import { type BranchRun, dropOf, sizeOf } from './plan-run.ts'
 import { dropAssumed, type FusePart, trunkCable, trunkFuse, trunkRun } from './plan-trunk.ts'
-import { type Charger, chargerOf, type SecondLink, secondLead, secondLink } from './second-battery.ts'
+import { chargerOf, type SecondLink, secondLead, secondLink } from './second-battery.ts'
 
 export type CurrentPart = Part<CurrentRequest, SupplyCurrent>
 export type CablePart = Part<CableChoiceRequest, CableChoice>

@@ -3,13 +3,14 @@
 import type { CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { FuseAnswer, FuseRequest } from '../../contract/supply/supply-fuses.ts'
+import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { supplyDefaults } from '../../domain/circuit/source/defaults.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import type { Part } from '../request/part.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
-import type { PowerRun } from './plan-run.ts'
+import { wiringDefaults } from './defaults.ts'
 import { chargerInputA, type SecondLink } from './second-battery.ts'
 
 export type FusePart = Part<FuseRequest, FuseAnswer>
@@ -116,7 +117,9 @@ export function trunkRun(
     returnLengthM: path.kind === 'cable' ? path.lengthM : leadM,
     ...present({ fuse }),
     // the far end is fed by the second battery, and of three cables by the two others: a source as well
-    ...((link === undefined || link.kind === 'charger') && size.runs < 3 ? {} : present({ endFuse: fuse }))
+    ...((link === undefined || link.kind === 'charger') && size.runs < wiringDefaults.runsFusedAtEnd.value
+      ? {}
+      : present({ endFuse: fuse }))
   }
 }
 

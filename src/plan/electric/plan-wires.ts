@@ -1,22 +1,13 @@
 /** Loudspeaker wire: from each output to the box as the wiring part sized it, and inside by each driver's share of the current. */
+
+import type { SpeakerWire } from '../../contract/systems/plan-circuit.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { chooseSpeakerCable } from '../../domain/coils/speaker-cable.ts'
 import { fixed } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import type { PlannedLoad } from '../load/plan-load.ts'
-import { wiringRule } from './wiring-practice.ts'
-
-/** Two-core wire of one size. */
-export interface SpeakerWire {
-  readonly designation: string
-  readonly areaM2: number
-  /** Of one. */
-  readonly lengthM: number
-  readonly count: number
-  /** Full sine in one of them, RMS. */
-  readonly currentA: number
-}
+import { wiringDefaults } from './defaults.ts'
 
 interface SpeakerWires {
   /** Absent where no size fits: then it is in no bill either. */
@@ -42,7 +33,7 @@ function insideWire({ matching, wiring, joined }: PlannedLoad): Pick<SpeakerWire
   if (best?.outputPowerW === undefined || joined === undefined || !wiring.done) return { cautions: [] }
   const { driversPerOutput, outputs, loadOhm, outputPowerW } = best
   const share = driverShare(loadOhm, outputPowerW, driversPerOutput, joined.driversInSeries)
-  const lengthM = wiringRule.wireInsideM
+  const lengthM = wiringDefaults.wireInsideM.value
   // its defaults are those of the wire to the box, which the wiring part records
   const { cable } = chooseSpeakerCable({ lengthM }, share.loadOhm, share.powerW, assumptions())
   if (cable === undefined) {

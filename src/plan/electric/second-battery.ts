@@ -1,15 +1,16 @@
 /** A second battery at the amplifiers: how it is tied to the first, its own fuse, cable and ground. */
 
 import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
+import type { Charger, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { converterDefaults } from '../../domain/circuit/load/defaults.ts'
 import type { BatteryRequest } from '../../domain/circuit/source/engine-off.ts'
 import { unlike } from '../../domain/circuit/source/unlike-batteries.ts'
 import type { Assumption } from '../../domain/outcome.ts'
-import { usual } from '../request/plan-usual.ts'
+import { planDefaults } from '../request/defaults.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
+import { wiringDefaults } from './defaults.ts'
 import { cautionsOf } from './plan-branches.ts'
-import type { PowerRun } from './plan-run.ts'
 import { shortLead } from './short-lead.ts'
 
 /** `relay` closes while the engine runs; `charger` raises or lowers the voltage for a battery of another kind; `joined` for good. */
@@ -21,14 +22,6 @@ export type SecondLink =
       readonly ratedA: number
     }
 
-/** Outputs that are sold [A]. Common practice, no source. */
-const chargersA = [20, 30, 40, 50, 60] as const
-/** Contacts that are sold for good [A]. Common practice, no source. */
-const relaysA = [100, 200, 300, 500] as const
-
-/** What it holds over what it is fed with: 14.4 V from 12 V. */
-export const CHARGER_OVER_NOMINAL = 1.2
-
 /**
  * What a charger draws at its full output.
  *
@@ -38,7 +31,7 @@ export const CHARGER_OVER_NOMINAL = 1.2
  * @check  30 A → 40.9 A
  */
 export const chargerInputA = (ratedA: number): number =>
-  (ratedA * CHARGER_OVER_NOMINAL) / converterDefaults.efficiency.value
+  (ratedA * wiringDefaults.chargerOverNominal.value) / converterDefaults.efficiency.value
 
 /** Ordinary music decides, since that is what it replaces on the whole. */
 export function secondLink({ supply }: SupplyBrief, { currents }: SupplyCurrent): SecondLink | undefined {
@@ -47,13 +40,15 @@ export function secondLink({ supply }: SupplyBrief, { currents }: SupplyCurrent)
   if (secondBattery.arrangement === 'parallel') return { kind: 'joined' }
   const first: Pick<BatteryRequest, 'chemistry'> = { ...battery, ...source }
   if (!unlike(first, secondBattery)) return { kind: 'relay' }
-  return { kind: 'charger', ratedA: chargersA.find(ratedA => ratedA >= currents.averageA) ?? chargersA[4] }
+  const sold = wiringDefaults.chargersA.value
+  return { kind: 'charger', ratedA: sold.find(ratedA => ratedA >= currents.averageA) ?? Math.max(...sold) }
 }
 
 /** Above all that the fuses of the trunk let through. */
 export function relayRating({ runs, fuse }: PowerRun): number {
   const throughA = runs * (fuse?.ratingA ?? 0)
-  return relaysA.find(ratedA => ratedA >= throughA) ?? Math.ceil(throughA / 100) * 100
+  const { relaysA, relayStepA } = wiringDefaults
+  return relaysA.value.find(ratedA => ratedA >= throughA) ?? Math.ceil(throughA / relayStepA.value) * relayStepA.value
 }
 
 interface SecondLead {
@@ -63,25 +58,18 @@ interface SecondLead {
   readonly assumed: readonly Assumption[]
 }
 
-/** From the charger to the block: a cable for its output, the fuse at the block, where the battery feeds it. */
-export interface Charger {
-  readonly ratedA: number
-  readonly inputA: number
-  readonly lead: PowerRun
-}
-
 export function chargerOf(brief: SupplyBrief, link: SecondLink | undefined): Charger | undefined {
   if (link?.kind !== 'charger') return undefined
   const { ratedA } = link
   const { supply, second: source } = brief
   const carried = { currentA: ratedA, heavyCurrentA: ratedA, systemVoltageV: supply.systemVoltageV, source }
-  const { run: lead } = shortLead(brief, carried, usual.secondLeadM.value)
+  const { run: lead } = shortLead(brief, carried, planDefaults.secondLeadM.value)
   return lead && { ratedA, inputA: chargerInputA(ratedA), lead }
 }
 
 /** With the engine off it feeds all amplifiers alone. */
 export function secondLead(brief: SupplyBrief, { sizing }: SupplyCurrent): SecondLead {
-  const { value, why } = usual.secondLeadM
+  const { value, why } = planDefaults.secondLeadM
   const { supply, second: source } = brief
   const { systemVoltageV } = supply
   const carried = { currentA: sizing.fullSineA, heavyCurrentA: sizing.heavyA, systemVoltageV, source }

@@ -1,10 +1,11 @@
 /** A short lead beside the amplifiers with its return: of a second battery, a charger or a converter. */
 import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
+import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { present } from '../../domain/present.ts'
 import { type Part, runPart } from '../request/part.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
-import { type PowerRun, sizeOf } from './plan-run.ts'
+import { sizeOf } from './plan-run.ts'
 
 type Carried = Pick<CableChoiceRequest, 'currentA' | 'heavyCurrentA' | 'systemVoltageV' | 'source'>
 

@@ -9,19 +9,16 @@ import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
 import { mean } from '../../numeric/mean.ts'
 import { attemptResponse } from './attempt-response.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 import type { WishDesigner } from './goal-designs.ts'
 import type { Setting } from './parts/setting.ts'
 import { systemFigures } from './parts/system-figures.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
-/** Level below, and from here up. */
-const UPPER_FROM_HZ = 40
-
-const upper = ({ levelDb }: SystemFigures) => mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) >= UPPER_FROM_HZ))
-const lower = ({ levelDb }: SystemFigures) => mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) < UPPER_FROM_HZ))
-
-/** What counts as a difference: a decibel is just heard, a fifth of the room, three milliseconds and a twentieth of the price are noticed. Ours. */
-const NOTICED = { levelDb: 1, roomShare: 0.2, delayS: 3e-3, priceShare: 0.05 } as const
+const upper = ({ levelDb }: SystemFigures) =>
+  mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) >= enclosurePlanDefaults.upperFromHz.value))
+const lower = ({ levelDb }: SystemFigures) =>
+  mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) < enclosurePlanDefaults.upperFromHz.value))
 
 interface Difference {
   /** Above 0: better than the planned box, in steps that are noticed. */
@@ -46,16 +43,19 @@ function differences(other: SystemFigures, planned: SystemFigures): readonly Dif
   const delay = other.groupDelayS - planned.groupDelayS
   return [
     {
-      steps: up / NOTICED.levelDb,
+      steps: up / enclosurePlanDefaults.noticedLevelDb.value,
       text: say('answer.db-from-40-to-63-hz', { inDigits: inDigits(Math.abs(up), 2), up: moreOr(up) })
     },
     {
-      steps: low / NOTICED.levelDb,
+      steps: low / enclosurePlanDefaults.noticedLevelDb.value,
       text: say('answer.db-at-25-and-31-5', { inDigits: inDigits(Math.abs(low), 2), low: moreOr(low) })
     },
-    { steps: (1 - room) / NOTICED.roomShare, text: say('answer.times-the-room', { room: inDigits(room, 2) }) },
     {
-      steps: -delay / NOTICED.delayS,
+      steps: (1 - room) / enclosurePlanDefaults.noticedRoomShare.value,
+      text: say('answer.times-the-room', { room: inDigits(room, 2) })
+    },
+    {
+      steps: -delay / enclosurePlanDefaults.noticedDelayS.value,
       text: say(delay > 0 ? 'answer.rings-longer' : 'answer.rings-shorter', {
         ring: inDigits(Math.abs(delay) * 1e3, 2)
       })
@@ -71,7 +71,7 @@ function dearer({ price: is }: SystemFigures, { price: was }: SystemFigures): re
   const by = toDigits(Math.abs(is - was), 3)
   return [
     {
-      steps: (1 - is / was) / NOTICED.priceShare,
+      steps: (1 - is / was) / enclosurePlanDefaults.noticedPriceShare.value,
       text: is > was ? say('answer.costs-more', { by }) : say('answer.costs-less', { by })
     }
   ]
@@ -86,12 +86,13 @@ function weighed(against: readonly Difference[]): readonly [readonly Said[], rea
 
 /** Two boxes nearer than this are no choice: 2 dB, a third more room, 10 ms or another kind are one apart. Ours. */
 function distance(a: SystemFigures, b: SystemFigures): number {
+  const { apartLevelDb, apartRoomOctaves, apartDelayS, apartKind } = enclosurePlanDefaults
   return Math.hypot(
-    (upper(a) - upper(b)) / 2,
-    (lower(a) - lower(b)) / 2,
-    Math.log2(a.outerVolumeM3 / b.outerVolumeM3) / 0.4,
-    (a.groupDelayS - b.groupDelayS) / 10e-3,
-    a.kind === b.kind ? 0 : 0.7
+    (upper(a) - upper(b)) / apartLevelDb.value,
+    (lower(a) - lower(b)) / apartLevelDb.value,
+    Math.log2(a.outerVolumeM3 / b.outerVolumeM3) / apartRoomOctaves.value,
+    (a.groupDelayS - b.groupDelayS) / apartDelayS.value,
+    a.kind === b.kind ? 0 : apartKind.value
   )
 }
 
@@ -122,7 +123,7 @@ function alternatives(wished: Wished, planned: SystemFigures): readonly PlanAlte
   const found: PlanAlternative[] = []
   const asked = designGoals.filter(goal => goal !== wished.goal).map((goal): Asked => ({ goal }))
   for (const { goal, kind } of [...asked, ...otherOpening(wished, planned)]) {
-    const made = firstBuilt(wished, goal, MOST_ATTEMPTS, kind)
+    const made = firstBuilt(wished, goal, enclosurePlanDefaults.mostAlternatives.value, kind)
     if (made === undefined) continue
     const { enclosure, figures, gainPowerW } = made
     const others = [planned, ...found.map(each => each.figures)]
@@ -140,9 +141,6 @@ function alternatives(wished: Wished, planned: SystemFigures): readonly PlanAlte
 export function planChoice(wished: Wished, figures: SystemFigures): PlanChoice {
   return { goal: wished.goal, figures, alternatives: alternatives(wished, figures) }
 }
-
-/** A wish is given up after this many attempts; there are others. */
-const MOST_ATTEMPTS = 4
 
 /** The first box of those searched for a wish that can be built, in figures. */
 export function firstBuilt(

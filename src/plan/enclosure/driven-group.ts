@@ -8,23 +8,18 @@ import { present } from '../../domain/present.ts'
 import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 import type { Setting } from './parts/setting.ts'
-
-/** Music heats with less than a quarter of a full sine: usual 0.13 to 0.2 (common practice, no source), so on the safe side. */
-const MUSIC_DUTY = 0.25
-/** Second harmonic of the air about 5 %. Ours. */
-const SPRING_SHARE = 0.08
-/** Least air a driver has in any box that is looked at. Ours. */
-const LEAST_M3 = 3e-3
 
 function limitsOf({ xmaxM, powerW }: Driver, count: number, joined: JoinedDrivers): DriveLimits {
   const heatW = powerW === undefined ? undefined : powerW * count
-  const ratedV = heatW === undefined ? undefined : Math.sqrt((heatW * joined.loadOhm) / MUSIC_DUTY)
+  const ratedV =
+    heatW === undefined ? undefined : Math.sqrt((heatW * joined.loadOhm) / enclosurePlanDefaults.musicDuty.value)
   return {
     ...present({ coneM: xmaxM, heatW, ratedV }),
-    duty: MUSIC_DUTY,
+    duty: enclosurePlanDefaults.musicDuty.value,
     amplifierV: joined.amplifierVoltageV,
-    springShare: SPRING_SHARE
+    springShare: enclosurePlanDefaults.springShare.value
   }
 }
 
@@ -43,7 +38,7 @@ export function drivenGroup({ brief, driver: sheet, drivers, joined }: Setting):
   return {
     wish: { driver, count, inSeries: joined.driversInSeries, seriesOhm: joined.seriesOhm, air },
     limits: limitsOf(driver, count, joined),
-    leastM3: Math.max(swept, LEAST_M3 * count)
+    leastM3: Math.max(swept, enclosurePlanDefaults.leastM3.value * count)
   }
 }
 

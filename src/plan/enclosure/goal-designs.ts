@@ -13,27 +13,19 @@ import { driverTables } from '../designer/evaluate/driver-tables.ts'
 import { programme } from '../designer/evaluate/held-level.ts'
 import { boxFacts } from '../designer/room/box-facts.ts'
 import { boxRoom, type PlacedBox, tightRoom } from '../designer/room/box-room.ts'
+import { goals } from '../designer/search/defaults.ts'
 import type { DesignProblem, FoundDesign, RadiatorWay, Room } from '../designer/search/design-problem.ts'
-import { goalFor, goals } from '../designer/search/goals.ts'
+import { goalFor } from '../designer/search/goals.ts'
+import { remembered } from '../designer/search/remembered.ts'
 import { searchBoxes } from '../designer/search/search-boxes.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
+import { planDefaults } from '../request/defaults.ts'
 import { portOnly, radiatorOnly } from '../request/plan-conflicts.ts'
-import { CROSSOVER_ORDER } from '../request/plan-crossover.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 import { drivenGroup } from './driven-group.ts'
 import { radiatorPlaces } from './parts/plan-radiators.ts'
 import { spaceQuestion } from './parts/plan-shell.ts'
 import type { Setting } from './parts/setting.ts'
-
-/** Bass below this is rare and falls 12 dB an octave. Ours. */
-const MUSIC = { fromHz: 20, slopeOrder: 2 } as const
-const GAIN_STEP_DB = 1
-/** Air that braces take, over what is wanted; the layout sets them where they fit. Ours. */
-const BRACED = 1.02
-/** Boxes laid out before the textbook's alignments are tried, and how far apart they are. Ours. */
-const MOST_TRIED = 6
-const APART = { volume: 1.12, tuning: 1.06 } as const
-/** Tunings of about one volume that are laid out: where two do not stand, it is the volume that does not. Ours. */
-const MOST_OF_A_VOLUME = 2
 
 /** What stands in the space, up to the largest box that the layout has found there. */
 function roomOf(brief: BoxBrief, largestM3: number, leastM3: number, { soundSpeedMPerS }: Air): Room<PlacedBox> {
@@ -43,7 +35,7 @@ function roomOf(brief: BoxBrief, largestM3: number, leastM3: number, { soundSpee
     shapes: brief.portShapes,
     portFace: brief.portFace,
     fromM3: leastM3,
-    toM3: largestM3 / BRACED,
+    toM3: largestM3 / enclosurePlanDefaults.braced.value,
     longestM
   })
 }
@@ -84,15 +76,17 @@ export function wishProblem(
   const { enclosure, cabin, airSpeedMPerS, crossoverHz } = brief
   const { wish, limits, leastM3 } = drivenGroup(setting)
   const { air } = wish
+  const { musicFromHz, musicSlopeOrder } = enclosurePlanDefaults
+  const music = { fromHz: musicFromHz.value, slopeOrder: musicSlopeOrder.value }
   const seat = cabin && cabinGain(cabin, air.soundSpeedMPerS, designGridHz, assumptions()).gainDb
   return {
     tables: driverTables(wish, designGridHz),
     limits,
     airSpeedMPerS,
     leakQ: enclosureDefaults.openedLeakQ.value,
-    programme: programme(designGridHz, { cornerHz: crossoverHz, order: CROSSOVER_ORDER }, MUSIC),
+    programme: programme(designGridHz, { cornerHz: crossoverHz, order: planDefaults.crossoverOrder.value }, music),
     highestV: joined.targetVoltageV,
-    gainStepDb: GAIN_STEP_DB,
+    gainStepDb: enclosurePlanDefaults.gainStepDb.value,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
     room: known === undefined ? roomOf(brief, largestM3, leastM3, air) : { ...known, fromM3: leastM3 },
     ...present({
@@ -108,15 +102,15 @@ export function wishProblem(
 const ratio = (one = 1, other = 1) => Math.max(one / other, other / one)
 
 const isOfVolume = (a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>) =>
-  a.kind === b.kind && ratio(a.netVolumeM3, b.netVolumeM3) <= APART.volume
+  a.kind === b.kind && ratio(a.netVolumeM3, b.netVolumeM3) <= enclosurePlanDefaults.apartVolume.value
 
 /** Far enough apart to be worth a layout of its own. */
 export const isAnother = (a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean =>
-  !isOfVolume(a, b) || ratio(a.tuningHz, b.tuningHz) > APART.tuning
+  !isOfVolume(a, b) || ratio(a.tuningHz, b.tuningHz) > enclosurePlanDefaults.apartTuning.value
 
 function isWorthALayout(design: FoundDesign<PlacedBox>, before: readonly FoundDesign<PlacedBox>[]): boolean {
   const alike = before.filter(other => isOfVolume(design, other))
-  return alike.length < MOST_OF_A_VOLUME && alike.every(other => isAnother(design, other))
+  return alike.length < enclosurePlanDefaults.mostOfAVolume.value && alike.every(other => isAnother(design, other))
 }
 
 /** The best boxes for a wish, of one kind where that is named. */
@@ -126,20 +120,15 @@ export type WishDesigner = (wish: DesignGoal, kind?: PlannedKind) => readonly Fo
 export function wishDesigner(setting: Setting, largestM3: number, room?: Room<PlacedBox>): WishDesigner {
   const problem = wishProblem(setting, largestM3, room)
   const { qts } = problem.tables
-  const known = new Map<DesignGoal, readonly FoundDesign<PlacedBox>[]>()
-  const found = (wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {
-    const before = known.get(wish)
-    if (before !== undefined) return before
-    const referenceDb = goals[wish].withinDb === undefined ? undefined : found('loud')[0]?.held.levelDb
-    const designs = searchBoxes({ ...problem, goal: goalFor(goals[wish], qts), ...present({ referenceDb }) })
-    known.set(wish, designs)
-    return designs
-  }
+  const found = remembered((wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {
+    const referenceDb = goals[wish].value.withinDb === undefined ? undefined : found('loud')[0]?.held.levelDb
+    return searchBoxes({ ...problem, goal: goalFor(goals[wish].value, qts), ...present({ referenceDb }) })
+  })
   return (wish, kind) => {
     const apart: FoundDesign<PlacedBox>[] = []
     for (const design of found(wish)) {
       if (kind !== undefined && design.kind !== kind) continue
-      if (apart.length < MOST_TRIED && isWorthALayout(design, apart)) apart.push(design)
+      if (apart.length < enclosurePlanDefaults.mostTried.value && isWorthALayout(design, apart)) apart.push(design)
     }
     return apart
   }

@@ -6,6 +6,8 @@ import type { PlanHeadroom } from '../../contract/systems/plan-margins.ts'
 import type { DriveWay } from '../../contract/systems/words.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
+import { aroundDefaults } from '../designer/around/defaults.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 
 const reaches: Readonly<Record<LimitName, Said>> = {
   'cone-excursion': say('answer.the-cone-reaches-xmax'),
@@ -23,7 +25,7 @@ const watts = (powerW: number) => `${inDigits(powerW, 2)} W`
 
 function cost({ againstPlanDb }: Way): Said {
   const decibels = inDigits(Math.abs(againstPlanDb), 2)
-  if (Math.abs(againstPlanDb) < 0.05) return say('answer.as-loud-as-planned')
+  if (Math.abs(againstPlanDb) < enclosurePlanDefaults.asLoudDb.value) return say('answer.as-loud-as-planned')
   return againstPlanDb < 0
     ? say('answer.db-quieter-than-planned', { decibels })
     : say('answer.db-louder-than-planned', { decibels })
@@ -51,7 +53,7 @@ const told: Readonly<Record<DriveWay, (way: Way) => Said | ''>> = {
 
 export function headroomText(limits: PlanHeadroom['limits'], ways: PlanHeadroom['ways'], bornePowerW: number): Said {
   const [first] = limits
-  if (first === undefined || first.powerW >= 0.999 * bornePowerW) {
+  if (first === undefined || first.powerW >= aroundDefaults.allPower.value * bornePowerW) {
     return say('answer.all-that-amplifier-and-drivers-bear', { bornePower: watts(bornePowerW) })
   }
   const reached = say('answer.without-a-high-pass-at-at', {

@@ -6,10 +6,10 @@ import { sizePort } from '../../domain/port/sizing/size-port.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
 import { type BoxBrief, withEnclosure } from '../request/box-brief.ts'
+import { planDefaults } from '../request/defaults.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
 import type { GivenBox } from '../request/plan-leaflet.ts'
 import { pistonAreaM2, pistonDiameterM } from '../request/plan-piston.ts'
-import { usual } from '../request/plan-usual.ts'
 import { type BoxPart, bracedBox, clears, type TriedBoxPart, wholeBox } from './parts/plan-box.ts'
 import type { PlannedBox } from './parts/plan-candidates.ts'
 import { airSpeedsTried, type PortPart, portsTried, sweptPort } from './parts/plan-port.ts'
@@ -26,7 +26,7 @@ import { onFewerSheets } from './sheet-saving.ts'
 function sweptVolumeM3({ sheet, drivers }: BoxBrief): number | undefined {
   const [areaM2, diameterM] = [pistonAreaM2(sheet), pistonDiameterM(sheet)]
   if (areaM2 === undefined || diameterM === undefined) return undefined
-  return drivers.count * areaM2 * (sheet.xmaxM ?? diameterM * usual.portTravelShare.value)
+  return drivers.count * areaM2 * (sheet.xmaxM ?? diameterM * planDefaults.portTravelShare.value)
 }
 
 /** The travel that only the port was sized by, where it was guessed. */
@@ -34,7 +34,7 @@ export function leafletTravel({ sheet }: BoxBrief, port: PortPart | undefined): 
   const diameterM = pistonDiameterM(sheet)
   const isSwept = port?.done === true && port.request.sweptVolumeM3 !== undefined
   if (!isSwept || sheet.xmaxM !== undefined || diameterM === undefined) return []
-  const { value, why } = usual.portTravelShare
+  const { value, why } = planDefaults.portTravelShare
   return [{ field: 'driver.sheet.xmaxM', value: diameterM * value, why }]
 }
 

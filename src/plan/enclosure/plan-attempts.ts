@@ -1,12 +1,13 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
 
+import type { EnclosureCandidate } from '../../contract/enclosures/enclosure-sizing.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
 import { toMm } from '../../domain/digits.ts'
-import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
 import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { refusalSaid, refusedBy, waitingFor } from '../request/part.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 import { type BoxWish, clears, type TriedBoxPart } from './parts/plan-box.ts'
 import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
@@ -14,7 +15,7 @@ import { type RadiatorPlace, radiatorComplaint, radiatorPlaces, weightedRadiator
 import { type BuiltEnclosure, protectionFor } from './parts/plan-response.ts'
 import type { Setting } from './parts/setting.ts'
 import { laidOut, regrown } from './plan-layout.ts'
-import { boxMiss, missOf, portMiss, UNMEASURED } from './plan-miss.ts'
+import { boxMiss, missOf, portMiss } from './plan-miss.ts'
 
 interface Built {
   /** Absent for a closed box. */
@@ -125,7 +126,7 @@ export function withBox({ brief }: Pick<Setting, 'brief'>, sized: Sized): Attemp
   const unfit = carried && tuningHz ? radiatorComplaint(carried, tuningHz) : undefined
   if (unfit !== undefined) {
     const box = refusedBy('no-solution', 'passiveRadiators', unfit)
-    return { ...sized, box, complaint: unfit, missShare: UNMEASURED }
+    return { ...sized, box, complaint: unfit, missShare: enclosurePlanDefaults.unmeasured.value }
   }
   const wish = boxWish(brief, sized)
   return attemptOf(sized, wish === undefined ? waitingFor('a port') : laidOut(brief, wish))

@@ -4,8 +4,8 @@ import type { DesignGoal } from '../../contract/systems/words.ts'
 import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
+import { planDefaults } from '../request/defaults.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
-import { usual } from '../request/plan-usual.ts'
 import { attemptResponse } from './attempt-response.ts'
 import { wishDesigner } from './goal-designs.ts'
 import { leafletEnclosure } from './leaflet-enclosure.ts'
@@ -69,7 +69,7 @@ function ofVolume(setting: Setting, roomM3: number, passed: Attempt[]): PlannedE
     if (attempt.complaint === undefined) return { ...finished(setting, sizing, attempt, passed), fits: true }
     passed.push(attempt)
   }
-  const searched = forWish(setting, usual.goal.value, roomM3, passed)
+  const searched = forWish(setting, planDefaults.goal.value, roomM3, passed)
   if (searched === undefined) return undefined
   const { wished: _, ...alone } = searched
   return alone

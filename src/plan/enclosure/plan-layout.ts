@@ -1,19 +1,16 @@
 /** One box around one volume and port: a hair smaller where only that is missing, and in other proportions where it is tight. */
 import { strategies } from '../../contract/boxes/words.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 import { type BoxWish, clears, planBox, type TriedBoxPart } from './parts/plan-box.ts'
 import { missOf } from './plan-miss.ts'
-
-/** A volume that lacks no more than this is built smaller; the ear does not tell 3 %. Ours. */
-const SPARED_SHARE = 0.03
-/** Under the largest box by this, so that the step of the saw still finds it. Ours. */
-const UNDER_LARGEST = 0.999
 
 /** The largest volume allowed, where it lacks little of the one wanted. */
 function sparedVolume(part: TriedBoxPart, netVolumeM3: number): number | undefined {
   const fault = part.done ? undefined : part.refusal.faults.find(({ field }) => field === 'netVolumeM3')
   const most = fault?.maximum
-  return most !== undefined && most >= netVolumeM3 * (1 - SPARED_SHARE) ? most * UNDER_LARGEST : undefined
+  const { sparedShare, underLargest } = enclosurePlanDefaults
+  return most !== undefined && most >= netVolumeM3 * (1 - sparedShare.value) ? most * underLargest.value : undefined
 }
 
 /** Grown as the caller wants, else balanced. */

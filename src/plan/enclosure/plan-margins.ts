@@ -17,7 +17,7 @@ import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
-import { CROSSOVER_ORDER } from '../request/plan-crossover.ts'
+import { planDefaults } from '../request/defaults.ts'
 import { drivenGroup, plateauAtOneVolt } from './driven-group.ts'
 import { headroomText } from './headroom-text.ts'
 import { protectiveCornerHz, type ResponsePart } from './parts/plan-response.ts'
@@ -70,7 +70,7 @@ function earOf(brief: BoxBrief, wish: DriverWish, limits: DriveLimits, response:
     limits,
     airSpeedMPerS,
     shown: shownLimits(response, limits),
-    lowPass: { cornerHz: crossoverHz, order: CROSSOVER_ORDER },
+    lowPass: { cornerHz: crossoverHz, order: planDefaults.crossoverOrder.value },
     musicFromHz: limitDefaults.programmeFromHz.value,
     seatGainDb: frequenciesHz =>
       cabin === undefined

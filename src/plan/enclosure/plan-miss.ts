@@ -1,5 +1,6 @@
 /** By how much a box and its port fail to fit, so that the nearest miss can be told from the others. */
 import type { Fault } from '../../domain/design-error.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 import type { TriedBoxPart } from './parts/plan-box.ts'
 import type { PortPart } from './parts/plan-port.ts'
 
@@ -8,18 +9,15 @@ interface Attempted {
   readonly box: TriedBoxPart
 }
 
-/** What cannot be measured misses by more than anything that can. */
-export const UNMEASURED = 10
-
 function faultShare({ value, minimum, maximum }: Fault): number {
-  if (typeof value !== 'number' || value <= 0) return UNMEASURED
-  if (maximum !== undefined) return maximum <= 0 ? UNMEASURED : value / maximum - 1
-  return minimum === undefined ? UNMEASURED : minimum / value - 1
+  if (typeof value !== 'number' || value <= 0) return enclosurePlanDefaults.unmeasured.value
+  if (maximum !== undefined) return maximum <= 0 ? enclosurePlanDefaults.unmeasured.value : value / maximum - 1
+  return minimum === undefined ? enclosurePlanDefaults.unmeasured.value : minimum / value - 1
 }
 
 export function portMiss(port: PortPart | undefined): number {
   if (port === undefined) return 0
-  if (!port.done) return UNMEASURED
+  if (!port.done) return enclosurePlanDefaults.unmeasured.value
   const { fits, recommended, demand } = port.outcome.result
   if (fits) return 0
   const { lengthM, airSpeedMPerS = 0, why } = recommended

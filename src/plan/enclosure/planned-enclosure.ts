@@ -7,6 +7,7 @@ import { saidOf, say, worded } from '../../domain/say.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { waitingFor } from '../request/part.ts'
 import type { Wished } from './alternatives.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 import { type BoxPart, wholeBox } from './parts/plan-box.ts'
 import type { PlannedBox, SizingPart } from './parts/plan-candidates.ts'
 import type { PortPart } from './parts/plan-port.ts'
@@ -57,9 +58,6 @@ const triedRow = ({ candidate, complaint }: Attempt): Tried => ({
   ...present({ tuningHz: candidate.tuningHz })
 })
 
-/** Attempts whose boxes are laid out to find the nearest miss, where their ports already do not fit. */
-const MOST_SHOWN = 4
-
 const byMiss = (a: Attempt, b: Attempt) => a.missShare - b.missShare
 
 /** The nearest miss; its port is shown only where the port is what does not fit. */
@@ -68,7 +66,7 @@ export function unfitting(
   sizing: SizingPart,
   passed: readonly Attempt[]
 ): PlannedEnclosure {
-  const likely = passed.toSorted(byMiss).slice(0, MOST_SHOWN)
+  const likely = passed.toSorted(byMiss).slice(0, enclosurePlanDefaults.mostShown.value)
   const [nearest] = likely.map(each => shown(setting, each)).toSorted(byMiss)
   if (nearest === undefined) throw new Error('No enclosure was tried.')
   const { candidate, port, box } = nearest

@@ -7,6 +7,7 @@ import { type QuickCount, quickSheetCount } from '../../domain/sheet/quick-count
 import type { BoxBrief } from '../request/box-brief.ts'
 import { runPart } from '../request/part.ts'
 import { onSawStep } from '../request/plan-imperial.ts'
+import { enclosurePlanDefaults } from './defaults.ts'
 import { type BoxPart, clears } from './parts/plan-box.ts'
 import { sheetRequest } from './parts/plan-sheets.ts'
 
@@ -19,15 +20,6 @@ export interface SheetSaving {
   readonly sheetsInstead: number
 }
 
-/** Emptier than this a last sheet is worth another size; ours. */
-const NEARLY_EMPTY_SHARE = 0.15
-/** Fuller than this no sheet of a box was ever cut in the trials; ours. */
-const FULLEST_SHARE = 0.92
-
-/** Steps away from the sizes chosen, the least first: a few millimetres, then as far as looks still pass for the same box. Ours. */
-const RINGS_M = [2, 4, 8, 14, 24, 40, 60].map(mm => mm / 1000)
-/** Where the caller said how the box shall grow. */
-const NARROW_RINGS_M = RINGS_M.filter(ringM => ringM <= 0.03)
 const WAYS = [
   [1, 0],
   [-1, 0],
@@ -38,9 +30,6 @@ const WAYS = [
   [-1, 1],
   [-1, -1]
 ] as const
-
-/** Boxes laid out for one saving before it is given up. */
-const MOST_LAID_OUT = 12
 
 type SheetBrief = Pick<BoxBrief, 'space' | 'board' | 'sawStepM'>
 
@@ -68,7 +57,9 @@ function movedPanel(panel: Panel, { widthM, heightM, depthM }: Move): Panel {
 
 /** Whether its last sheet is nearly empty, and what else is cut could fit the others. */
 const worthTrying = ({ sheetCount, leastUsedShare, areaSheets }: QuickCount) =>
-  sheetCount > 1 && leastUsedShare < NEARLY_EMPTY_SHARE && areaSheets <= FULLEST_SHARE * (sheetCount - 1)
+  sheetCount > 1 &&
+  leastUsedShare < enclosurePlanDefaults.nearlyEmptyShare.value &&
+  areaSheets <= enclosurePlanDefaults.fullestShare.value * (sheetCount - 1)
 
 function fitsSpace({ space: asked }: Pick<BoxBrief, 'space'>, { outer }: BoxLayout, move: Move): boolean {
   const { coveringM = 0, clearanceM = 0, ...space } = asked
@@ -83,7 +74,9 @@ const GLANCE = { work: 'glance', evenly: false } as const
 
 /** Moves after which the panels, as far as can be told without laying the box out, come from fewer sheets. */
 function* likelyMoves(brief: SheetBrief, layout: BoxLayout, sheetCount: number): Generator<Move> {
-  const rings = brief.space.strategy === undefined ? RINGS_M : NARROW_RINGS_M
+  const { ringsM, narrowM } = enclosurePlanDefaults
+  const mostM = brief.space.strategy === undefined ? Infinity : narrowM.value
+  const rings = ringsM.value.filter(ringM => ringM <= mostM)
   for (const ringM of rings.map(each => onSawStep(brief, each))) {
     for (const [across, up] of WAYS) {
       const move = moveOf(layout, across * ringM, up * ringM)
@@ -97,13 +90,11 @@ function* likelyMoves(brief: SheetBrief, layout: BoxLayout, sheetCount: number):
 const worriesOf = ({ outcome }: Done) =>
   new Set(outcome.cautions.filter(({ level }) => level !== 'note').map(({ code }) => code))
 
-/** Off the air wanted by no more than this, about half a step of the saw; ours. */
-const SAME_AIR_SHARE = 2.5e-3
-
 /** No worse a box: the same air, everything clear, no face that passed fails, nothing new to take care of. */
 function isNoWorse(other: Done, box: Done): boolean {
   const [next, now] = [other.outcome.result, box.outcome.result]
-  if (!clears(other) || Math.abs(next.volume.errorPercent ?? 0) > 100 * SAME_AIR_SHARE) return false
+  if (!clears(other) || Math.abs(next.volume.errorPercent ?? 0) > 100 * enclosurePlanDefaults.sameAirShare.value)
+    return false
   const failing = (layout: BoxLayout) => layout.vibration.faces.filter(({ passes }) => !passes).length
   const known = worriesOf(box)
   return failing(next) <= failing(now) && [...worriesOf(other)].every(code => known.has(code))
@@ -140,7 +131,7 @@ export function onFewerSheets(brief: SheetBrief, box: BoxPart): BoxOnSheets {
   let laidOut = 0
   for (const move of likelyMoves(brief, layout, quick.sheetCount)) {
     if (blocked.some(each => isBeyond(move, each))) continue
-    if (laidOut++ >= MOST_LAID_OUT) break
+    if (laidOut++ >= enclosurePlanDefaults.mostLaidOut.value) break
     const other = remade(box, move)
     if (other.done && !clears(other)) blocked.push(move)
     if (!other.done || !isNoWorse(other, box) || !isLess(brief, other, quick)) continue

@@ -1,17 +1,13 @@
 /** The gain set for less than amplifier and drivers bear, where a box plays lower or louder so. */
-import type { JoinedDrivers } from './joined-drivers.ts'
 
-/** A dial and a meter are read to three digits. */
-const DIGITS = 3
+import { gainDefaults } from './defaults.ts'
+import type { JoinedDrivers } from './joined-drivers.ts'
 
 /** Rounded down, so that what was held stays held. */
 function toDial(powerW: number): number {
-  const step = 10 ** (Math.floor(Math.log10(powerW)) + 1 - DIGITS)
+  const step = 10 ** (Math.floor(Math.log10(powerW)) + 1 - gainDefaults.dialDigits.value)
   return Math.floor(powerW / step + 1e-9) * step
 }
-
-/** Gains that differ by less are one. Ours. */
-const SAME_GAIN = 0.99
 
 /**
  * Power of all outputs at a voltage, as it is set at a dial.
@@ -22,7 +18,9 @@ const SAME_GAIN = 0.99
  * @returns none where it is all that amplifier and drivers bear
  */
 export function gainPowerAt({ loadOhm, outputs, targetVoltageV }: JoinedDrivers, voltageV: number): number | undefined {
-  return voltageV < SAME_GAIN * targetVoltageV ? toDial((outputs * voltageV ** 2) / loadOhm) : undefined
+  return voltageV < gainDefaults.sameGain.value * targetVoltageV
+    ? toDial((outputs * voltageV ** 2) / loadOhm)
+    : undefined
 }
 
 /**

@@ -7,10 +7,8 @@ import type { SolvedLevel } from '../../domain/circuit/readings/solved-level.ts'
 import { say } from '../../domain/say.ts'
 import { partSaid } from '../electric/part-words.ts'
 import type { Card, Feeding } from './card.ts'
+import { readingDefaults } from './defaults.ts'
 import { limitOf, type Row, readingOf } from './reading.ts'
-
-/** A joint that is to be remade [Ω]. Common practice, no source. */
-const POOR_JOINT_OHM = 0.0005
 
 /** Millivolts at the current of the plan, and, what holds at any level, milliohms. */
 function dropAndRatio(
@@ -132,7 +130,7 @@ function fuseAndJoint({ heavy, request, mainIds, when }: Card): readonly PlanRea
     probes: say('reading.lug-to-stud'),
     above: say('reading.remake-it-crimp-bare-metal-torque')
   })
-  const poor = POOR_JOINT_OHM / circuitDefaults.jointOhm.value
+  const poor = readingDefaults.poorJointOhm.value / circuitDefaults.jointOhm.value
   return [
     readingOf(heavy, 'mV', see => see.between(fuse.from, fuse.to), {
       ...row,

@@ -6,8 +6,9 @@ import { say } from '../../domain/say.ts'
 import { SWITCHED_ON_V } from '../../domain/signal/commissioning.ts'
 import { twelves } from '../../domain/twelves.ts'
 import { partSaid } from '../electric/part-words.ts'
-import { PARKED_A } from '../work/hand-over.ts'
+import { workDefaults } from '../work/defaults.ts'
 import type { Card, Feeding } from './card.ts'
+import { readingDefaults } from './defaults.ts'
 import { limitOf, readingOf } from './reading.ts'
 
 function restReadings({ silentOff, request, when }: Card): readonly PlanReading[] {
@@ -35,8 +36,8 @@ function idleDraw({ silentOff, mainIds, mainName, when }: Card): readonly PlanRe
     below: say('reading.they-are-not-switched-on'),
     above: say('reading.a-short-or-another-load-fuse')
   })
-  // a guess by class: half to three times of it is no fault
-  return [{ ...reading, expected, lowest: 0, highest: 3 * expected + 1 }]
+  const { idleTimes, idleSpareA } = readingDefaults
+  return [{ ...reading, expected, lowest: 0, highest: idleTimes.value * expected + idleSpareA.value }]
 }
 
 type Poles = Pick<Feeding, 'plus' | 'minus'>
@@ -80,7 +81,7 @@ function chargingReadings({ silentIdling, request, names, feeding, when }: Card)
         when: when.running,
         above: say('reading.a-joint-that-is-not-tight')
       })
-      return [{ ...lost, lowest: 0, highest: Math.max(20, lost.highest ?? 0) }]
+      return [{ ...lost, lowest: 0, highest: Math.max(readingDefaults.leastLossMv.value, lost.highest ?? 0) }]
     })
   ]
 }
@@ -106,7 +107,7 @@ function continuity({ names }: Card): readonly PlanReading[] {
   return names.map(name =>
     limitOf(
       'Ω',
-      { highest: 0.3 },
+      { highest: readingDefaults.continuityOhm.value },
       {
         step: 'no-short',
         what: say('reading.ground-of', { name }),
@@ -139,7 +140,7 @@ function switching(card: Card): readonly PlanReading[] {
     turnOnReading(card),
     limitOf(
       'mA',
-      { highest: 1000 * PARKED_A },
+      { highest: 1000 * workDefaults.parkedA.value },
       {
         step: 'parked-current',
         what: say('reading.drain-of-the-amplifiers'),
@@ -192,7 +193,7 @@ function chargerReading({ silentIdling, request, when }: Card): readonly PlanRea
     above: say('reading.more-than-its-rating-look-at')
   })
   // a flat battery takes all it gives, a full one nothing
-  return [{ ...given, lowest: 0, highest: 1.05 * charger.ratedA }]
+  return [{ ...given, lowest: 0, highest: readingDefaults.chargerTimes.value * charger.ratedA }]
 }
 
 export const silentReadings = (card: Card): readonly PlanReading[] => [

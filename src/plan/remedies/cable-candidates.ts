@@ -5,6 +5,7 @@ import type { RemedyPatch } from '../../contract/systems/remedies.ts'
 import type { RemedyCost, RemedyId } from '../../contract/systems/words.ts'
 import { inDecimals, toDigits } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
+import { remedyDefaults } from './defaults.ts'
 import type { ElectricOutcome } from './electric-outcome.ts'
 
 export interface Candidate {
@@ -14,40 +15,27 @@ export interface Candidate {
   readonly patch: RemedyPatch
 }
 
-/** A welded steel body between ground point and post, measured well [Ω]. Common practice, no source. */
-const GOOD_BODY_OHM = 0.0006
-/** The class that power cable for cars is mostly printed with [°C]. Common practice, no source. */
-const USUAL_CLASS_C = 105
-/** The next one that is sold, cross-linked; the last column but one of 33 CFR 183.425 Table 5 (read) [°C]. */
-const HOT_CLASS_C = 125
-/** As many as a block takes in. Ours. */
-const MOST_RUNS = 4
-/** From here on one cable is stiff, and two thinner ones are laid instead: 1/0 AWG [m²]. Common practice, no source. */
-const STIFF_M2 = 50e-6
-/** A limit that lies a hair above what is asked, so that rounding does not undo it. */
-const HAIR = 1.0005
-
 /** What is printed costs a look where nobody said it; else another cable. */
 function insulation({ supply: { insulationC } }: PlanRequest): readonly Candidate[] {
   const base = { id: 'other-insulation' as const }
   if (insulationC === undefined) {
-    const what = say('answer.take-a-cable-that-prints-c', { usualClassC: USUAL_CLASS_C })
-    return [{ ...base, cost: 'reading', what, patch: { supply: { insulationC: USUAL_CLASS_C } } }]
+    const what = say('answer.take-a-cable-that-prints-c', { usualClassC: remedyDefaults.usualClassC.value })
+    return [{ ...base, cost: 'reading', what, patch: { supply: { insulationC: remedyDefaults.usualClassC.value } } }]
   }
-  if (insulationC >= HOT_CLASS_C) return []
-  if (insulationC < USUAL_CLASS_C) {
-    const what = say('answer.take-a-cable-that-prints-c', { usualClassC: USUAL_CLASS_C })
-    return [{ ...base, cost: 'cable', what, patch: { supply: { insulationC: USUAL_CLASS_C } } }]
+  if (insulationC >= remedyDefaults.hotClassC.value) return []
+  if (insulationC < remedyDefaults.usualClassC.value) {
+    const what = say('answer.take-a-cable-that-prints-c', { usualClassC: remedyDefaults.usualClassC.value })
+    return [{ ...base, cost: 'cable', what, patch: { supply: { insulationC: remedyDefaults.usualClassC.value } } }]
   }
-  const what = say('answer.take-a-cross-linked-cable', { classC: HOT_CLASS_C })
-  const patch = { supply: { insulationC: HOT_CLASS_C, insulationMaterial: 'xlpe' } } as const
+  const what = say('answer.take-a-cross-linked-cable', { classC: remedyDefaults.hotClassC.value })
+  const patch = { supply: { insulationC: remedyDefaults.hotClassC.value, insulationMaterial: 'xlpe' } } as const
   return [{ ...base, cost: 'cable', what, patch }]
 }
 
 function body({ supply: { return: path } }: PlanRequest): readonly Candidate[] {
   if (path.kind !== 'chassis' || path.resistanceOhm !== undefined) return []
-  const what = say('answer.measure-the-body-from-ground-point', { value: 1000 * GOOD_BODY_OHM })
-  const patch = { supply: { return: { kind: 'chassis', resistanceOhm: GOOD_BODY_OHM } } } as const
+  const what = say('answer.measure-the-body-from-ground-point', { value: 1000 * remedyDefaults.goodBodyOhm.value })
+  const patch = { supply: { return: { kind: 'chassis', resistanceOhm: remedyDefaults.goodBodyOhm.value } } } as const
   return [{ id: 'measure-body', cost: 'reading', what, patch }]
 }
 
@@ -61,8 +49,8 @@ function returnCable({ supply: { return: path, positiveLengthM } }: PlanRequest)
 
 /** A limit just below what the chosen size takes asks for the next one. */
 function nextSize({ lossPercent }: ElectricOutcome): readonly Candidate[] {
-  if (lossPercent === undefined || lossPercent <= 0.2) return []
-  const patch = { supply: { dropLimitPercent: toDigits(0.99 * lossPercent) } }
+  if (lossPercent === undefined || lossPercent <= remedyDefaults.leastLossPercent.value) return []
+  const patch = { supply: { dropLimitPercent: toDigits(remedyDefaults.underLoss.value * lossPercent) } }
   return [{ id: 'next-size', cost: 'cable', what: say('answer.take-the-next-size-of-cable'), patch }]
 }
 
@@ -70,7 +58,7 @@ function nextSize({ lossPercent }: ElectricOutcome): readonly Candidate[] {
 export function smallerSize({ nearMiss }: ElectricOutcome): readonly Candidate[] {
   if (nearMiss === undefined) return []
   const { designation, missPercent, limitPercent } = nearMiss
-  const allowedPercent = toDigits(HAIR * limitPercent, 4)
+  const allowedPercent = toDigits(remedyDefaults.overLimit.value * limitPercent, 4)
   const what = say('answer.allow-a-little-more-drop', {
     designation,
     missPercent: toDigits(missPercent),
@@ -81,7 +69,7 @@ export function smallerSize({ nearMiss }: ElectricOutcome): readonly Candidate[]
 
 /** One more beside those there are, each behind its own fuse. */
 function parallelRuns({ runs, sectionM2 = 0 }: ElectricOutcome): readonly Candidate[] {
-  if (runs === undefined || runs >= MOST_RUNS || sectionM2 < STIFF_M2) return []
+  if (runs === undefined || runs >= remedyDefaults.mostRuns.value || sectionM2 < remedyDefaults.stiffM2.value) return []
   const what = say('answer.lay-runs-side-by-side', { runs: runs + 1 })
   return [{ id: 'parallel-runs', cost: 'cable', what, patch: { supply: { runs: runs + 1 } } }]
 }

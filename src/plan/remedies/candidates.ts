@@ -5,20 +5,16 @@ import { converterDefaults } from '../../domain/circuit/load/defaults.ts'
 import { inDigits, toDigits } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import { type Candidate, cableCandidates, smallerSize } from './cable-candidates.ts'
+import { remedyDefaults } from './defaults.ts'
 import { type ElectricOutcome, wantsVoltage } from './electric-outcome.ts'
-
-/** What a second battery holds where the first says nothing [A·h]. */
-const SECOND_AH = 70
-const NEXT_ALTERNATOR = 1.4
-/** A turn of the gain that is hardly heard. */
-const TURN_DOWN_DB = 2
-/** Rated impedances that coils are sold with [Ω]. Common practice, no source. */
-const coilsOhm = [1, 2, 4] as const
 
 /** Of the kind of the first, so that a relay ties them. */
 function secondBattery({ supply }: PlanRequest): readonly Candidate[] {
   if (supply.secondBattery !== undefined) return []
-  const { chemistry = 'flooded', capacityAh = SECOND_AH }: Partial<NonNullable<PlanRequest['supply']['battery']>> = {
+  const {
+    chemistry = 'flooded',
+    capacityAh = remedyDefaults.secondAh.value
+  }: Partial<NonNullable<PlanRequest['supply']['battery']>> = {
     ...supply.battery
   }
   const second = { arrangement: 'isolated', capacityAh, chemistry } as const
@@ -29,7 +25,9 @@ function secondBattery({ supply }: PlanRequest): readonly Candidate[] {
 
 function alternator({ supply: { charging } }: PlanRequest): readonly Candidate[] {
   if (charging?.kind !== 'alternator') return []
-  const ratedA = Math.min(1000, 10 * Math.ceil((NEXT_ALTERNATOR * charging.ratedA) / 10))
+  const { nextAlternator, alternatorStepA: step, mostAlternatorA } = remedyDefaults
+  const nextA = step.value * Math.ceil((nextAlternator.value * charging.ratedA) / step.value)
+  const ratedA = Math.min(mostAlternatorA.value, nextA)
   const what = say('answer.fit-an-alternator-of-a-in', { ratedA, rated: inDigits(charging.ratedA) })
   return [{ id: 'stronger-alternator', cost: 'alternator', what, patch: { supply: { charging: { ratedA } } } }]
 }
@@ -53,7 +51,7 @@ function converter({ supply }: PlanRequest, { problems, fullSineA = Infinity }: 
 
 /** Where this version gives no load that the amplifier can drive, and where one that draws less would keep the voltage. */
 function otherCoils({ driver: { coils } }: PlanRequest): readonly Candidate[] {
-  return coilsOhm
+  return remedyDefaults.coilsOhm.value
     .filter(ratedOhm => ratedOhm !== coils.ratedOhm)
     .map(ratedOhm => ({
       id: 'other-coils' as const,
@@ -80,8 +78,8 @@ function bridging({ amplifier }: PlanRequest): readonly Candidate[] {
 
 function lowerGain({ powerW }: ElectricOutcome): readonly Candidate[] {
   if (powerW === undefined) return []
-  const what = say('answer.set-the-gain-db-lower-than', { turnDownDb: TURN_DOWN_DB })
-  const patch = { signal: { gainPowerW: toDigits(10 ** (-TURN_DOWN_DB / 10) * powerW, 3) } }
+  const what = say('answer.set-the-gain-db-lower-than', { turnDownDb: remedyDefaults.turnDownDb.value })
+  const patch = { signal: { gainPowerW: toDigits(10 ** (-remedyDefaults.turnDownDb.value / 10) * powerW, 3) } }
   return [{ id: 'lower-gain', cost: 'setting', what, patch }]
 }
 

@@ -12,11 +12,9 @@ import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { rememberingParts } from '../request/part.ts'
 import type { Candidate } from './cable-candidates.ts'
 import { candidates } from './candidates.ts'
+import { remedyDefaults } from './defaults.ts'
 import { type ElectricOutcome, electricOutcome, outcomeOf, type PlannedElectrics } from './electric-outcome.ts'
 import { mergePatch } from './merge-patch.ts'
-
-/** Less is within what a battery's charge changes from day to day [V]. */
-const WORTH_V = 0.05
 
 type Tried = Candidate & { readonly after: ElectricOutcome }
 
@@ -28,14 +26,14 @@ const gain = (before: number | undefined, after: number | undefined) => (after ?
 
 /** What it costs in power, or gives. */
 function powerText({ powerW: was = 0 }: RemedyFigures, { powerW: is }: RemedyFigures): readonly Said[] {
-  if (is === undefined || Math.abs(is - was) < 0.01 * is) return []
+  if (is === undefined || Math.abs(is - was) < remedyDefaults.samePowerShare.value * is) return []
   const instead = was === 0 ? [] : say('answer.in-place-of-w', { was: inDigits(was, 3) })
   return [say('answer.power-at-the-gain', { is: inDigits(is, 3), instead })]
 }
 
 function bringsText({ figures: before }: ElectricOutcome, { figures: after }: ElectricOutcome): Item | readonly [] {
   const volts = (was: number | undefined, is: number | undefined, when: Said) => {
-    if (is === undefined || (was !== undefined && Math.abs(is - was) < WORTH_V)) return []
+    if (is === undefined || (was !== undefined && Math.abs(is - was) < remedyDefaults.worthV.value)) return []
     return [
       say('answer.v-2', {
         is: inDigits(is, 4),
@@ -77,7 +75,8 @@ function remedyOf({ id, cost, what, patch, after }: Tried, before: ElectricOutco
 /** Volts that fall at both levels are no remedy, whatever they cure on paper; these are not meant to raise them. */
 function sinks({ id, after: { figures: is } }: Tried, { figures: was }: ElectricOutcome): boolean {
   if (id === 'converter' || id === 'smaller-size' || id === 'bridging') return false
-  return gain(was.fullSineV, is.fullSineV) < -WORTH_V && gain(was.heavyV, is.heavyV) < -WORTH_V
+  const worthV = remedyDefaults.worthV.value
+  return gain(was.fullSineV, is.fullSineV) < -worthV && gain(was.heavyV, is.heavyV) < -worthV
 }
 
 /** Whether it cures something and makes nothing worse, or gives volts or a thinner cable; a next size is no second cable. */
@@ -89,11 +88,11 @@ function helps(change: Tried, before: ElectricOutcome): boolean {
   if (worse || doubled || !after.joined || sinks(change, before)) return false
   const [was, is] = [before.figures, after.figures]
   const cured = curesOf(before, after).length > 0
-  // less power is a price: it has to cure
-  if ((is.powerW ?? 0) < 0.99 * (was.powerW ?? 0)) return cured
-  const volts = gain(was.fullSineV, is.fullSineV) > WORTH_V || gain(was.heavyV, is.heavyV) > WORTH_V
-  const thinner = (after.sectionM2 ?? 0) < 0.99 * (before.sectionM2 ?? 0)
-  const stronger = before.weak && (is.powerW ?? 0) > 1.1 * (was.powerW ?? 0)
+  const { lessPower, worthV, thinner: thinnerBy, stronger: strongerBy } = remedyDefaults
+  if ((is.powerW ?? 0) < lessPower.value * (was.powerW ?? 0)) return cured
+  const volts = gain(was.fullSineV, is.fullSineV) > worthV.value || gain(was.heavyV, is.heavyV) > worthV.value
+  const thinner = (after.sectionM2 ?? 0) < thinnerBy.value * (before.sectionM2 ?? 0)
+  const stronger = before.weak && (is.powerW ?? 0) > strongerBy.value * (was.powerW ?? 0)
   return cured || volts || thinner || stronger
 }
 

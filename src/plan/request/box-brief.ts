@@ -11,10 +11,10 @@ import { airOf } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { type RadiatorUnit, radiatorUnit } from '../../domain/enclosure/alignment/radiator-sheet.ts'
 import { present } from '../../domain/present.ts'
+import { planDefaults } from './defaults.ts'
 import { sawStep } from './plan-imperial.ts'
 import { type GivenBox, leafletBox } from './plan-leaflet.ts'
 import { driverFace } from './plan-space.ts'
-import { usual } from './plan-usual.ts'
 import type { ResolvedPlan } from './resolved-plan.ts'
 
 type Face = (typeof shellFaces)[number]
@@ -74,7 +74,7 @@ function askedBox(
     enclosure,
     portFace,
     portShapes: enclosure.portShape === undefined ? usualShapes : [enclosure.portShape],
-    airSpeedMPerS: enclosure.airSpeedMPerS ?? usual.airSpeedMPerS.value
+    airSpeedMPerS: enclosure.airSpeedMPerS ?? planDefaults.airSpeedMPerS.value
   }
 }
 
@@ -87,7 +87,7 @@ export const withEnclosure = (brief: BoxBrief, enclosure: PlanEnclosure): BoxBri
 function boxDrivers({ driver, driverCount }: ResolvedPlan, face: Face): BoxBrief['drivers'] {
   const { sdM2, xmaxM } = driver.sheet
   return {
-    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
+    ...present({ label: driver.name?.slice(0, planDefaults.labelLetters.value) }),
     count: driverCount,
     ...driver.mounting,
     ...present({ face: face === 'front' ? undefined : face, sdM2, xmaxM })

@@ -3,12 +3,10 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { INCH_M } from '../../domain/constants.ts'
 import { inDecimals } from '../../domain/digits.ts'
+import { mapped } from '../../numeric/tuple.ts'
+import { planDefaults } from './defaults.ts'
 
-/** Outer sizes lie on sixteenths; a board of whole thirty-seconds keeps inner ones there, since two of them come off. */
-const SIXTEENTH_M = INCH_M / 16
-const THIRTY_SECOND_M = INCH_M / 32
-/** Half a tenth of a millimetre is no other board. */
-const SAME_M = 5e-5
+const FOOT_M = 12 * INCH_M
 
 const isInSixteenths = ({ paper }: Pick<PlanRequest, 'paper'>) =>
   paper?.units === 'imperial' && (paper.inches ?? 'sixteenths') === 'sixteenths'
@@ -19,10 +17,10 @@ interface Saw {
 }
 
 export const sawStep = (request: Pick<PlanRequest, 'paper'>): Saw =>
-  isInSixteenths(request) ? { sawStepM: SIXTEENTH_M } : {}
+  isInSixteenths(request) ? { sawStepM: planDefaults.sawStepIn.value * INCH_M } : {}
 
 /** To the step of the saw. */
-export function onSawStep({ sawStepM: stepM = 1e-3 }: Saw, lengthM: number): number {
+export function onSawStep({ sawStepM: stepM = planDefaults.sawStepM.value }: Saw, lengthM: number): number {
   return Math.round(Math.round(lengthM / stepM) * stepM * 1e9) / 1e9
 }
 
@@ -33,15 +31,15 @@ export function resolvedBoard(
 ): PlanRequest['board'] {
   const { board } = request
   if (!isInSixteenths(request)) return board
-  const parts = Math.round(board.thicknessM / THIRTY_SECOND_M)
-  const thicknessM = parts * THIRTY_SECOND_M
-  if (Math.abs(thicknessM - board.thicknessM) > SAME_M) {
-    const why = `${inDecimals(board.thicknessM * 1e3, 1)} mm is taken as ${parts}/32 in, so that sums in inches add up`
-    assumed.or(undefined, 'board.thicknessM', thicknessM, why)
+  const { boardStepIn, sameBoardM, inchesAddUp, sheetFt } = planDefaults
+  const parts = Math.round(board.thicknessM / (boardStepIn.value * INCH_M))
+  const thicknessM = parts * boardStepIn.value * INCH_M
+  if (Math.abs(thicknessM - board.thicknessM) > sameBoardM.value) {
+    const taken = `${inDecimals(board.thicknessM * 1e3, 1)} mm is taken as ${parts}/32 in`
+    assumed.note('board.thicknessM', thicknessM, { ...inchesAddUp, why: `${taken}, ${inchesAddUp.why}` })
   }
-  const sheet = board.sheet ?? { lengthM: 96 * INCH_M, widthM: 48 * INCH_M }
-  if (board.sheet === undefined) {
-    assumed.or(undefined, 'board.sheet.lengthM', sheet.lengthM, 'sheets of 4 × 8 ft, as that market sells them')
-  }
+  const [lengthM, widthM] = mapped(sheetFt.value, feet => feet * FOOT_M)
+  const sheet = board.sheet ?? { lengthM, widthM }
+  if (board.sheet === undefined) assumed.note('board.sheet.lengthM', lengthM, sheetFt)
   return { ...board, thicknessM, sheet }
 }

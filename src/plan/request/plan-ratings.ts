@@ -2,22 +2,23 @@
 import type { PlanDriver } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
+import type { Default } from '../../domain/default.ts'
 import { toDigits } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
+import { planDefaults } from './defaults.ts'
 import { pistonAreaM2 } from './plan-piston.ts'
-import { usual } from './plan-usual.ts'
 
 /** What a sheet leaves out, worked out from a size it gives and noted; as it was where it is given, or where nothing bears a guess. */
 export function withGuess(
   driver: PlanDriver,
   field: 'powerW' | 'leH' | 'xmaxM',
   size: number | undefined,
-  { value, why }: { readonly value: number; readonly why: string },
+  share: Default<number>,
   assumed: Assumptions
 ): PlanDriver {
   const { sheet } = driver
   if (sheet[field] !== undefined || size === undefined) return driver
-  const guess = assumed.or(undefined, `driver.sheet.${field}`, toDigits(size * value, 2), why)
+  const guess = assumed.work(undefined, `driver.sheet.${field}`, toDigits(size * share.value, 2), share)
   return { ...driver, sheet: { ...sheet, [field]: guess } }
 }
 
@@ -28,7 +29,7 @@ export function withGuess(
  * @check  Sd 490 cm² → 245 W, printed 250 W
  */
 export const withRating = (driver: PlanDriver, assumed: Assumptions): PlanDriver =>
-  withGuess(driver, 'powerW', pistonAreaM2(driver.sheet), usual.ratingWPerM2, assumed)
+  withGuess(driver, 'powerW', pistonAreaM2(driver.sheet), planDefaults.ratingWPerM2, assumed)
 
 /**
  * Le = τ·Re, both of the connection that the sheet speaks of; none where it speaks of two.
@@ -39,7 +40,7 @@ export const withRating = (driver: PlanDriver, assumed: Assumptions): PlanDriver
 export function withInductance(driver: PlanDriver, assumed: Assumptions): PlanDriver {
   const { sheet, coils } = driver
   const isOfOne = coils.resistanceStatedFor === undefined || coils.resistanceStatedFor === coils.statedFor
-  return withGuess(driver, 'leH', isOfOne ? sheet.reOhm : undefined, usual.coilTimeS, assumed)
+  return withGuess(driver, 'leH', isOfOne ? sheet.reOhm : undefined, planDefaults.coilTimeS, assumed)
 }
 
 /** Said where the plan took a rating that the caller did not give. */

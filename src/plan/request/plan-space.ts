@@ -1,12 +1,12 @@
 /** The room for the box as it will be used: covered, and leaning where the seat leans. */
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
-import { COVERING_M, type Finish } from './plan-finish.ts'
+import type { Rule } from '../../domain/default.ts'
+import { present } from '../../domain/present.ts'
+import { planDefaults } from './defaults.ts'
+import type { Finish } from './plan-finish.ts'
 
 type Space = PlanRequest['car']['space']
-
-/** From this lean on a box with upright faces wastes more of the boot than a wedge costs in sawing. Ours. */
-const WEDGE_FROM_DEG = 10
 
 type Shape = NonNullable<Space['shape']>
 
@@ -16,34 +16,29 @@ function usualShape({
   lidSlopeDeg,
   footprint,
   diameterM
-}: Space): readonly [Shape, string] {
-  if (diameterM !== undefined) return ['round', 'the room is a round well']
-  if (footprint !== undefined) return ['prism', 'the room has a footprint of its own']
-  if (acrossSlopeDeg !== undefined || lidSlopeDeg !== undefined) return ['wedge', 'the room slopes']
-  return seatSlopeDeg >= WEDGE_FROM_DEG
-    ? ['wedge', 'a wedge fills the room under a leaning seat back']
-    : ['rectangular', 'the simplest to saw']
+}: Space): readonly [Shape, Rule] {
+  const { roundShape, prismShape, slopingShape, wedgeFromDeg, wedgeShape, plainShape } = planDefaults
+  if (diameterM !== undefined) return ['round', roundShape]
+  if (footprint !== undefined) return ['prism', prismShape]
+  if (acrossSlopeDeg !== undefined || lidSlopeDeg !== undefined) return ['wedge', slopingShape]
+  return seatSlopeDeg >= wedgeFromDeg.value ? ['wedge', wedgeShape] : ['rectangular', plainShape]
 }
 
 export function resolvedSpace({ space }: PlanRequest['car'], { covered }: Finish, assumed: Assumptions): Space {
-  const shape = assumed.or(space.shape, 'car.space.shape', ...usualShape(space))
-  return { ...space, shape, ...(covered && space.coveringM === undefined ? { coveringM: COVERING_M } : {}) }
+  const shape = assumed.work(space.shape, 'car.space.shape', ...usualShape(space))
+  const coveringM = space.coveringM ?? (covered ? planDefaults.coveringM.value : undefined)
+  return { ...space, shape, ...present({ coveringM }) }
 }
 
 type Faces = Pick<PlanRequest, 'driver' | 'car'>
 
 /** Face of the drivers: a stave of a round well is narrower than any driver. */
 export const driverFace = ({ driver, car }: Faces) =>
-  driver.mounting?.face ?? (car.space.shape === 'round' ? 'top' : 'front')
+  driver.mounting?.face ?? (car.space.shape === 'round' ? planDefaults.faceOfStaves.value : 'front')
 
 /** Drivers of a round well, each with the face that nobody named. */
 export function resolvedDriver({ driver, car }: Faces, assumed: Assumptions): PlanRequest['driver'] {
   if (car.space.shape !== 'round' || driver.mounting === undefined) return driver
-  const face = assumed.or(
-    driver.mounting.face,
-    'driver.mounting.face',
-    'top',
-    'a stave of a round box is narrower than a driver'
-  )
+  const face = assumed.take(driver.mounting.face, 'driver.mounting.face', planDefaults.faceOfStaves)
   return { ...driver, mounting: { ...driver.mounting, face } }
 }

@@ -4,9 +4,9 @@ import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { toMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
+import { planDefaults } from './defaults.ts'
 import { pistonDiameterM } from './plan-piston.ts'
 import { withGuess } from './plan-ratings.ts'
-import { usual } from './plan-usual.ts'
 
 /**
  * x = d·share, d the diameter of the piston
@@ -15,7 +15,7 @@ import { usual } from './plan-usual.ts'
  * @check  Sd 490 cm² → d 249.8 mm → 5.0 mm
  */
 export const withTravel = (driver: PlanDriver, assumed: Assumptions): PlanDriver =>
-  withGuess(driver, 'xmaxM', pistonDiameterM(driver.sheet), usual.travelShare, assumed)
+  withGuess(driver, 'xmaxM', pistonDiameterM(driver.sheet), planDefaults.travelShare, assumed)
 
 /** Said where the plan took a travel that the caller did not give. */
 export function travelCautions(given: PlanDriver, { sheet: { xmaxM } }: PlanDriver): readonly Caution[] {

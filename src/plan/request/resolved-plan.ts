@@ -4,6 +4,7 @@ import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
+import { planDefaults } from './defaults.ts'
 import { withoutDraw } from './plan-amplifier.ts'
 import { crossoverFor } from './plan-crossover.ts'
 import { type Finish, resolvedFinish } from './plan-finish.ts'
@@ -12,7 +13,6 @@ import { leafletBox } from './plan-leaflet.ts'
 import { withInductance, withRating } from './plan-ratings.ts'
 import { resolvedDriver, resolvedSpace } from './plan-space.ts'
 import { withTravel } from './plan-travel.ts'
-import { usual } from './plan-usual.ts'
 import { resolvedWorkshop, type Workshop } from './plan-workshop.ts'
 
 type Unresolved = Pick<PlanRequest, 'finish' | 'car' | 'supply' | 'signal'>
@@ -32,11 +32,10 @@ export const hasBranches = ({ otherAmplifiers, secondBattery, converter }: PlanS
   otherAmplifiers !== undefined || secondBattery !== undefined || converter !== undefined
 
 function resolvedSupply(supply: PlanSupply, assumed: Assumptions): PlanSupply {
-  const { branchM, groundLeadM } = usual
+  const { branchM, groundLeadM } = planDefaults
   const { return: path } = supply
-  const lead = (given: number | undefined) =>
-    assumed.or(given, 'supply.return.leadLengthM', groundLeadM.value, groundLeadM.why)
-  const branch = () => assumed.or(supply.branchLengthM, 'supply.branchLengthM', branchM.value, branchM.why)
+  const lead = (given: number | undefined) => assumed.take(given, 'supply.return.leadLengthM', groundLeadM)
+  const branch = () => assumed.take(supply.branchLengthM, 'supply.branchLengthM', branchM)
   return {
     ...supply,
     return: path.kind === 'chassis' ? { ...path, leadLengthM: lead(path.leadLengthM) } : path,
@@ -49,13 +48,12 @@ export function resolvedFields(
   { finish: wish, car, supply, signal }: Unresolved,
   assumed: Assumptions
 ): ResolvedFields {
-  const { speakerCableM, mainsLowHz } = usual
+  const { speakerCableM, mainsLowHz } = planDefaults
   const finish = resolvedFinish(wish, assumed)
   const space = resolvedSpace(car, finish, assumed)
-  const { value, why } = speakerCableM
-  const speakerCableLengthM = assumed.or(car.speakerCableLengthM, 'car.speakerCableLengthM', value, why)
+  const speakerCableLengthM = assumed.take(car.speakerCableLengthM, 'car.speakerCableLengthM', speakerCableM)
   const power = resolvedSupply(supply, assumed)
-  const lowHz = assumed.or(signal.mainsLowHz, 'signal.mainsLowHz', mainsLowHz.value, mainsLowHz.why)
+  const lowHz = assumed.take(signal.mainsLowHz, 'signal.mainsLowHz', mainsLowHz)
   return {
     finish,
     car: { ...car, space, speakerCableLengthM },
@@ -68,8 +66,7 @@ export function resolvedFields(
 /** A box that is not given by its volume or Qtc is searched for a wish. */
 function resolvedEnclosure(enclosure: PlanEnclosure = {}, assumed: Assumptions): PlanEnclosure {
   if (enclosure.netVolumeM3 !== undefined || enclosure.qtc !== undefined) return enclosure
-  const { goal } = usual
-  return { ...enclosure, goal: assumed.or<DesignGoal>(enclosure.goal, 'enclosure.goal', goal.value, goal.why) }
+  return { ...enclosure, goal: assumed.take<DesignGoal>(enclosure.goal, 'enclosure.goal', planDefaults.goal) }
 }
 
 /** Ratings that the sheet leaves out; of a driver that nothing is known of no travel is guessed, for nothing rests on it. */

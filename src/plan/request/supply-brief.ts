@@ -11,8 +11,8 @@ import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
 import { supplyDefaults } from '../../domain/circuit/source/defaults.ts'
 import { present } from '../../domain/present.ts'
 import { signalDefaults } from '../../domain/signal/defaults.ts'
+import { planDefaults } from './defaults.ts'
 import { type DrawSheet, drawSheet } from './plan-amplifier.ts'
-import { usual } from './plan-usual.ts'
 
 type Laid = SurroundingsRequest & Pick<CableChoiceRequest, 'conductor'>
 
@@ -80,7 +80,7 @@ export function supplyBrief({
   const { name } = amplifier
   const amplifierV = amplifierVoltage(systemVoltageV, converter)
   const onTheWay = conductorOf(supply)
-  const branchM = supply.branchLengthM ?? usual.branchM.value
+  const branchM = supply.branchLengthM ?? planDefaults.branchM.value
   return {
     supply,
     drive: car.drive,
@@ -90,7 +90,7 @@ export function supplyBrief({
     onTheWay,
     inTheBoot: bootOf(onTheWay),
     branchM,
-    branchReturnM: path.kind === 'chassis' ? (path.leadLengthM ?? usual.groundLeadM.value) : branchM,
+    branchReturnM: path.kind === 'chassis' ? (path.leadLengthM ?? planDefaults.groundLeadM.value) : branchM,
     returnBy: path.kind === 'chassis' ? 'body' : 'cable',
     ...present({ turnOn: turnOnOf(signal, supply) }),
     starter: starterOf(supply),

@@ -1,10 +1,8 @@
 /** Dangers of wood, glue and paint, and of a driver on the bench. */
 
 import { say } from '../../domain/say.ts'
+import { safetyDefaults } from './defaults.ts'
 import type { Hazard } from './hazard.ts'
-
-/** Above this the magnet of a driver crushes fingers [kg]. Ours. */
-const STRONG_MAGNET_KG = 4
 
 const saws = ['cut-panels', 'saw-bevels', 'cut-holes', 'braces']
 
@@ -128,7 +126,7 @@ const boxTests: readonly Hazard[] = [
   {
     id: 'strong-magnet',
     harm: 'injury',
-    when: ({ driverMassKg = 0 }) => driverMassKg > STRONG_MAGNET_KG,
+    when: ({ driverMassKg = 0 }) => driverMassKg > safetyDefaults.strongMagnetKg.value,
     steps: ['fit-driver'],
     barrier: say('danger.set-down-face-up-on-wood'),
     proof: say('danger.the-bench-is-cleared-before-the'),

@@ -1,10 +1,11 @@
 /** What the work in the vehicle depends on; every figure comes from a part of the plan. */
+
+import type { TurnOn } from '../../contract/signals/signal-result.ts'
 import type { Drive } from '../../contract/supply/words.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { present } from '../../domain/present.ts'
-import type { TurnOn } from '../../domain/signal/turn-on.ts'
 import { fuseTailM } from '../electric/plan-run.ts'
 import type { SignalPart } from '../electric/plan-signal.ts'
 

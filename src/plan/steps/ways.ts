@@ -3,7 +3,7 @@ import type { Said } from '../../contract/sentences/form/template.ts'
 import { type WorkWay, workWays } from '../../contract/systems/words.ts'
 import type { BuildWay } from '../../contract/systems/workshop.ts'
 import { worded } from '../../domain/say.ts'
-import { accuracyOf } from '../request/plan-workshop.ts'
+import { accuracyOf } from '../request/defaults.ts'
 import type { BuildFacts } from '../work/build-facts.ts'
 import { boardNodes } from '../work/build-nodes-board.ts'
 import { boxNodes } from './work-nodes.ts'
@@ -15,7 +15,7 @@ const once = (sentences: readonly Said[]): readonly Said[] => [
 
 function wayOf(facts: BuildFacts, taken: WorkWay): BuildWay {
   const { way, errors } = facts
-  const { cutM, holeM } = accuracyOf[way]
+  const { cutM, holeM } = accuracyOf[way].value
   const boards = boardNodes(facts)
   return {
     way,

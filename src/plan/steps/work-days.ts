@@ -1,19 +1,11 @@
 /** The work laid over days: what can go on while something dries goes on, and the car is without its battery as briefly as that allows. */
-import type { BuildStep } from '../work/build-step.ts'
 
-export interface WorkDay {
-  /** From 1. */
-  readonly day: number
-  /** Ids of the steps begun on it, in their order. */
-  readonly steps: readonly string[]
-  /** Hands at work [min]. */
-  readonly minutes: number
-}
+import type { WorkDay } from '../../contract/systems/workshop.ts'
+import type { BuildStep } from '../work/build-step.ts'
+import { dayDefaults } from './defaults.ts'
 
 type Timed = Pick<BuildStep, 'id' | 'needs' | 'minutes' | 'cureMinutes'>
 
-/** Ours: a day in the workshop [min]; what cures goes on through the night. */
-const DAY_MINUTES = 8 * 60
 const ROUND_THE_CLOCK = 24 * 60
 const BATTERY_OFF = 'battery-off'
 
@@ -40,7 +32,7 @@ function later(clock: Clock, readyAt: readonly number[]): Clock {
   const now = nowOf(clock)
   const next = Math.min(...readyAt.filter(at => at > now))
   const spent = next - (clock.day - 1) * ROUND_THE_CLOCK
-  return spent < DAY_MINUTES ? { day: clock.day, spent } : { day: clock.day + 1, spent: 0 }
+  return spent < dayDefaults.dayMinutes.value ? { day: clock.day, spent } : { day: clock.day + 1, spent: 0 }
 }
 
 /**
@@ -65,7 +57,7 @@ export function workDays(steps: readonly Timed[], batteryDay = 1): readonly Work
   while (open.size > 0) {
     const { day, spent } = clock
     const fitting = [...open].filter(
-      step => startOf(step) <= nowOf(clock) && (spent === 0 || spent + step.minutes <= DAY_MINUTES)
+      step => startOf(step) <= nowOf(clock) && (spent === 0 || spent + step.minutes <= dayDefaults.dayMinutes.value)
     )
     const next = fitting.toSorted((a, b) => (chains.get(b.id) ?? 0) - (chains.get(a.id) ?? 0))[0]
     if (next === undefined) {

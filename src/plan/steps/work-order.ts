@@ -1,10 +1,11 @@
 /** The order of work with its days. */
-import type { BuildWay } from '../../contract/systems/workshop.ts'
+import type { BuildWay, WorkDay } from '../../contract/systems/workshop.ts'
 import type { BuildFacts } from '../work/build-facts.ts'
-import { type BuildOrder, buildOrder, PRACTISED } from '../work/build-order.ts'
+import { type BuildOrder, buildOrder } from '../work/build-order.ts'
 import type { BuildNode } from '../work/build-step.ts'
+import { workDefaults } from '../work/defaults.ts'
 import { waysOfWorking } from './ways.ts'
-import { lastDay, latestBatteryOff, type WorkDay } from './work-days.ts'
+import { lastDay, latestBatteryOff } from './work-days.ts'
 
 export interface WorkOrder extends BuildOrder {
   /** Of a careful first build. */
@@ -20,7 +21,7 @@ export interface WorkOrder extends BuildOrder {
 export function workOrder(nodes: readonly BuildNode[], box: BuildFacts): WorkOrder {
   const order = buildOrder(nodes)
   const days = latestBatteryOff(order.steps)
-  const practised = order.steps.map(step => ({ ...step, minutes: PRACTISED * step.minutes }))
+  const practised = order.steps.map(step => ({ ...step, minutes: workDefaults.practised.value * step.minutes }))
   return {
     ...order,
     days,

@@ -2,6 +2,7 @@
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { toDigits } from '../../domain/digits.ts'
 import { listed, say } from '../../domain/say.ts'
+import { wayOutDefaults } from './defaults.ts'
 import { standsIn } from './stands-in.ts'
 import { type Change, wayOut } from './way-out.ts'
 
@@ -9,16 +10,11 @@ const grows = { heightM: 'way-out.room-height', depthM: 'way-out.room-depth', wi
 type Side = keyof typeof grows
 export const sides = ['heightM', 'depthM', 'widthM'] as const satisfies readonly Side[]
 
-/** Sizes are told in steps of half a centimetre; a space that is this much too small is another space. Ours. */
-const STEP_M = 5e-3
-const MOST_STEPS = 60
-/** The closed question may be a little too hopeful; further steps tried then. Ours. */
-const FURTHER = [0, 4] as const
-
 type Sizes = Partial<Record<Side, number>>
 
 function grownSizes({ car }: PlanRequest, along: readonly Side[], steps: number): Sizes {
-  const larger = (side: Side) => Math.round(((car.space[side] ?? 0) + steps * STEP_M) * 1e4) / 1e4
+  const larger = (side: Side) =>
+    Math.round(((car.space[side] ?? 0) + steps * wayOutDefaults.roomStepM.value) * 1e4) / 1e4
   return Object.fromEntries(along.map(side => [side, larger(side)]))
 }
 
@@ -34,17 +30,17 @@ function canGrow({ car: { space }, driver }: PlanRequest, along: readonly Side[]
 
 export function roomier({ texts, request, patch }: Change, along: readonly Side[]): ReturnType<typeof wayOut> {
   const stands = (steps: number) => standsIn(grown(request, grownSizes(request, along, steps)))
-  if (!canGrow(request, along) || !stands(MOST_STEPS)) return []
-  let [low, high] = [0, MOST_STEPS]
+  if (!canGrow(request, along) || !stands(wayOutDefaults.mostRoomSteps.value)) return []
+  let [low, high]: [number, number] = [0, wayOutDefaults.mostRoomSteps.value]
   while (high - low > 1) {
     const middle = (low + high) >> 1
     if (stands(middle)) high = middle
     else low = middle
   }
-  for (const further of FURTHER) {
+  for (const further of wayOutDefaults.furtherSteps.value) {
     const steps = high + further
     const space = grownSizes(request, along, steps)
-    const by = along.map(side => say(grows[side], { byMm: toDigits(steps * STEP_M * 1e3) }))
+    const by = along.map(side => say(grows[side], { byMm: toDigits(steps * wayOutDefaults.roomStepM.value * 1e3) }))
     const larger = say('way-out.room', { by: listed(by, 'list.and') })
     const change = { texts: [...texts, larger], request: grown(request, space) }
     const found = wayOut({ ...change, patch: { ...patch, car: { space } } })

@@ -7,7 +7,7 @@ import { inDigits, toDigits } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
 import { mean } from '../../numeric/mean.ts'
-import { goals } from '../designer/search/goals.ts'
+import { goals } from '../designer/search/defaults.ts'
 import { firstBuilt } from '../enclosure/alternatives.ts'
 import { wishDesigner } from '../enclosure/goal-designs.ts'
 import { leafletEnclosure } from '../enclosure/leaflet-enclosure.ts'
@@ -18,9 +18,10 @@ import { systemFigures } from '../enclosure/parts/system-figures.ts'
 import { planEnclosure, toldBox } from '../enclosure/plan-enclosure.ts'
 import { planLoad } from '../load/plan-load.ts'
 import { type BoxBrief, boxBrief } from '../request/box-brief.ts'
+import { planDefaults } from '../request/defaults.ts'
 import type { GivenBox } from '../request/plan-leaflet.ts'
-import { usual } from '../request/plan-usual.ts'
 import { type ResolvedPlan, resolvedPlan } from '../request/resolved-plan.ts'
+import { wayOutDefaults } from './defaults.ts'
 
 export interface Change {
   /** What to do, a sentence each. */
@@ -29,9 +30,6 @@ export interface Change {
   readonly request: PlanRequest
   readonly patch: PlanChange['patch']
 }
-
-/** Attempts to build a box for a wish before a change is not offered. */
-const MOST_ATTEMPTS = 12
 
 /** A box to build, and what it does where that can be told. */
 interface Built extends Pick<SystemFigures, 'kind' | 'netVolumeM3' | 'outerVolumeM3' | 'tuningHz'> {
@@ -60,7 +58,7 @@ function plannedFigures(brief: BoxBrief, resolved: ResolvedPlan): SystemFigures 
   if (goal !== undefined) {
     const setting = settingOf(brief, drivers, joined)
     const designs = wishDesigner(setting, roomM3)
-    return firstBuilt({ setting, goal, designs, roomM3 }, goal, MOST_ATTEMPTS)?.figures
+    return firstBuilt({ setting, goal, designs, roomM3 }, goal, wayOutDefaults.mostAttempts.value)?.figures
   }
   const { netVolumeM3 } = brief.enclosure
   const found =
@@ -102,7 +100,7 @@ function inWords({ kind, netVolumeM3, outerVolumeM3, tuningHz, figures }: Built)
 
 /** Decibels less what the wish takes for room: the scale on which the search weighs boxes too; of a leaflet's box only the room. */
 function worthDb({ enclosure = {} }: PlanRequest, { outerVolumeM3, figures }: Built): number {
-  const { doublingDb } = goals[enclosure.goal ?? usual.goal.value]
+  const { doublingDb } = goals[enclosure.goal ?? planDefaults.goal.value].value
   const levelDb = figures === undefined ? 0 : mean(figures.levelDb)
   return levelDb - doublingDb * Math.log2(outerVolumeM3)
 }

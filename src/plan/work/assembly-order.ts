@@ -1,6 +1,7 @@
 /** The order in which boards go on, as the layout found it by taking the box apart. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
+import { present } from '../../domain/present.ts'
 
 export interface AssemblyOrder {
   /** Boards of the shell before the first part inside. */
@@ -35,6 +36,6 @@ export function assemblyOrder({ assembly, panels }: Pick<BoxLayout, 'assembly' |
     shell: names(shell),
     inside: names(inside),
     leftOff: names([...inside.filter(isBoard), ...(last === undefined ? [] : [last])]),
-    ...(last === undefined ? {} : { last: last.panel })
+    ...present({ last: last?.panel })
   }
 }

@@ -6,7 +6,7 @@ import { jointScrewOf } from '../../domain/box/assembly/joint-screws.ts'
 import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
 import type { DriverFixing } from '../../domain/box/request/driver-fixing.ts'
 import type { FittedRadiators } from '../enclosure/parts/fitted-radiators.ts'
-import { accuracyOf } from '../request/plan-workshop.ts'
+import { accuracyOf } from '../request/defaults.ts'
 import { type AssemblyOrder, assemblyOrder } from './assembly-order.ts'
 import { type BoxError, boxError } from './box-error.ts'
 import { type ClosingPanel, closingPanel } from './closing-panel.ts'
@@ -69,9 +69,9 @@ export function buildFacts(layout: BoxLayout, { slotHeightM, ...choice }: BuildC
   return {
     ...choice,
     errors: {
-      'saw-and-router': boxError(accuracyOf['saw-and-router'].cutM, layout, slotHeightM),
-      'cutting-service': boxError(accuracyOf['cutting-service'].cutM, layout, slotHeightM),
-      'jigsaw-and-drill': boxError(accuracyOf['jigsaw-and-drill'].cutM, layout, slotHeightM)
+      'saw-and-router': boxError(accuracyOf['saw-and-router'].value.cutM, layout, slotHeightM),
+      'cutting-service': boxError(accuracyOf['cutting-service'].value.cutM, layout, slotHeightM),
+      'jigsaw-and-drill': boxError(accuracyOf['jigsaw-and-drill'].value.cutM, layout, slotHeightM)
     },
     panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
     cutOutCount: panels.reduce((sum, panel) => sum + panel.quantity * panel.cutOuts.length, 0),

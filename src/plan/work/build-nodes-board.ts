@@ -3,7 +3,7 @@
 import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
-import { accuracyOf } from '../request/plan-workshop.ts'
+import { accuracyOf } from '../request/defaults.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { cutPanels, hasBevels, measureBoard, sawBevels } from './build-nodes-saw.ts'
 import { type BuildNode, step } from './build-step.ts'
@@ -22,7 +22,7 @@ const dryFit = (facts: BuildFacts): BuildNode =>
     uses: ['cut-panel', 'driver'],
     minutes: 20,
     checks: [
-      say('board.no-gap-is-wider-than', { gap: inMm(accuracyOf[facts.way].cutM, 1) }),
+      say('board.no-gap-is-wider-than', { gap: inMm(accuracyOf[facts.way].value.cutM, 1) }),
       say('board.outer-size-both-diagonals-of-the')
     ]
   })
@@ -65,7 +65,7 @@ const cutHoles = (facts: BuildFacts): BuildNode => {
     substitutes,
     uses: ['cut-panel', 'driver'],
     minutes: (facts.way === 'saw-and-router' ? 15 : 25) * Math.max(1, facts.cutOutCount),
-    checks: [say('board.the-edge-of-each-hole-keeps', { off: inMm(accuracyOf[facts.way].holeM, 1) })]
+    checks: [say('board.the-edge-of-each-hole-keeps', { off: inMm(accuracyOf[facts.way].value.holeM, 1) })]
   })
 }
 

@@ -6,6 +6,7 @@ import { say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { radiatorLeakTest, radiatorNodes } from './build-nodes-radiators.ts'
 import { type BuildNode, step } from './build-step.ts'
+import { workDefaults } from './defaults.ts'
 
 const dayMinutes = 24 * 60
 
@@ -104,7 +105,7 @@ const fitTerminals = step({
 })
 
 function heavyLift(driverMassKg = 0): Said | '' {
-  return driverMassKg > 10 ? say('finish.lower-it-with-two-hands-or') : ''
+  return driverMassKg > workDefaults.twoHandsKg.value ? say('finish.lower-it-with-two-hands-or') : ''
 }
 
 const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): BuildNode =>

@@ -3,7 +3,7 @@
 import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { inMm } from '../../domain/digits.ts'
 import { listed, say } from '../../domain/say.ts'
-import { accuracyOf } from '../request/plan-workshop.ts'
+import { accuracyOf } from '../request/defaults.ts'
 import type { Bevel, BuildFacts } from './build-facts.ts'
 import { type BuildNode, step } from './build-step.ts'
 
@@ -19,8 +19,8 @@ export const measureBoard = ({ way }: BuildFacts): BuildNode =>
   })
 
 const exact = ({ way }: BuildFacts) => [
-  say('board.equal-panels-are-equal-to', { off: inMm(accuracyOf[way].cutM, 1) }),
-  say('board.both-diagonals-of-each-panel-agree', { off: inMm(2 * accuracyOf[way].cutM, 1) })
+  say('board.equal-panels-are-equal-to', { off: inMm(accuracyOf[way].value.cutM, 1) }),
+  say('board.both-diagonals-of-each-panel-agree', { off: inMm(2 * accuracyOf[way].value.cutM, 1) })
 ]
 
 /** Nothing is sawn at home but what the service leaves: strips narrower than it cuts. */

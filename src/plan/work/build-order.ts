@@ -4,6 +4,7 @@ import { type Caution, caution } from '../../domain/caution.ts'
 import { say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, type BuildStep, inOrder } from './build-step.ts'
+import { workDefaults } from './defaults.ts'
 
 export interface BuildOrder {
   readonly steps: readonly BuildStep[]
@@ -14,9 +15,6 @@ export interface BuildOrder {
   /** From the first step to the last with one pair of hands, waiting for what must cure [min]. */
   readonly elapsedMinutes: number
 }
-
-/** What a practised hand takes of the time of a first build. Common practice, no source: 0.4 to 0.5. */
-export const PRACTISED = 0.45
 
 /** One worker does one step at a time; a step waits until all it needs has cured. */
 function elapsedMinutes(steps: readonly BuildStep[]): number {
@@ -37,7 +35,7 @@ export function buildOrder(nodes: readonly BuildNode[]): BuildOrder {
   return {
     steps,
     workMinutes,
-    practisedMinutes: PRACTISED * workMinutes,
+    practisedMinutes: workDefaults.practised.value * workMinutes,
     elapsedMinutes: elapsedMinutes(steps)
   }
 }

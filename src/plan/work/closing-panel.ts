@@ -1,6 +1,6 @@
 /** The panel that closes the box: the one whose hole lets an arm in to seal the last seams. */
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
-import { armRule } from './workshop-practice.ts'
+import { workDefaults } from './defaults.ts'
 
 export interface ClosingPanel {
   readonly name: string
@@ -21,7 +21,7 @@ const openingOf = ({ kind, purpose, diameterM, widthM, heightM, rebateDepthM }: 
 export function closingPanel({ name, cutOuts, outline }: Panel): ClosingPanel {
   const holes = cutOuts.map(cutOut => ({ cutOut, openingM: openingOf(cutOut) }))
   const openingM = Math.max(0, ...holes.map(hole => hole.openingM))
-  const wide = holes.filter(hole => hole.openingM >= armRule.openingM)
+  const wide = holes.filter(hole => hole.openingM >= workDefaults.armOpeningM.value)
   const reachM =
     wide.length === 0
       ? 0
@@ -30,5 +30,5 @@ export function closingPanel({ name, cutOuts, outline }: Panel): ClosingPanel {
             Math.min(...wide.map(({ cutOut }) => Math.hypot(uM - cutOut.uM, vM - cutOut.vM)))
           )
         )
-  return { name, openingM, reachM, reachable: wide.length > 0 && reachM <= armRule.reachM }
+  return { name, openingM, reachM, reachable: wide.length > 0 && reachM <= workDefaults.armReachM.value }
 }

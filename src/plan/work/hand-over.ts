@@ -1,10 +1,8 @@
 /** The last tests, and what the next driver of the car must know. */
 import { inDigits } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
+import { workDefaults } from './defaults.ts'
 import { startStep, type UnnumberedStep } from './first-start.ts'
-
-/** What a parked car may give to the whole system [A]. Common practice, no source: a month or two of a sound battery. */
-export const PARKED_A = 0.02
 
 const noise = startStep({
   id: 'noise',
@@ -16,7 +14,7 @@ const noise = startStep({
 const parkedCurrent = startStep({
   id: 'parked-current',
   text: say('start.everything-off-doors-latched-the-vehicle'),
-  passIf: say('start.at-most-ma', { value: inDigits(1000 * PARKED_A) }),
+  passIf: say('start.at-most-ma', { value: inDigits(1000 * workDefaults.parkedA.value) }),
   cautions: []
 })
 

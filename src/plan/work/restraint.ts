@@ -1,48 +1,17 @@
 /** How hard a box must be held: while driving, and in a crash. */
 import type { Said } from '../../contract/sentences/form/template.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { STANDARD_GRAVITY_M_PER_S2 } from '../../domain/constants.ts'
 import { fixed, inDigits, toDigits } from '../../domain/digits.ts'
 import { say, worded } from '../../domain/say.ts'
-
-/** Share of the weight to hold while driving, by mass of the vehicle. */
-const drivingShares = [
-  { vehicleUpToKg: 2000, forward: 0.9, rearward: 0.5, sideways: 0.7 },
-  { vehicleUpToKg: 3500, forward: 0.8, rearward: 0.5, sideways: 0.6 }
-] as const
-
-/** Seat regulation: 20 × mass × 9.8 N. */
-const crashFactor = 20
-const crashGravity = 9.8
-
-/** Used where the plan does not say; each is echoed. */
-const strapDefaults = {
-  strapCapacityN: { value: 5000, why: 'lashing capacity of one small strap, 500 daN: common practice; read its label' },
-  eyeStrengthN: {
-    value: 3500,
-    why: 'lashing eye of a passenger car, DIN 75410-2 (from memory); read the figure in the handbook'
-  },
-  strapSlopeDeg: { value: 45, why: 'engineering choice: eyes in a boot floor, straps over the box' },
-  strapSpreadDeg: {
-    value: 45,
-    why: 'engineering choice: eyes in the corners of a boot, aside from the direction of travel'
-  }
-} as const
+import { workDefaults } from './defaults.ts'
 
 /** How the straps lie and what holds them. */
-interface StrapRequest {
-  /** Lashing capacity printed on one strap [N]. */
-  readonly strapCapacityN?: number
-  /** What one lashing eye holds, by the handbook [N]. */
-  readonly eyeStrengthN?: number
-  /** Against the floor [°]. */
-  readonly strapSlopeDeg?: number
-  /** Aside from the direction of travel, seen from above [°]. */
-  readonly strapSpreadDeg?: number
-}
+type StrapRequest = NonNullable<PlanRequest['car']['restraint']>
 
 export interface RestraintRequest extends StrapRequest {
   readonly massKg: number
@@ -69,7 +38,7 @@ export const restraintSources: readonly SourceId[] = [
  */
 function strapsFor(forceN: number, weakestN: number, slopeDeg: number, spreadDeg: number): number {
   const along = Math.cos((slopeDeg * Math.PI) / 180) * Math.cos((spreadDeg * Math.PI) / 180)
-  return Math.max(2, Math.ceil(forceN / (along * weakestN) - 1e-9))
+  return Math.max(workDefaults.leastStraps.value, Math.ceil(forceN / (along * weakestN) - 1e-9))
 }
 
 function adviceOf(eyeStrengthN: number): readonly Said[] {
@@ -96,11 +65,12 @@ function adviceOf(eyeStrengthN: number): readonly Said[] {
  * @check  35 kg → 6860 N
  */
 export function restraint({ massKg, vehicleMassKg, ...given }: RestraintRequest, assumed: Assumptions): Restraint {
-  const shares = drivingShares.find(row => (vehicleMassKg ?? 0) <= row.vehicleUpToKg) ?? drivingShares[1]
+  const { drivingShares, crashFactor, crashGravityMPerS2 } = workDefaults
+  const shares = drivingShares.value.find(row => (vehicleMassKg ?? 0) <= row.vehicleUpToKg) ?? drivingShares.value[1]
   const weightN = massKg * STANDARD_GRAVITY_M_PER_S2
-  const crashForceN = crashFactor * massKg * crashGravity
+  const crashForceN = crashFactor.value * massKg * crashGravityMPerS2.value
   const resolved = (field: keyof StrapRequest) =>
-    assumed.or(given[field], `car.restraint.${field}`, strapDefaults[field].value, strapDefaults[field].why)
+    assumed.take<number>(given[field], `car.restraint.${field}`, workDefaults[field])
   const straps = {
     strapCapacityN: resolved('strapCapacityN'),
     eyeStrengthN: resolved('eyeStrengthN'),

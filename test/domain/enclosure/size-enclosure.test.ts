@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import type { SizingRequest } from '../../../src/contract/enclosures/enclosure-sizing.ts'
+import type { EnclosureCandidate, SizingRequest } from '../../../src/contract/enclosures/enclosure-sizing.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
 import { sizeEnclosure } from '../../../src/domain/enclosure/sizing/size-enclosure.ts'
-import type { EnclosureCandidate } from '../../../src/domain/enclosure/sizing/sizing.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
 
 /** Without inductance, so that the closed forms and the network describe the same circuit. */

@@ -1,11 +1,10 @@
 /** Sizing and response are two roads to the same box: what one prints, the other must give, whatever the drivers are. */
 import { describe, expect, it } from 'vitest'
 import type { DriversRequest } from '../../../src/contract/enclosures/enclosure.ts'
-import type { SizingRequest } from '../../../src/contract/enclosures/enclosure-sizing.ts'
+import type { EnclosureCandidate, SizingRequest } from '../../../src/contract/enclosures/enclosure-sizing.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
 import type { EnclosureRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { sizeEnclosure } from '../../../src/domain/enclosure/sizing/size-enclosure.ts'
-import type { EnclosureCandidate } from '../../../src/domain/enclosure/sizing/sizing.ts'
 import { draws } from '../../support/random-systems.ts'
 
 const SOUND_M_PER_S = 343.21

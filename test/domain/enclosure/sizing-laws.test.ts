@@ -1,8 +1,7 @@
 /** What every candidate of a sizing obeys, whatever the driver: the textbook's identities and its laws of similarity. */
 import { describe, expect, it } from 'vitest'
-import type { SizingRequest } from '../../../src/contract/enclosures/enclosure-sizing.ts'
+import type { EnclosureCandidate, SizingRequest } from '../../../src/contract/enclosures/enclosure-sizing.ts'
 import { sizeEnclosure } from '../../../src/domain/enclosure/sizing/size-enclosure.ts'
-import type { EnclosureCandidate } from '../../../src/domain/enclosure/sizing/sizing.ts'
 import { draws } from '../../support/random-systems.ts'
 
 const kinds = ['closed', 'vented', 'passive-radiator', 'band-pass-4'] as const

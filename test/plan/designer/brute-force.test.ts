@@ -8,8 +8,8 @@ import { boxCurves, hearBox, portLimit2 } from '../../../src/plan/designer/evalu
 import { designGridHz } from '../../../src/plan/designer/evaluate/design-grid.ts'
 import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
 import { programme } from '../../../src/plan/designer/evaluate/held-level.ts'
+import { goals } from '../../../src/plan/designer/search/defaults.ts'
 import type { DesignProblem, Place } from '../../../src/plan/designer/search/design-problem.ts'
-import { goals } from '../../../src/plan/designer/search/goals.ts'
 import { searchBoxes } from '../../../src/plan/designer/search/search-boxes.ts'
 import { bruteForceBest } from '../../published/brute-force-designs.ts'
 
@@ -65,7 +65,7 @@ function gainOf({ cabin }: Problem, frequenciesHz: Float64Array) {
 }
 
 function designProblem(problem: Problem): DesignProblem<Place> {
-  const goal = goals[problem.goal]
+  const goal = goals[problem.goal].value
   const frequenciesHz = designGridHz
   return {
     tables: tablesOf(problem, frequenciesHz),

@@ -3,7 +3,7 @@ import { remembered } from '../../../src/plan/designer/search/remembered.ts'
 
 describe('a function with a memory', () => {
   const asked: (readonly number[])[] = []
-  const sum = remembered((...numbers) => {
+  const sum = remembered((...numbers: readonly number[]) => {
     asked.push(numbers)
     return numbers.length === 1 ? undefined : numbers.reduce((total, each) => total + each, 0)
   })

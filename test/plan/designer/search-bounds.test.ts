@@ -10,8 +10,8 @@ import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.
 import { programme } from '../../../src/plan/designer/evaluate/held-level.ts'
 import { boxFacts } from '../../../src/plan/designer/room/box-facts.ts'
 import { boxRoom, tightRoom } from '../../../src/plan/designer/room/box-room.ts'
+import { type Goal, goals } from '../../../src/plan/designer/search/defaults.ts'
 import type { DesignProblem, Place } from '../../../src/plan/designer/search/design-problem.ts'
-import { type Goal, goals } from '../../../src/plan/designer/search/goals.ts'
 import { searchBoxes } from '../../../src/plan/designer/search/search-boxes.ts'
 import { designScale } from '../../../src/plan/designer/search/weigh-design.ts'
 
@@ -119,7 +119,7 @@ const customary: readonly Customary[] = [
 /** What such a box holds, its port as it is; the fit of the room aside, so that the search gets no help from it. */
 function heldOf({ wish, netL, tuningHz, areaCm2 }: Customary): number | undefined {
   const anywhere = { fromM3: 4e-3, toM3: 0.5, closed: () => ({ outerM3: 0.1 }), ported: () => ({ outerM3: 0.1 }) }
-  const goal = { ...goals.loud, doublingDb: 0, highestQtc: 3 }
+  const goal = { ...goals.loud.value, doublingDb: 0, highestQtc: 3 }
   const asked = areaCm2 === undefined ? {} : { areaM2: areaCm2 / 1e4 }
   const scale = designScale({ ...problemOf(wish, goal), ...asked, room: anywhere })
   const box = tuningHz === undefined ? scale.closed(netL / 1000) : scale.vented(netL / 1000, tuningHz)
@@ -157,7 +157,7 @@ function densestRadiated(problem: DesignProblem<Place>): number {
 
 describe('the search over boxes with passive radiators', () => {
   it.each(cases)('comes within half a decibel of a dense grid, and every box keeps its radiators whole (%#)', wish => {
-    const { problem, unit } = withRadiators(wish, problemOf(wish, { ...goals.loud, doublingDb: 0 }))
+    const { problem, unit } = withRadiators(wish, problemOf(wish, { ...goals.loud.value, doublingDb: 0 }))
     const found = searchBoxes(problem)
     expect(found.length).toBeGreaterThan(0)
     expect(found[0]?.score).toBeGreaterThan(densestRadiated(problem) - 0.5)
@@ -175,13 +175,13 @@ describe('the search over boxes with passive radiators', () => {
 
 describe('the search over boxes that the space takes', () => {
   it.each(cases.slice(0, 6))('comes within a decibel of a dense grid where loudness alone counts (%#)', wish => {
-    const problem = problemOf(wish, { ...goals.loud, doublingDb: 0 })
+    const problem = problemOf(wish, { ...goals.loud.value, doublingDb: 0 })
     expect(densest(problem)).toBeGreaterThan(60)
     expect(bestOf(problem)).toBeGreaterThan(densest(problem) - 1)
   })
 
   it('comes within a decibel of it in a hundred random spaces', () => {
-    const loudest = { ...goals.loud, doublingDb: 0 }
+    const loudest = { ...goals.loud.value, doublingDb: 0 }
     const short = hundred.map(wish => densest(problemOf(wish, loudest)) - bestOf(problemOf(wish, loudest)))
     expect(short).toHaveLength(100)
     expect(Math.max(...short)).toBeLessThan(1)
@@ -189,7 +189,7 @@ describe('the search over boxes that the space takes', () => {
 
   it.each(customary)('meets or beats $name', each => {
     const held = heldOf(each)
-    const problem = problemOf(each.wish, { ...goals.loud, doublingDb: 0 })
+    const problem = problemOf(each.wish, { ...goals.loud.value, doublingDb: 0 })
     const [best] = searchBoxes(problem)
     const [noLarger] = searchBoxes({ ...problem, room: { ...problem.room, toM3: each.netL / 1000 } })
     expect(held).toBeGreaterThan(90)
@@ -199,7 +199,7 @@ describe('the search over boxes that the space takes', () => {
   })
 
   it.each(cases.slice(6, 10))('comes within 0.35 dB of it for everyday listening (%#)', wish => {
-    const problem = problemOf(wish, goals.everyday)
+    const problem = problemOf(wish, goals.everyday.value)
     expect(bestOf(problem)).toBeGreaterThan(densest(problem) - 0.35)
   })
 
@@ -207,7 +207,7 @@ describe('the search over boxes that the space takes', () => {
     const ceilings = [0, 5, 10, 15, 20, 30, 40]
     for (const wish of cases) {
       const scales = ceilings.map(highestCornerHz =>
-        designScale(problemOf(wish, { ...goals[name], highestQtc: 3, highestCornerHz }))
+        designScale(problemOf(wish, { ...goals[name].value, highestQtc: 3, highestCornerHz }))
       )
       for (const netVolumeM3 of [0.008, 0.014, 0.025, 0.045, 0.08]) {
         const scores = scales.map(scale => scale.closed(netVolumeM3)?.score ?? Number.NEGATIVE_INFINITY)
@@ -220,12 +220,12 @@ describe('the search over boxes that the space takes', () => {
 
   it.each(cases)('finds nothing worse where a limit is let out (%#)', wish => {
     const { space } = wish
-    const before = bestOf(problemOf(wish, goals.everyday))
+    const before = bestOf(problemOf(wish, goals.everyday.value))
     const looser: readonly Case[] = [
       { ...wish, airSpeedMPerS: 1.1 * wish.airSpeedMPerS },
       { ...wish, space: { widthM: 1.04 * space.widthM, heightM: 1.04 * space.heightM, depthM: 1.04 * space.depthM } }
     ]
-    for (const each of looser) expect(bestOf(problemOf(each, goals.everyday))).toBeGreaterThan(before - 0.15)
+    for (const each of looser) expect(bestOf(problemOf(each, goals.everyday.value))).toBeGreaterThan(before - 0.15)
   })
 
   /** The parts let out one by one: travel, coil, voltage and current of the amplifier. */
@@ -240,7 +240,7 @@ describe('the search over boxes that the space takes', () => {
     'finds nothing worse where the parts allow more %s, in twelve spaces and for three wishes',
     (_, loosened) => {
       for (const wish of cases) {
-        for (const goal of [goals.everyday, goals.loud, goals.low]) {
+        for (const goal of [goals.everyday.value, goals.loud.value, goals.low.value]) {
           const given = problemOf(wish, goal)
           const limits = { ...given.limits, amplifierA: Math.sqrt(wish.powerW / 4) }
           const before = bestOf({ ...given, limits })

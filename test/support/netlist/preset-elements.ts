@@ -1,9 +1,11 @@
 /** A preset enclosure spelled out as nodes and elements; a new kind only adds a branch here. */
 
-import type { ChamberRequest } from '../../../src/contract/enclosures/enclosure.ts'
 import type {
+  ChamberRequest,
   CustomChamberRequest,
-  CustomDriverRequest,
+  CustomDriverRequest
+} from '../../../src/contract/enclosures/enclosure.ts'
+import type {
   CustomEnclosureRequest,
   CustomPortRequest,
   CustomRadiatorRequest,

@@ -69,5 +69,7 @@ export const boxPhrases: Readonly<Record<string, string>> = {
     'ein eckiges Teil passt nur in eine Ecke, über die der Fräser hinausgefahren ist',
   'a part that is routed free moves into the cutter': 'ein frei gefrästes Teil wandert in den Fräser',
   'panels and cut sheets belong together': 'Platten und Tafeln gehören zusammen',
+  'metric unless asked': 'metrisch, wenn nichts anderes verlangt ist',
+  'a tape measure reads sixteenths': 'ein Maßband zeigt Sechzehntel',
   '{count} × {litres} L': '{count} × {litres} L'
 }

@@ -1,6 +1,7 @@
 /** The whole plan as a document to print, in the order of the page. */
 import { present } from '../../../domain/present.ts'
 import { told } from '../../../domain/say.ts'
+import { mapped } from '../../../numeric/tuple.ts'
 import { ink } from '../../draw/paper.ts'
 import { mmToPoints, pdfBytes } from '../../draw/pdf.ts'
 import { plain } from '../../draw/pdf-text.ts'
@@ -14,7 +15,7 @@ import { chapterCautions, pdfBuild, pdfCheck, pdfCut, pdfWire } from './plan-pdf
 const margins = { side: 12.7, top: 15, bottom: 12.7 } as const
 
 export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Array> {
-  const [side, top, bottom] = [margins.side, margins.top, margins.bottom].map(mmToPoints) as [number, number, number]
+  const [side, top, bottom] = mapped([margins.side, margins.top, margins.bottom], mmToPoints)
   const title = plain(plan.title)
   const { issue, rights } = imprintTexts(options)
   const { author } = options.imprint ?? {}

@@ -3,6 +3,7 @@ import type { Panel, PanelMark } from '../../../contract/boxes/panel.ts'
 import { dot, minus, type Vector3 } from '../../../numeric/geometry/convex-distance.ts'
 import { type Point2, type Polygon, vertex } from '../../../numeric/geometry/polygon.ts'
 import { insideStretches } from '../../../numeric/geometry/polygon-distance.ts'
+import { mapped } from '../../../numeric/tuple.ts'
 import { boardFace } from '../shell/board-faces.ts'
 import { boardFrame, toDirection, toVector } from '../solids/solids.ts'
 import { screwPlaces } from './joint-screws.ts'
@@ -91,7 +92,7 @@ function onWood({ faces, panel }: PlacedBoard, face: PanelMark['face'], from: Po
 function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isSingle: boolean): readonly PanelMark[] {
   const { thicknessM } = board.panel
   return other.edges.flatMap(corners => {
-    const [a, b, c, d] = corners.map(board.inFrame) as [Framed, Framed, Framed, Framed]
+    const [a, b, c, d] = mapped(corners, board.inFrame)
     const on = (depth: number) => [a, b, c, d].every(each => Math.abs(each.depth - depth) < ON_FACE_M)
     const face = on(thicknessM) ? ('inner' as const) : on(0) ? ('outer' as const) : undefined
     if (face === undefined) return []
@@ -112,7 +113,6 @@ function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isSingle:
       })
   })
 }
-type Framed = ReturnType<PlacedBoard['inFrame']>
 
 /**
  * Marks of each part, in the order of the parts.

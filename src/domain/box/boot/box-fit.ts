@@ -1,27 +1,14 @@
 /** A box of settled sizes against the space it was given. */
 import type { BoxLimits } from '../../../contract/boxes/box-panels.ts'
+import type { BoxFit, Spare } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toMm } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { say } from '../../say.ts'
 import type { OuterSize } from '../shell/outer-size.ts'
-import { type Axis, axes } from './axes.ts'
+import { axes } from './axes.ts'
 import { placeInBoot } from './boot-place.ts'
-import { type OpeningFit, openingFit } from './pass-opening.ts'
-
-interface Spare {
-  readonly axis: Axis
-  readonly sizeM: number
-  readonly limitM: number
-  readonly spareM: number
-}
-
-interface BoxFit {
-  readonly spare: readonly Spare[]
-  readonly opening?: OpeningFit
-  readonly place?: { readonly xM: number; readonly yM: number }
-  readonly clearOfKeepOuts?: boolean
-}
+import { openingFit } from './pass-opening.ts'
 
 /** How far the face across from the sloped one leans, over the whole height. */
 const acrossM = ({ heightM, acrossSlopeDeg = 0 }: OuterSize) => heightM * Math.tan((acrossSlopeDeg * Math.PI) / 180)

@@ -1,11 +1,5 @@
 /** Whether a box goes through the opening of a boot, straight or tilted. */
-
-export interface OpeningFit {
-  readonly passes: boolean
-  /** The face that goes through, and whether it has to be tilted in the plane of the opening. */
-  readonly face: 'front' | 'side' | 'lid' | 'none'
-  readonly tilted: boolean
-}
+import type { OpeningFit } from '../../../contract/boxes/box-result.ts'
 
 /**
  * Whether a rectangle p × q passes an opening a × b (p ≥ q, a ≥ b):

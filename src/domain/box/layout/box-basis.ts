@@ -1,11 +1,11 @@
 /** How the chief figures of a box come about, and what they rest on. */
 
-import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
+import type { BoxLayout, PortLayout } from '../../../contract/boxes/box-result.ts'
+import type { Basis } from '../../../contract/field/envelope.ts'
 import { explain } from '../../formula.ts'
-import type { Basis, Outcome } from '../../outcome.ts'
+import type { Outcome } from '../../outcome.ts'
 import { portTuning } from '../../port/formulas.ts'
 import type { BoxTask } from '../request/box-task.ts'
-import type { PortLayout } from '../slot/port-layout.ts'
 import { volumeBalance } from './formulas.ts'
 
 function tuningBasis(port: PortLayout, V: number, { air }: BoxTask): Basis {

@@ -1,4 +1,6 @@
 /** One box with all its sizes settled: shell, what is set into it, and what is left of the air. */
+
+import type { Chamber, VolumeRow } from '../../../contract/boxes/box-result.ts'
 import { bounds, edgeLength, type Polygon } from '../../../numeric/geometry/polygon.ts'
 import { present } from '../../present.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
@@ -13,8 +15,8 @@ import type { FittedBox } from '../solids/fitted-box.ts'
 import { mountAll, withoutStrip } from '../solids/mounting.ts'
 import { tubesBeside } from '../solids/tube-places.ts'
 import { type BraceAir, type BracedTask, type BracePlan, noBraceAir, planVolume } from '../stiffness/brace-plan.ts'
-import { airBeforePort, type Chamber, chambersOf, checkChambers, dividerOf } from './chambers.ts'
-import { displacedRows, type VolumeRow } from './displaced.ts'
+import { airBeforePort, chambersOf, checkChambers, dividerOf } from './chambers.ts'
+import { displacedRows } from './displaced.ts'
 
 export interface BuiltBox extends FittedBox {
   readonly sizes: ShellSizes

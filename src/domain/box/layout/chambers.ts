@@ -1,11 +1,11 @@
 /** The two chambers of a band-pass box: where the board between them stands, and the air of each. */
-import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
+import type { BoxDriver, RoundPort } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
+import type { Chamber, VolumeRow } from '../../../contract/boxes/box-result.ts'
 import { DesignError } from '../../design-error.ts'
 import { lengthForTuning } from '../../port/port-length.ts'
 import { say } from '../../say.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
-import type { RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { type BuiltDivider, chamberAt, dividerAt, dividerFor } from '../shell/divider.ts'
@@ -14,14 +14,7 @@ import { type BuiltPort, openingOf } from '../slot/built-port.ts'
 import { tubeInside, tubePanel, tubeVolume } from '../slot/tube.ts'
 import type { Mounted } from '../solids/mounting.ts'
 import type { BraceAir } from '../stiffness/brace-plan.ts'
-import { oneDriver, type VolumeRow } from './displaced.ts'
-
-export interface Chamber {
-  readonly name: 'rear' | 'front'
-  readonly grossM3: number
-  readonly displacedM3: number
-  readonly netM3: number
-}
+import { oneDriver } from './displaced.ts'
 
 /** The chamber a port opens from; tubes of a band-pass box only. */
 const isInFront = (port: BoxRequest['port']): port is RoundPort => port?.kind === 'round' && port.chamber === 'front'

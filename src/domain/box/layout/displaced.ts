@@ -1,6 +1,7 @@
 /** Everything that takes air from the inside of a box, row by row, with how each figure is known. */
 import type { BoxDriver, BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
+import type { Displaced, VolumeRow } from '../../../contract/boxes/box-result.ts'
 import type { DisplacedItem } from '../../../contract/boxes/words.ts'
 import { inLitres } from '../../digits.ts'
 import { type Boards, boardsOf } from '../request/boards-of-face.ts'
@@ -9,29 +10,6 @@ import { driverDisplacement } from '../solids/driver-displacement.ts'
 
 /** How a volume is known. */
 type Known = 'given' | 'computed' | 'estimated'
-
-export interface VolumeRow {
-  readonly item: DisplacedItem
-  readonly volumeM3: number
-  readonly known: Known
-  /** How the figure was reached, in a sentence. */
-  readonly how: string
-}
-
-/** Litres that each thing takes from the empty inside. */
-interface Displaced {
-  readonly driversM3: number
-  readonly portsM3: number
-  readonly bracesM3: number
-  readonly amplifierM3: number
-  readonly terminalM3: number
-  readonly liningM3: number
-  readonly baffleRingsM3: number
-  readonly cleatsM3: number
-  readonly dividerM3: number
-  readonly otherM3: number
-  readonly totalM3: number
-}
 
 /** Density of the solid fibre [kg/m³]; `dense` linings count in full. */
 const fibreDensity = { polyester: 1380, wool: 1310, glass: 2500 } as const

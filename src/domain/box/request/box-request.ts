@@ -1,36 +1,6 @@
 /** What may be asked of `layOutBox`, in SI. */
-import type { FaceName } from '../../../contract/boxes/words.ts'
 
-/** A place on the outer face of a panel, in the panel's own frame. */
-export interface PlaceOnPanel {
-  readonly uM: number
-  readonly vM: number
-}
-
-export interface RoundPort {
-  readonly kind: 'round'
-  readonly count?: number
-  readonly innerDiameterM: number
-  readonly outerDiameterM?: number
-  /** From the outer face of the baffle to the inner mouth, along the centre line. */
-  readonly lengthM?: number
-  /** Instead of a length: the tuning it shall give with the air of the box. */
-  readonly tuningHz?: number
-  /** Sum of the two end factors for that tuning. */
-  readonly endFactor?: number
-  /** The part behind the inner face of the baffle, instead of the whole length. */
-  readonly insideLengthM?: number
-  /** Radius of the centre line of an elbow; a straight tube when absent. */
-  readonly elbowRadiusM?: number
-  /** To which both mouths open, within the length. */
-  readonly flareRadiusM?: number
-  readonly flangeDiameterM?: number
-  readonly flangeThicknessM?: number
-  readonly face?: FaceName
-  readonly centres?: readonly PlaceOnPanel[]
-  /** `rear` by default; `front` for the port of the front chamber of a band-pass box. */
-  readonly chamber?: 'rear' | 'front'
-}
+import type { RoundPort } from '../../../contract/boxes/box-hardware.ts'
 
 export interface SlotPort {
   readonly kind: 'slot'

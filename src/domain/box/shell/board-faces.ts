@@ -1,11 +1,10 @@
 /** The two faces of a board whose edges are sawn at a tilt. */
 import type { PanelPoint } from '../../../contract/boxes/box-hardware.ts'
-import type { CutOut } from '../../../contract/boxes/panel.ts'
+import type { CutOut, PanelEdge } from '../../../contract/boxes/panel.ts'
 import type { Polygon } from '../../../numeric/geometry/polygon.ts'
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
 import { withoutRectangle } from '../../../numeric/geometry/polygon-window.ts'
-import type { PanelEdge } from './panel.ts'
 
 interface Board {
   /** The blank: as large as the larger face at every edge. */

@@ -1,6 +1,7 @@
 /** Which outer arrises of a box may be rounded after assembly, and how far. */
+
+import type { PanelEdge } from '../../../contract/boxes/panel.ts'
 import { interiorAngle } from '../../../numeric/geometry/polygon.ts'
-import type { PanelEdge } from './panel.ts'
 import { boardLength, type Shell, wallOf } from './shell.ts'
 
 /** Judgement, common practice, no source: wood left between the rounding and the seam; what a hand-held router takes. */

@@ -1,13 +1,14 @@
 /** Faces of a box that carry drivers, ports and fittings: their frame, and the inside behind them. */
-import type { Point3 } from '../../../contract/boxes/panel.ts'
+
+import type { PlaceOnPanel } from '../../../contract/boxes/box-hardware.ts'
+import type { PanelPlace, Point3 } from '../../../contract/boxes/panel.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
 import { type Polygon, vertex } from '../../../numeric/geometry/polygon.ts'
 import { insideDistance, rayLength } from '../../../numeric/geometry/polygon-distance.ts'
 import { DesignError } from '../../design-error.ts'
 import { listed, say } from '../../say.ts'
-import type { PlaceOnPanel } from '../request/box-request.ts'
 import { boardFace } from './board-faces.ts'
-import type { Direction3, PanelPlace } from './panel.ts'
+import type { Direction3 } from './panel.ts'
 import { clearLength, type Shell, wallDepth, wallOf } from './shell.ts'
 import type { BarePanel } from './shell-panels.ts'
 

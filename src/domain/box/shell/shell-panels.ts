@@ -1,6 +1,6 @@
 /** The panels of a shell: blanks, tilted edges, and where each stands in the box. */
 import type { PanelPoint } from '../../../contract/boxes/box-hardware.ts'
-import type { Point3 } from '../../../contract/boxes/panel.ts'
+import type { PanelEdge, PanelPlace, Point3 } from '../../../contract/boxes/panel.ts'
 import type { PanelRole } from '../../../contract/boxes/words.ts'
 import {
   alongLine,
@@ -12,8 +12,9 @@ import {
   type Polygon,
   signedArea
 } from '../../../numeric/geometry/polygon.ts'
+import { mapped } from '../../../numeric/tuple.ts'
 import { type OwnArrises, ownArrises, withRounding } from './edge-rounding.ts'
-import type { Direction3, PanelEdge, PanelPlace } from './panel.ts'
+import type { Direction3 } from './panel.ts'
 import { boardLength, capProfile, type Section, type Shell, wallOf, wallSection } from './shell.ts'
 
 /** A panel before material, cut-outs and mass. */
@@ -48,12 +49,7 @@ interface Ends {
 
 /** Extent of a section along its wall, and the tilt at either end; corners as in {@link Section}. */
 export function sectionEnds(line: Line, corners: Section['corners'], thicknessM: number): Ends {
-  const [outerLow, outerHigh, innerHigh, innerLow] = corners.map(corner => alongLine(line, corner)) as [
-    number,
-    number,
-    number,
-    number
-  ]
+  const [outerLow, outerHigh, innerHigh, innerLow] = mapped(corners, corner => alongLine(line, corner))
   const edge = (outerBeyond: number): Omit<PanelEdge, 'edge'> => ({
     tiltDeg: Math.abs(outerBeyond) < none ? 0 : (Math.atan(Math.abs(outerBeyond) / thicknessM) * 180) / Math.PI,
     longFace: Math.abs(outerBeyond) < none ? 'equal' : outerBeyond > 0 ? 'outer' : 'inner'

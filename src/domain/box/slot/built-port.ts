@@ -1,11 +1,13 @@
 /** A port of given length, or of the length that a tuning wants with the air that is left. */
+
+import type { RoundPort } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { toMm } from '../../digits.ts'
 import { flaredEndM, type GrowingArea, roundMouth, slotMouth } from '../../port/flare.ts'
 import { type EndedOpening, endLengthM, equivalentRadiusM, lengthForTuning } from '../../port/port-length.ts'
 import { say } from '../../say.ts'
-import type { BoxPort, RoundPort } from '../request/box-request.ts'
+import type { BoxPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
 import { type BuiltSlot, buildSlot, lastPlateM, slotSpace, slotTakes } from './slot-port.ts'

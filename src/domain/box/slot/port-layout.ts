@@ -1,4 +1,6 @@
 /** The port as built: its length along the air, what it tunes to, and how much its place in the box shifts that. */
+
+import type { PortLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed } from '../../digits.ts'
 import { conventionalEndFactor, fullWidthSlotEndM, gapEnd } from '../../port/end-correction.ts'
@@ -10,36 +12,6 @@ import type { BoxTask } from '../request/box-task.ts'
 import { type BuiltPort, cutOff, mouthArea, openingOf } from './built-port.ts'
 import type { BuiltSlot } from './slot-port.ts'
 import { heightAtMouth } from './slot-run.ts'
-
-export interface PortLayout {
-  readonly kind: 'round' | 'slot'
-  readonly count: number
-  /** Of one. */
-  readonly areaM2: number
-  /** Outer face to inner mouth along the centre line. */
-  readonly lengthM: number
-  /** The same less what the air cuts off at mitred bends. */
-  readonly acousticLengthM: number
-  readonly insideLengthM: number
-  /** Legs along the walls; 1 for a straight port. */
-  readonly legs: number
-  readonly turnsDeg: readonly number[]
-  readonly displacedM3: number
-  /** To which both mouths open. */
-  readonly flareRadiusM?: number
-  /** Both ends over the radius of the circle of equal area, flares in it. */
-  readonly endFactor: number
-  /** Slot: clear before the inner mouth. */
-  readonly mouthGapM?: number
-  /** With end factors of the circle of equal area. */
-  readonly tuningHz: number
-  readonly wantedTuningHz?: number
-  readonly tuningErrorPercent?: number
-  /** Slot over the full width: with the end that its walls and the facing wall give it. */
-  readonly placedTuningHz?: number
-  /** First resonance of the tube itself. */
-  readonly pipeResonanceHz: number
-}
 
 /** Inner end of a full-width slot where it lies: by the space above it, or by the wall it faces when that is near. */
 function placedEnd({ run, space }: BuiltSlot): number {

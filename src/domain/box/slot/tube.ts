@@ -1,9 +1,10 @@
 /** A tube: its wall, its part behind the panel, the air it takes. */
+
+import type { RoundPort } from '../../../contract/boxes/box-hardware.ts'
 import { DesignError } from '../../design-error.ts'
 import { flareRingM3 } from '../../port/flare.ts'
 import { say } from '../../say.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
-import type { RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 
 /** Wall of a tube whose outer diameter is not given [m]. */

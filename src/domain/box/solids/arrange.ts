@@ -1,6 +1,7 @@
 /** Where round things stand on a face when the caller has not said so: in even rows, with the widest gaps. */
+
+import type { PlaceOnPanel } from '../../../contract/boxes/box-hardware.ts'
 import { bounds, centroid, type Polygon } from '../../../numeric/geometry/polygon.ts'
-import type { PlaceOnPanel } from '../request/box-request.ts'
 import { lineGaps } from './front-gaps.ts'
 
 interface Arrangement {

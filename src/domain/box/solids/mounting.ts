@@ -1,6 +1,6 @@
 /** Drivers, tubes and the terminal cup set on their faces, and the holes they need. */
 
-import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
+import type { BoxDriver, PlaceOnPanel, RoundPort } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { CutOut, Point3 } from '../../../contract/boxes/panel.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
@@ -9,7 +9,6 @@ import { leftPart } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { present } from '../../present.ts'
 import { say, worded } from '../../say.ts'
-import type { PlaceOnPanel, RoundPort } from '../request/box-request.ts'
 import { driverFixing, USUAL_SCREW_COUNT } from '../request/driver-fixing.ts'
 import { type Face, findFace, type Inside, inFrame, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'

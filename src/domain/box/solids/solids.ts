@@ -1,5 +1,5 @@
 /** Bodies in a box as convex pieces: boards and blocks as polytopes, tubes and motors as hulls of two discs. */
-import type { Point3 } from '../../../contract/boxes/panel.ts'
+import type { PanelPlace, Point3 } from '../../../contract/boxes/panel.ts'
 import {
   type Convex,
   cross,
@@ -12,7 +12,7 @@ import {
 } from '../../../numeric/geometry/convex-distance.ts'
 import type { Point2, Polygon } from '../../../numeric/geometry/polygon.ts'
 import { triangles } from '../../../numeric/geometry/triangles.ts'
-import type { Direction3, PanelPlace } from '../shell/panel.ts'
+import type { Direction3 } from '../shell/panel.ts'
 import type { Shell } from '../shell/shell.ts'
 import { inBox } from '../shell/shell-panels.ts'
 

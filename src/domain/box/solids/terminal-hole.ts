@@ -1,5 +1,5 @@
 /** The hole for the terminal cup. */
-import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
+import type { BoxFittings, PlaceOnPanel } from '../../../contract/boxes/box-hardware.ts'
 import type { CutOut } from '../../../contract/boxes/panel.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
 import { plus } from '../../../numeric/geometry/convex-distance.ts'
@@ -7,7 +7,6 @@ import { bounds, centroid, type Polygon } from '../../../numeric/geometry/polygo
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
-import type { PlaceOnPanel } from '../request/box-request.ts'
 import { USUAL_CUP_M, USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { type Face, findFace, inFrame, moved, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'

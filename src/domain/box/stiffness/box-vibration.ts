@@ -1,4 +1,6 @@
 /** How stiff a built box is, face by face, and what still falls short. */
+
+import type { BoxVibration, FaceVibration } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
@@ -10,35 +12,6 @@ import { boxPressure, conesM3, wantedFrequency } from './brace-choice.ts'
 import type { PlacedBraces } from './brace-plan.ts'
 import { bracingDefaults } from './defaults.ts'
 import { bareFrequencies, bracedFrequency, faceBending } from './face-strength.ts'
-
-interface FaceVibration {
-  readonly face: string
-  /** Free between the other panels. */
-  readonly lengthM: number
-  readonly widthM: number
-  readonly thicknessM: number
-  /** Bare, edges free to turn and held. */
-  readonly supportedHz: number
-  readonly clampedHz: number
-  /** Frames that cross it, and battens in each of its spans. */
-  readonly frames: number
-  readonly battens: number
-  /** Edges free to turn, with its braces and the drivers of given mass. */
-  readonly builtHz: number
-  readonly wantedHz: number
-  readonly passes: boolean
-  /** Under the pressure of the box, between supported and clamped. */
-  readonly largestBendingM?: number
-  readonly displacedM3?: number
-}
-
-interface BoxVibration {
-  readonly wantedHz: number
-  readonly pressurePa?: number
-  readonly faces: readonly FaceVibration[]
-  /** All faces together over the air the cones move [%]. */
-  readonly movedSharePercent?: number
-}
 
 export function boxVibration(built: FittedBox, resolved: BoxTask, { faces: braced }: PlacedBraces): BoxVibration {
   const wantedHz = wantedFrequency(resolved)

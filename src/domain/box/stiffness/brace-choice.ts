@@ -119,6 +119,9 @@ function leastBattens(choice: Choice): BattenTry | undefined {
   return best
 }
 
+/** Gains that differ by less are of faces alike. */
+const SAME_GAIN = 1e-6
+
 const airOf = (tries: readonly BattenTry[]) => tries.reduce((sum, { movedM3 }) => sum + movedM3, 0)
 
 /**
@@ -137,12 +140,11 @@ function stiller(choices: readonly Choice[], mostM3: number) {
         ? []
         : [{ now, next, gainM3: now.movedM3 - next.movedM3 }]
     })
-    const best = gains.reduce<(typeof gains)[number] | undefined>(
-      (a, b) => (b.gainM3 > (a?.gainM3 ?? 0) ? b : a),
-      undefined
-    )
-    if (best === undefined) break
-    tries = tries.map(each => (each === best.now ? best.next : each))
+    const bestM3 = Math.max(0, ...gains.map(({ gainM3 }) => gainM3))
+    if (bestM3 === 0) break
+    // Left and right of a box alike get the same.
+    const taken = gains.filter(({ gainM3 }) => gainM3 > bestM3 * (1 - SAME_GAIN))
+    tries = tries.map(each => taken.find(({ now }) => now === each)?.next ?? each)
   }
   const moved = airOf(tries)
   return { tries, lack: mostM3 > 0 && moved > mostM3 ? 1 - mostM3 / moved : 0 }

@@ -1,9 +1,8 @@
 /** Frames and battens as parts of the cut list and as bodies. */
-import type { Panel } from '../../../contract/boxes/panel.ts'
+import type { Panel, PanelPlace } from '../../../contract/boxes/panel.ts'
 import { cross, plus } from '../../../numeric/geometry/convex-distance.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
-import type { PanelPlace } from '../shell/panel.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import type { Body } from '../solids/bodies.ts'
 import { finishPanel } from '../solids/finish-panels.ts'

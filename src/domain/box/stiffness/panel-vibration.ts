@@ -5,12 +5,13 @@ import type {
   PanelVibration,
   PanelVibrationRequest
 } from '../../../contract/boxes/panel-vibration.ts'
+import type { Basis } from '../../../contract/field/envelope.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { requireWithin } from '../../design-error.ts'
 import { explain } from '../../formula.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
-import type { Basis, Outcome } from '../../outcome.ts'
+import type { Outcome } from '../../outcome.ts'
 import { say } from '../../say.ts'
 import { bracingDefaults } from './defaults.ts'
 import { frequencyWithDrivers } from './driver-on-plate.ts'

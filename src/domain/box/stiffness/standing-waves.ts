@@ -1,12 +1,8 @@
 /** The first standing wave along each inside size, against the band. */
+
+import type { StandingWave } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { say } from '../../say.ts'
-
-interface StandingWave {
-  readonly along: 'width' | 'height' | 'depth'
-  readonly insideM: number
-  readonly frequencyHz: number
-}
 
 /** Distance from the band, and likeness of two sizes, below which there is a caution. */
 const LEAST_RATIO = 2.5

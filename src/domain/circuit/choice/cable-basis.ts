@@ -1,9 +1,9 @@
 /** Sources and basis of a cable choice. */
 
+import type { Basis } from '../../../contract/field/envelope.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { CableChoice } from '../../../contract/supply/supply-cables.ts'
 import { explain } from '../../formula.ts'
-import type { Basis } from '../../outcome.ts'
 import { ampacitySource } from '../cable/ampacity.ts'
 import type { Circuit } from './cable-circuit.ts'
 import type { CableTask } from './cable-request.ts'

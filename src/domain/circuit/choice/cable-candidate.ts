@@ -111,7 +111,7 @@ export function judgeSize(task: CableTask, size: CableSize, criteria: Criteria):
       loopOhm,
       ...atLoad(task, voltageV, criteria.systemVoltageV),
       ...(ampacityA === undefined ? {} : { ampacityA, highestFuseA: highestFuseA ?? 0 }),
-      ...(fault === undefined ? {} : { faultA: fault.faultA }),
+      ...present({ faultA: fault?.faultA }),
       fails: task.checks.filter(limit => !passes[limit])
     }
   }

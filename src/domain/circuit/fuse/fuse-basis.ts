@@ -1,10 +1,10 @@
 /** Sources and basis of a rated fuse. */
 
+import type { Basis } from '../../../contract/field/envelope.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { FuseRequest } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { explain } from '../../formula.ts'
-import type { Basis } from '../../outcome.ts'
 import type { FuseHeating } from './chosen-fuse.ts'
 import { cableAmpacity, thermalFuse } from './formulas.ts'
 import { fuseFamily } from './fuse-families-iso-8820.ts'

@@ -1,13 +1,13 @@
 /** Cautions on a chosen fuse, each with the figures that triggered it. */
 import type { Said } from '../../../contract/sentences/form/template.ts'
-import type { Selectivity } from '../../../contract/supply/supply-fuses.ts'
+import type { Selectivity, TimeBand } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { familyThatBreaks } from './fuse-rating.ts'
-import { type TimeBand, timeBand, timeTable } from './fuse-time-current.ts'
+import { timeBand, timeTable } from './fuse-time-current.ts'
 
 interface Rated {
   readonly type: FuseType

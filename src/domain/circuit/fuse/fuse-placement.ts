@@ -1,20 +1,9 @@
 /** Where the fuse sits: every centimetre between source and fuse is a cable nothing protects. */
 
+import type { Placement } from '../../../contract/supply/fuse.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { say } from '../../say.ts'
 import { fuseDefaults } from './defaults.ts'
-
-interface Placement {
-  /** Aim: length of conductor between source and fuse [m]. */
-  readonly idealM: number
-  /** Usual limit in cars. */
-  readonly usualM: number
-  /** Limit when the conductor is in a sheath or conduit all the way. */
-  readonly sheathedM: number
-  /** True for a link between two batteries. */
-  readonly bothEnds: boolean
-  readonly text: string
-}
 
 const limits = () => ({
   idealM: fuseDefaults.idealM.value,

@@ -1,6 +1,6 @@
 /** How soon a fuse opens at an overcurrent: the band between its shortest and longest operating time. */
 import type { SourceId } from '../../../contract/sources/source.ts'
-import type { TimePoint } from '../../../contract/supply/supply-fuses.ts'
+import type { TimeBand, TimePoint } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { present } from '../../present.ts'
 
@@ -94,14 +94,6 @@ function between(points: readonly TimePoint[], percent: number, bound: 'minimumS
   if (below === undefined || lower === undefined) return undefined
   const share = Math.log(percent / below.percent) / Math.log(above.percent / below.percent)
   return lower * (seconds / lower) ** share
-}
-
-export interface TimeBand {
-  readonly percent: number
-  /** Absent: not given at this overcurrent. */
-  readonly minimumS?: number
-  /** Absent: below the first row it may never open. */
-  readonly maximumS?: number
 }
 
 /**

@@ -1,10 +1,11 @@
 /** The feeder as it is: the voltage at every amplifier, the margin to collapse, heat and protection. */
 
+import type { Basis } from '../../../contract/field/envelope.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { Feeder, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { explain } from '../../formula.ts'
-import type { Basis, Outcome } from '../../outcome.ts'
+import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { groundNoise } from '../choice/ground.ts'
 import { supplyDefaults } from '../source/defaults.ts'

@@ -1,8 +1,8 @@
 /** How the currents were worked out. */
 
+import type { Basis } from '../../../contract/field/envelope.ts'
 import type { ChargingBalance, CurrentRequest, SupplyCurrent } from '../../../contract/supply/supply-current.ts'
 import { explain } from '../../formula.ts'
-import type { Basis } from '../../outcome.ts'
 import { amplifierVoltage } from './converter-load.ts'
 import { currentOfPower, idleSurplus, peakCurrent } from './formulas.ts'
 

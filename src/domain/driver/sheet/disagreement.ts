@@ -1,4 +1,6 @@
 /** How far the relations of a driver are from holding on a sheet, beyond what rounding in print explains. */
+
+import { mapped } from '../../../numeric/tuple.ts'
 import { type CompletedSet, completeSet } from './complete-set.ts'
 import type { DriverIdentity } from './driver-identities.ts'
 import type { Roundings } from './printed-rounding.ts'
@@ -44,9 +46,9 @@ function roundingAllowances({ given, roundings }: PrintedSet, stiffnessPa: numbe
   for (const [name, share] of Object.entries(roundings) as [SmallSignalQuantity, number][]) {
     const value = given[name]
     if (value === undefined || !(share > 0)) continue
-    const [up, down] = [1 + share, Math.max(1 - share, 1e-3)].map(factor =>
+    const [up, down] = mapped([1 + share, Math.max(1 - share, 1e-3)], factor =>
       logsOf({ ...given, [name]: value * factor }, stiffnessPa)
-    ) as [readonly number[], readonly number[]]
+    )
     logs.forEach((log, index) => {
       const moved = Math.max(Math.abs((up[index] ?? log) - log), Math.abs((down[index] ?? log) - log))
       allowances[index] = (allowances[index] ?? 0) + moved

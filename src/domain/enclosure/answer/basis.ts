@@ -1,9 +1,9 @@
 /** How the chief figures of a response were reached, each as arithmetic that can be worked out again. */
 import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
+import type { Basis } from '../../../contract/field/envelope.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { explain } from '../../formula.ts'
-import type { Basis } from '../../outcome.ts'
 import { helmholtzTuning, portLengthWithEnds } from '../../port/formulas.ts'
 import type { ChamberParts } from '../model/chamber.ts'
 import { radiatorTuning } from '../model/formulas.ts'

@@ -1,8 +1,4 @@
-/** The response of one enclosure: curves and figures, small signal, and on request at the seat and at full power. */
-import type { CabinModel } from '../../../contract/acoustics/cabin.ts'
-import type { LargeSignal } from '../../../contract/enclosures/large-signal.ts'
-import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
-import type { TimeResponse } from '../../../contract/enclosures/time-response.ts'
+import type { Response } from '../../../contract/enclosures/response.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { type CabinGain, cabinGain } from '../../cabin/cabin-gain.ts'
@@ -12,13 +8,13 @@ import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import type { FilterSection } from '../../filter/filter.ts'
 import { chainTransfer } from '../../filter/filter-transfer.ts'
 import type { Outcome } from '../../outcome.ts'
-import { type LargeSignalAnswer, type LargeSignalCurves, largeSignal } from '../limits/large-signal.ts'
+import { type LargeSignalAnswer, largeSignal } from '../limits/large-signal.ts'
 import { limitCautions } from '../limits/limit-cautions.ts'
 import { limitsBasis } from '../limits/limits-basis.ts'
 import { smallChamberCautions, springCautions } from '../model/air-spring.ts'
 import type { ResponseRequest } from '../model/request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
-import { type PartCurve, partCurves, type ResponseCurves, responseCurves } from '../response/curves.ts'
+import { partCurves, type ResponseCurves, responseCurves } from '../response/curves.ts'
 import { frequenciesOf } from '../response/frequencies.ts'
 import { responseScalars } from '../response/scalars.ts'
 import { timeResponse } from '../response/time-response.ts'
@@ -38,16 +34,6 @@ interface SeatCurves {
   readonly seatLevelDb: readonly number[]
   /** With limits only. */
   readonly maximumSeatLevelDb?: readonly number[]
-}
-
-export interface Response {
-  readonly curves: ResponseCurves & Partial<FilterCurves> & Partial<SeatCurves> & Partial<LargeSignalCurves>
-  readonly scalars: ResponseScalars
-  /** Custom enclosures and isobaric pairs. */
-  readonly parts?: readonly PartCurve[]
-  readonly cabin?: CabinModel
-  readonly limits?: LargeSignal
-  readonly timeResponse?: TimeResponse
 }
 
 function filterCurves(sections: readonly FilterSection[], frequencies: readonly number[]): Partial<FilterCurves> {
@@ -89,7 +75,7 @@ type Extras = ReturnType<typeof extrasOf>
 function cautionsOf(
   request: ResponseRequest,
   system: ResponseSystem,
-  curves: Response['curves'],
+  curves: ResponseCurves & Pick<Response['curves'], 'seatLevelDb'>,
   { seat, loud }: Extras
 ): readonly Caution[] {
   const traces = loud === undefined ? tracesOfCurves(curves) : tracesOfDrive(loud.programme, system.voltageV)

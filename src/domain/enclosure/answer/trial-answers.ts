@@ -1,11 +1,13 @@
 /** Of a box that is only tried: the few figures that decide, each the same as in the whole response. */
+
+import type { Protection } from '../../../contract/enclosures/large-signal.ts'
 import { assumptions } from '../../assume.ts'
 import { cabinGain } from '../../cabin/cabin-gain.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { drivePeaks } from '../limits/drive-peaks.ts'
 import { programmeGrid } from '../limits/large-signal.ts'
-import { type Protection, protectionOf, radiatorCornerHz } from '../limits/protection.ts'
+import { protectionOf, radiatorCornerHz } from '../limits/protection.ts'
 import type { ResponseRequest } from '../model/request.ts'
 import { responseSystem, solveGrid } from '../model/response-system.ts'
 import { chamberPressure } from '../response/curves.ts'

@@ -1,11 +1,12 @@
 /** Several designs in one place: curves, figures, what differs, and which parameter does it. */
 import type { ComparedFigures, Comparison, ComparisonRequest } from '../../../contract/enclosures/comparison.ts'
+import type { Response } from '../../../contract/enclosures/response.ts'
 import { type ComparedParameter, comparedFigures } from '../../../contract/enclosures/words.ts'
 import { DesignError, type FoundFault } from '../../design-error.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { say, type Worded, worded } from '../../say.ts'
-import { computeResponse, type Response } from '../answer/compute-response.ts'
+import { computeResponse } from '../answer/compute-response.ts'
 import type { ResponseRequest } from '../model/request.ts'
 import { COMPARED_HZ } from './defaults.ts'
 import { comparedCurves, designFigures, differenceOf, differsIn, figureChanges } from './design-figures.ts'

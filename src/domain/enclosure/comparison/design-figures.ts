@@ -1,8 +1,9 @@
 /** What one design is compared by: its curves in one place, and the figures taken from them. */
 import type { ComparedCurves, ComparedFigures, FigureChanges } from '../../../contract/enclosures/comparison.ts'
+import type { Response } from '../../../contract/enclosures/response.ts'
 import type { ComparedFigure } from '../../../contract/enclosures/words.ts'
 import { present } from '../../present.ts'
-import { computeResponse, type Response } from '../answer/compute-response.ts'
+import { computeResponse } from '../answer/compute-response.ts'
 import type { EnclosureRequest, ResponseRequest } from '../model/request.ts'
 import { COMPARED_HZ, comparisonDefaults } from './defaults.ts'
 

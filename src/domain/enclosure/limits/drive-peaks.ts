@@ -1,24 +1,11 @@
 /** What the given drive does at its worst frequency, and how far it could go before anything is exceeded. */
+
+import type { DrivePeaks, ProgrammeLimit } from '../../../contract/enclosures/large-signal.ts'
 import type { LimitName } from '../../../contract/enclosures/words.ts'
 import { chainGain } from '../../filter/filter-transfer.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import type { UnitDrive } from '../response/response-at-one-volt.ts'
 import type { Governing } from './governing-limit.ts'
-
-interface DrivePeaks {
-  /** Peak, one way. */
-  readonly coneExcursionM: number
-  readonly coneExcursionHz: number
-  readonly coneExcursionOfXmax?: number
-  readonly passiveRadiatorExcursionM?: number
-  readonly passiveRadiatorExcursionHz?: number
-  /** Peak. */
-  readonly portAirSpeedMPerS?: number
-  readonly portAirSpeedHz?: number
-  /** RMS. */
-  readonly currentA: number
-  readonly currentHz: number
-}
 
 interface Worst {
   readonly value: number
@@ -54,15 +41,6 @@ export function drivePeaks(system: ResponseSystem, drive: UnitDrive): DrivePeaks
     currentA: current.value,
     currentHz: current.frequencyHz
   }
-}
-
-interface ProgrammeLimit {
-  /** Largest RMS voltage of the source, before the filters, at which no limit is passed at any frequency. */
-  readonly voltageV: number
-  /** What that voltage gives into the DC resistance of the group. */
-  readonly powerW: number
-  readonly limit: LimitName
-  readonly atHz: number
 }
 
 /**

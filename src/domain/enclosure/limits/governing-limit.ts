@@ -1,17 +1,12 @@
 /** Which of several limits is reached first at each frequency. */
+
+import type { LimitSegment } from '../../../contract/enclosures/large-signal.ts'
 import type { LimitName } from '../../../contract/enclosures/words.ts'
 
 /** The largest RMS voltage of a sine that keeps to one limit, per frequency. */
 export interface LimitCurve {
   readonly limit: LimitName
   readonly voltageV: Float64Array
-}
-
-/** A stretch of the band over which one limit governs. */
-interface LimitSegment {
-  readonly limit: LimitName
-  readonly fromHz: number
-  readonly toHz: number
 }
 
 export interface Governing {

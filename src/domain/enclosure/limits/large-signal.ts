@@ -1,5 +1,5 @@
 /** A system at work: what limits it where, what it loses, and what protects it. */
-import type { LargeSignal } from '../../../contract/enclosures/large-signal.ts'
+import type { CoilHeating, LargeSignal } from '../../../contract/enclosures/large-signal.ts'
 import type { LimitsRequest } from '../../../contract/enclosures/limits.ts'
 import type { LimitName } from '../../../contract/enclosures/words.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
@@ -16,10 +16,10 @@ import { drivePeaks, programmeLimit } from './drive-peaks.ts'
 import { governingLimit } from './governing-limit.ts'
 import { unfiltered } from './hot-system.ts'
 import { type Limits, limitCurves, limitsOf } from './limit-curves.ts'
-import { type CoilHeating, coilHeating } from './power-compression.ts'
+import { coilHeating } from './power-compression.ts'
 import { protectionOf } from './protection.ts'
 
-export interface LargeSignalCurves extends Partial<CompressionCurves> {
+interface LargeSignalCurves extends Partial<CompressionCurves> {
   /** Level of a sine at the largest voltage that keeps to every limit, without the filters. */
   readonly maximumLevelDb: readonly number[]
   readonly maximumVoltageV: readonly number[]

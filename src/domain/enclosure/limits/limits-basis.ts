@@ -1,7 +1,7 @@
 /** How the chief figures of a system at work were reached. */
 import type { LargeSignal } from '../../../contract/enclosures/large-signal.ts'
+import type { Basis } from '../../../contract/field/envelope.ts'
 import { explain } from '../../formula.ts'
-import type { Basis } from '../../outcome.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { resistanceCoefficients } from './coil-heating.ts'
 import { drivePower, heatCompression, highPassLevel, steadyCoil, warmResistance } from './formulas.ts'

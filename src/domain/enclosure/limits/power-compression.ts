@@ -1,4 +1,7 @@
 /** The coil at work: how warm it gets at the given drive, how fast, and what level that costs. */
+
+import type { CoilHeating } from '../../../contract/enclosures/large-signal.ts'
+import type { HeatingRequest } from '../../../contract/enclosures/limits.ts'
 import type { Assumptions } from '../../assume.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import {
@@ -12,31 +15,6 @@ import {
 import { limitDefaults } from './defaults.ts'
 import { heatCompression } from './formulas.ts'
 import { coilHeat } from './hot-system.ts'
-import type { HeatingRequest } from './limits-request.ts'
-
-interface WarmingMoment {
-  readonly timeS: number
-  readonly coilC: number
-  readonly reOhm: number
-  /** Loss of level in the mass-controlled band. */
-  readonly compressionDb: number
-}
-
-export interface CoilHeating {
-  /** Mean heat in one coil once warm. */
-  readonly coilHeatW: number
-  readonly steadyCoilC: number
-  readonly maximumCoilC: number
-  readonly ambientC: number
-  readonly metal: CoilMetal
-  readonly coilKPerW: number
-  readonly magnetKPerW: number
-  /** Of the group as it is joined, once warm. */
-  readonly steadyReOhm: number
-  /** Loss of level in the mass-controlled band, once warm. */
-  readonly compressionDb: number
-  readonly warming?: readonly WarmingMoment[]
-}
 
 /** Moments a person can picture: a bar, a verse, a song, an album, a journey [s]. */
 const MOMENTS_S = [1, 5, 20, 60, 180, 600, 1800, 3600] as const

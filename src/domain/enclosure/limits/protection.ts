@@ -1,26 +1,10 @@
 /** The high-pass that keeps an unloaded cone within its excursion. */
+
+import type { Protection } from '../../../contract/enclosures/large-signal.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { atOneVolt } from '../response/response-at-one-volt.ts'
 import { highPassLevel } from './formulas.ts'
-
-interface HighPassProtection {
-  readonly order: number
-  readonly cornerHz: number
-  /** What the filter takes at the frequency up to which it protects; negative. */
-  readonly gainAtTuningDb: number
-}
-
-export interface Protection {
-  /** Below this frequency the air no longer holds the cone. */
-  readonly belowHz: number
-  /** Peak there without the protection, at the drive given. */
-  readonly excursionM: number
-  readonly excursionHz: number
-  readonly needed: boolean
-  /** One for each order that can do it. */
-  readonly highPass: readonly HighPassProtection[]
-}
 
 const ORDERS = [2, 3, 4] as const
 const LOWEST_HZ = 3

@@ -4,11 +4,15 @@ import type { Cabin } from '../../../contract/acoustics/cabin.ts'
 import type { DriverRequest } from '../../../contract/drivers/driver.ts'
 import type {
   ChamberRequest,
+  CustomChamberRequest,
+  CustomDriverRequest,
+  CustomLeakRequest,
   DriversRequest,
   PassiveRadiatorRequest,
   PortRequest,
   SourceRequest
 } from '../../../contract/enclosures/enclosure.ts'
+import type { FrequencyRange } from '../../../contract/enclosures/frequencies.ts'
 import type { LimitsRequest } from '../../../contract/enclosures/limits.ts'
 import type { TimeResponseRequest } from '../../../contract/enclosures/time-response.ts'
 import type { PresetKind } from '../../../contract/enclosures/words.ts'
@@ -24,15 +28,6 @@ export interface PresetEnclosureRequest {
 /** `outside` (radiates), `behind` (another half space, not heard), or the name of a chamber. */
 type PlaceRequest = string
 
-export interface CustomChamberRequest {
-  readonly name: string
-  readonly netVolumeM3: number
-  readonly leakQ?: number
-  readonly absorptionQ?: number
-  /** Where the two Qs hold. */
-  readonly lossHz?: number
-}
-
 export interface CustomPortRequest extends PortRequest {
   readonly name: string
   readonly from: PlaceRequest
@@ -45,22 +40,6 @@ export interface CustomRadiatorRequest extends PassiveRadiatorRequest {
   readonly name: string
   readonly from: PlaceRequest
   readonly to: PlaceRequest
-}
-
-interface CustomLeakRequest {
-  readonly from: PlaceRequest
-  readonly to: PlaceRequest
-  readonly resistancePaSPerM3: number
-}
-
-export interface CustomDriverRequest {
-  readonly name: string
-  readonly front: PlaceRequest
-  readonly rear: PlaceRequest
-  readonly count?: number
-  readonly inSeries?: number
-  /** Wired against the others. */
-  readonly inverted?: boolean
 }
 
 /** Nodes and elements given directly, for what no preset knows. */
@@ -76,12 +55,6 @@ export interface CustomEnclosureRequest {
 }
 
 export type EnclosureRequest = PresetEnclosureRequest | CustomEnclosureRequest
-
-export interface FrequencyRange {
-  readonly fromHz: number
-  readonly toHz: number
-  readonly points: number
-}
 
 /** Everything that determines the network. */
 export interface SystemRequest {

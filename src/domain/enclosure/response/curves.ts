@@ -1,4 +1,6 @@
 /** Curves over frequency, from the complex amplitudes of a solved network. Excursion and air speed are peak, all else RMS. */
+
+import type { PartCurve } from '../../../contract/enclosures/response.ts'
 import type { ComplexColumn } from '../../../numeric/linear/complex-column.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { branchFlow } from '../../network/branch-flow.ts'
@@ -6,7 +8,7 @@ import type { Solution } from '../../network/solution.ts'
 import type { Opening } from '../model/built-network.ts'
 import { DISTANCE_M, type ResponseSystem } from '../model/response-system.ts'
 
-export type Curve = number[]
+type Curve = number[]
 
 export interface ResponseCurves {
   readonly frequencyHz: Curve
@@ -157,18 +159,6 @@ function chamberCurves(system: ResponseSystem, solution: Solution) {
     passiveRadiatorExcursionM: excursion('rear'),
     frontPassiveRadiatorExcursionM: excursion('front')
   }
-}
-
-/** One part of an enclosure whose parts have names of their own: exactly one of the curves is present. */
-export interface PartCurve {
-  readonly part: 'chamber' | 'port' | 'passive-radiator' | 'drivers'
-  readonly name: string
-  /** RMS. */
-  readonly pressurePa?: Curve
-  /** Peak. */
-  readonly airSpeedMPerS?: Curve
-  /** Peak, one way. */
-  readonly excursionM?: Curve
 }
 
 /** Every named part of a custom enclosure or of isobaric pairs. */

@@ -1,5 +1,5 @@
 /** The figures a response is judged by, refined between the points of an own scan. */
-import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
+import type { PortLengths, ResponseScalars } from '../../../contract/enclosures/response.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { conventionalEnds } from '../../port/end-correction.ts'
@@ -18,14 +18,6 @@ import { halfPower } from '../model/half-power.ts'
 import { pressureScale } from '../model/plateau.ts'
 import { pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
 import { closedTotalQ } from './formulas.ts'
-
-/** Physical length of one port for the tuning it has, by the situation of its two ends. */
-interface PortLengths {
-  /** One end flush, one free. */
-  readonly flangedFreeM: number
-  readonly bothFlangedM: number
-  readonly bothFreeM: number
-}
 
 const SCAN_FROM_HZ = 1
 const SCAN_TO_HZ = 1000

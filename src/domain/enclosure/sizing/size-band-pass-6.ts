@@ -1,4 +1,6 @@
 /** Sixth-order band-passes by search: no closed alignment exists, so four dimensions are fitted to the wanted band on the network. */
+
+import type { CandidateResponse } from '../../../contract/enclosures/enclosure-sizing.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import { simplexMinimum } from '../../../numeric/simplex-minimum.ts'
 import type { Assumptions } from '../../assume.ts'
@@ -8,7 +10,6 @@ import { effectiveLengthM } from '../../port/port-length.ts'
 import { phrased, say, worded } from '../../say.ts'
 import type { EnclosureRequest } from '../model/request.ts'
 import { sizingDefaults } from './defaults.ts'
-import type { CandidateResponse } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'

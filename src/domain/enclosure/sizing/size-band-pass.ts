@@ -1,11 +1,12 @@
 /** Fourth-order band-passes: for wanted edges, or the flat and the rippled shape at the level of the bare driver. */
+
+import type { Unsuited } from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
 import { effectiveLengthM } from '../../port/port-length.ts'
 import { phrased, say, worded } from '../../say.ts'
 import { type BandPass4, bandPass4, bandPass4ForEdges } from '../alignment/band-pass-4.ts'
-import type { Unsuited } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'

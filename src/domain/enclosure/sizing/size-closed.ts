@@ -1,5 +1,6 @@
 /** Closed boxes for the damping, the volume or the space asked for. */
 
+import type { Unsuited } from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { inDigits, inLitres } from '../../digits.ts'
@@ -7,7 +8,6 @@ import { present } from '../../present.ts'
 import { say, worded } from '../../say.ts'
 import { closedBox, closedBoxVolumeM3, closedHalfPowerRatio, closedPeakDb } from '../alignment/closed-box.ts'
 import { sizingDefaults } from './defaults.ts'
-import type { Unsuited } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'

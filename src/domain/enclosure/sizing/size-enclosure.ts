@@ -1,6 +1,11 @@
 /** POST /v1/enclosures/sizing: boxes that suit a driver, what each gives and costs, and which do not suit and why. */
-import type { EnclosureSizing, SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
+import type {
+  EnclosureCandidate,
+  EnclosureSizing,
+  SizingRequest
+} from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { SizedKind } from '../../../contract/enclosures/words.ts'
+import type { Basis } from '../../../contract/field/envelope.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { isComputable } from '../../computable.ts'
@@ -8,7 +13,7 @@ import { requireWithin } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import { explain } from '../../formula.ts'
-import type { Basis, Outcome } from '../../outcome.ts'
+import type { Outcome } from '../../outcome.ts'
 import { say } from '../../say.ts'
 import { sizingDefaults } from './defaults.ts'
 import { closedResonanceByQ, closedVolume, tuningByRatio, volumeByAlpha } from './formulas.ts'
@@ -17,7 +22,6 @@ import { sizeBandPass6 } from './size-band-pass-6.ts'
 import { sizeClosed } from './size-closed.ts'
 import { sizePassiveRadiator } from './size-passive-radiator.ts'
 import { sizeVented } from './size-vented.ts'
-import type { EnclosureCandidate } from './sizing.ts'
 import { type SizingProblem, sizingProblem } from './sizing-problem.ts'
 import { leastAirReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'

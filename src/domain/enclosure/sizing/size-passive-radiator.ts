@@ -1,5 +1,6 @@
 /** Boxes with passive radiators: the flat vented box for the losses, and the mass and compliance that tune it. */
 
+import type { RadiatorCandidate } from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { Assumptions } from '../../assume.ts'
 import { inDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
@@ -7,7 +8,6 @@ import { phrased, worded } from '../../say.ts'
 import { type RadiatorSize, radiatorComplianceMPerN, radiatorTuning } from '../alignment/passive-radiator.ts'
 import { sizingDefaults } from './defaults.ts'
 import { flatBox } from './size-vented.ts'
-import type { RadiatorCandidate } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'

@@ -1,5 +1,6 @@
 /** Vented boxes: every family that has a member for the driver and its losses, and the tuning or volume asked for. */
 
+import type { Unsuited } from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { inDigits } from '../../digits.ts'
 import { effectiveLengthM } from '../../port/port-length.ts'
@@ -11,7 +12,6 @@ import { type VentedBox, ventedCoefficients, ventedHalfPowerRatio, ventedRespons
 import { familyBox, flatTotalQ, type VentedFamily, ventedFamilies } from '../alignment/vented-families.ts'
 import { passBandOf } from '../model/pass-band.ts'
 import { sizingDefaults } from './defaults.ts'
-import type { Unsuited } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'

@@ -1,6 +1,6 @@
 /** What a sizing starts from: the drivers as one, the losses, and a way to hear any box through the network. */
 
-import type { SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
+import type { CandidateResponse, SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
 import { type Air, airOf } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { assumptions } from '../../assume.ts'
@@ -20,7 +20,6 @@ import type { EnclosureRequest } from '../model/request.ts'
 import { pointSolver, type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
 import { groupDelayCurve } from '../response/curves.ts'
 import { sizingDefaults } from './defaults.ts'
-import type { CandidateResponse } from './sizing.ts'
 
 export interface SizingProblem {
   readonly request: SizingRequest

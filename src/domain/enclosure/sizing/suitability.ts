@@ -1,10 +1,10 @@
 /** Whether a candidate suits the driver and the space, each reason with its figures; limits stand in sizing-judgement.ts. */
 
+import type { CandidateResponse } from '../../../contract/enclosures/enclosure-sizing.ts'
 import { inDigits, inLitres } from '../../digits.ts'
 import { driverDefaults } from '../../driver/sheet/defaults.ts'
 import { SWEPT_VOLUMES } from '../model/air-spring.ts'
 import { sizingDefaults } from './defaults.ts'
-import type { CandidateResponse } from './sizing.ts'
 
 export interface Reason {
   readonly against: boolean

@@ -1,5 +1,5 @@
 /** A candidate before it is compared with the others. */
-import type { EnclosureCandidate, Unsuited } from './sizing.ts'
+import type { EnclosureCandidate, Unsuited } from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { Reason } from './suitability.ts'
 
 export type UnrankedCandidate = Omit<EnclosureCandidate, 'preferred' | 'suits' | 'why' | 'space' | 'builtVolumeM3'> & {

@@ -1,6 +1,7 @@
 /** The spread of a response over the tolerances of its parts: many samples, seeded. */
-import type { Tolerance } from '../../../contract/enclosures/tolerance.ts'
+import type { Tolerance, ToleranceBand, ToleranceFigures } from '../../../contract/enclosures/tolerance.ts'
 import type { ParameterName } from '../../../contract/enclosures/words.ts'
+import type { Basis } from '../../../contract/field/envelope.ts'
 import { type RandomStream, randomStream } from '../../../numeric/random-stream.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
@@ -10,7 +11,7 @@ import { fixed } from '../../digits.ts'
 import { identityFormula } from '../../driver/formulas.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import { explain } from '../../formula.ts'
-import type { Basis, Outcome } from '../../outcome.ts'
+import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { say } from '../../say.ts'
 import type { SystemRequest } from '../model/request.ts'
@@ -21,26 +22,6 @@ import type { ToleranceRequest } from './tolerance-request.ts'
 import { type Figures, type Sample, sampleOf } from './tolerance-sample.ts'
 import { type Scatter, sensitivities } from './tolerance-sensitivity.ts'
 import { curveStore, type FigureSpread, percentileCurves, spreadOf, storeCurve } from './tolerance-spread.ts'
-
-interface ToleranceBand {
-  readonly percent: number
-  readonly levelDb: readonly number[]
-  readonly coneExcursionM: readonly number[]
-  readonly impedanceOhm: readonly number[]
-}
-
-interface ToleranceFigures {
-  readonly f3?: FigureSpread<'Hz'>
-  readonly f3Upper?: FigureSpread<'Hz'>
-  readonly tuning?: FigureSpread<'Hz'>
-  readonly frontTuning?: FigureSpread<'Hz'>
-  readonly closedResonance?: FigureSpread<'Hz'>
-  readonly driverResonance?: FigureSpread<'Hz'>
-  readonly driverTotalQ?: FigureSpread<''>
-  readonly peakExcursion?: FigureSpread<'M'>
-  readonly peakAirSpeed?: FigureSpread<'MPerS'>
-  readonly minimumImpedance?: FigureSpread<'Ohm'>
-}
 
 /** Standard deviations, those of the request before the defaults; the temperature's relative to its absolute value. */
 function scattersOf(request: ToleranceRequest, assume: Assumptions): readonly Scatter[] {

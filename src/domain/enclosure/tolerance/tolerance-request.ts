@@ -1,6 +1,8 @@
 /** How far parts differ from what is printed, as one standard deviation each. */
+
+import type { FrequencyRange } from '../../../contract/enclosures/frequencies.ts'
 import type { Spread } from '../../../contract/enclosures/tolerance.ts'
-import type { FrequencyRange, SystemRequest } from '../model/request.ts'
+import type { SystemRequest } from '../model/request.ts'
 
 export interface ToleranceRequest extends SystemRequest {
   readonly frequenciesHz?: readonly number[] | FrequencyRange

@@ -1,20 +1,16 @@
 /** One sample of a tolerance run: its curves into shared columns, its figures into a record. */
+
+import type { SampleCurves } from '../../../contract/enclosures/tolerance.ts'
 import type { FigureName } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { present } from '../../present.ts'
 import { quickHalfPower } from '../model/half-power.ts'
 import type { SystemRequest } from '../model/request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
-import { airSpeed, type Curve, excursionCurve, levelCurve } from '../response/curves.ts'
+import { airSpeed, excursionCurve, levelCurve } from '../response/curves.ts'
 
 /** Absent where the system has no such figure. */
 export type Figures = Readonly<Partial<Record<FigureName, number>>>
-
-interface SampleCurves {
-  readonly levelDb: Curve
-  readonly coneExcursionM: Curve
-  readonly impedanceOhm: Curve
-}
 
 export interface Sample {
   readonly system: ResponseSystem

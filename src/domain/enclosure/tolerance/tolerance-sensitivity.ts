@@ -1,22 +1,12 @@
 /** Which parameter moves which figure, one at a time. */
-import { type FigureName, figureNames, type ParameterName } from '../../../contract/enclosures/words.ts'
+
+import type { Sensitivity } from '../../../contract/enclosures/tolerance.ts'
+import { figureNames, type ParameterName } from '../../../contract/enclosures/words.ts'
 import { assumptions } from '../../assume.ts'
 import type { Driver } from '../../driver/driver.ts'
 import type { SystemRequest } from '../model/request.ts'
 import { type Parameter, variedRequest } from './tolerance-parameters.ts'
 import { type Figures, sampleOf } from './tolerance-sample.ts'
-
-interface Sensitivity {
-  readonly figure: FigureName
-  readonly parameter: ParameterName
-  /** Relative change of the figure for a relative change of the parameter; of the absolute temperature. */
-  readonly elasticity: number
-  readonly standardDeviationPercent: number
-  /** Change of the figure for one standard deviation of the parameter. */
-  readonly effectPercent: number
-  /** Part of the figure's variance, to first order. */
-  readonly sharePercent: number
-}
 
 /** A parameter and its standard deviation, relative. */
 export interface Scatter extends Parameter {

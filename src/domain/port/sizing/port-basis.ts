@@ -1,7 +1,8 @@
 /** How the figures of the recommended port were reached. */
-import type { PortSizing } from '../../../contract/ports/port-sizing.ts'
+
+import type { Basis } from '../../../contract/field/envelope.ts'
+import type { PortDesign, PortSizing } from '../../../contract/ports/port-sizing.ts'
 import { explain } from '../../formula.ts'
-import type { Basis } from '../../outcome.ts'
 import { mitreExtraM } from '../bends.ts'
 import {
   bentPortLength,
@@ -12,7 +13,6 @@ import {
 } from '../formulas.ts'
 import { equivalentRadiusM } from '../port-length.ts'
 import type { PortSetting } from './port-design.ts'
-import type { PortDesign } from './port-sizing.ts'
 
 function lengthBasis(port: PortDesign): Basis {
   const { areaM2, lengthM, effectiveLengthM, endFactor, bends: b } = port

@@ -1,5 +1,5 @@
 /** How much air a port has to carry at full drive, and the area an air-speed limit asks for. */
-import type { PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
+import type { PortDemand, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { Air } from '../../air/air.ts'
@@ -21,7 +21,6 @@ import { say } from '../../say.ts'
 import { effectiveLengthM } from '../port-length.ts'
 import { belowTuning, portSizingDefaults } from './defaults.ts'
 import { displacementRuleAreaM2, RULE_SPEED_SHARE } from './displacement-rule.ts'
-import type { PortDemand } from './port-sizing.ts'
 
 interface Setting {
   readonly tuningHz: number

@@ -1,5 +1,6 @@
 /** One port of a given shape: its length for the tuning, its speed, and what speaks for or against it. */
 
+import type { PortDemand, PortDesign } from '../../../contract/ports/port-sizing.ts'
 import type { EndModel, EndSituation, PortMouth, SlotWalls } from '../../../contract/ports/words.ts'
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { Air } from '../../air/air.ts'
@@ -13,7 +14,6 @@ import { hydraulicDiameterM, lossFactor, wallFrictionQ } from '../port-friction.
 import { effectiveLengthM, equivalentRadiusM, pipeResonanceHz, tuningHz, waveguideTuningRatio } from '../port-length.ts'
 import type { PortShape } from '../port-shape.ts'
 import { portSizingDefaults } from './defaults.ts'
-import type { PortDemand, PortDesign } from './port-sizing.ts'
 
 export interface PortSetting {
   readonly air: Air

@@ -1,5 +1,5 @@
 /** POST /v1/ports/sizing: area for the air speed, length for the tuning, and an honest word where it does not fit. */
-import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
+import type { PortDesign, PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { type Air, airOf } from '../../air/air.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
@@ -19,7 +19,7 @@ import { portShapes } from './port-candidates.ts'
 import { portCautions } from './port-cautions.ts'
 import { coneAreaM2, portDemand } from './port-demand.ts'
 import { effectiveOfM, type PortSetting, physicalLengthM, portDesign, round, slot } from './port-design.ts'
-import type { PortDesign, PortWish } from './port-sizing.ts'
+import type { PortWish } from './port-sizing.ts'
 import { type Room, waysOut } from './ways-out.ts'
 
 /**

@@ -1,5 +1,6 @@
 /** What would fit where the port that is wanted does not, each way computed. */
 
+import type { PortWayOut } from '../../../contract/ports/port-sizing.ts'
 import { bisect } from '../../../numeric/bisect.ts'
 import { inDigits, inLitres, inMm } from '../../digits.ts'
 import { present } from '../../present.ts'
@@ -10,7 +11,6 @@ import { effectiveLengthM, equivalentRadiusM, tuningHz } from '../port-length.ts
 import type { PortShape } from '../port-shape.ts'
 import { portSizingDefaults } from './defaults.ts'
 import { effectiveOfM, isFlat, type PortSetting, physicalLengthM, slot } from './port-design.ts'
-import type { PortWayOut } from './port-sizing.ts'
 
 export interface Room {
   readonly straightM: number

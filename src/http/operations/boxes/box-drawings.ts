@@ -1,6 +1,8 @@
 /** POST /v1/boxes/drawings */
+
+import type { BoxDrawings as Drawings } from '../../../contract/boxes/box-drawings.ts'
 import { BoxDrawingRequest, BoxDrawings } from '../../../contract/boxes/box-drawings.ts'
-import { drawBox as compute, type BoxDrawings as Drawings } from '../../../documents/box/draw-box.ts'
+import { drawBox as compute } from '../../../documents/box/draw-box.ts'
 import { drawingBook } from '../../../documents/box/drawing-book.ts'
 import { drawingsPdf } from '../../../documents/box/drawings-pdf.ts'
 import { panelsDxf, sheetsDxf } from '../../../documents/panels/panel-dxf.ts'

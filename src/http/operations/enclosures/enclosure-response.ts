@@ -1,10 +1,11 @@
 /** POST /v1/enclosures/response */
 import { EnclosureResponseRequest } from '../../../contract/enclosures/enclosure-response.ts'
+import type { Response } from '../../../contract/enclosures/response.ts'
 import { CurvesBody, PartCurveBody, ResponseResultBody } from '../../../contract/enclosures/response.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { chartBook } from '../../../documents/charts/chart-book.ts'
 import { csvOfColumns } from '../../../documents/draw/csv.ts'
-import { computeResponse as compute, type Response } from '../../../domain/enclosure/answer/compute-response.ts'
+import { computeResponse as compute } from '../../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts'
 import { languages } from '../../../domain/languages.ts'
 import { present } from '../../../domain/present.ts'

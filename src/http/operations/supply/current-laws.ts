@@ -44,17 +44,15 @@ export const currentLaws: readonly Law<Static<typeof SupplyCurrentRequest>, Stat
 type Circuit = Static<typeof CircuitRequest>
 type State = Static<typeof CircuitResult>['states'][number]
 
-/** A state is settled to a tenth of a microvolt and microampere: less is none. */
+/** A state is settled to a tenth of a microvolt and microampere: less is no difference. */
 const SETTLED = 1e-6
-const settled = <Row extends object>(row: Row): Row =>
-  JSON.parse(JSON.stringify(row), (_, value) => (typeof value === 'number' && Math.abs(value) < SETTLED ? 0 : value))
 
 /** Rows in the order of their names, which is no order of the request. */
 const ordered = ({ points, parts, withoutSupply, ...state }: State) => ({
   ...state,
-  points: points.map(settled).sort((one, other) => one.point.localeCompare(other.point)),
-  parts: parts.map(settled).sort((one, other) => one.id.localeCompare(other.id)),
-  withoutSupply: [...withoutSupply].sort()
+  points: points.toSorted((one, other) => one.point.localeCompare(other.point)),
+  parts: parts.toSorted((one, other) => one.id.localeCompare(other.id)),
+  withoutSupply: withoutSupply.toSorted()
 })
 
 /** Currents that leave a point, those that arrive as negative ones. */
@@ -82,7 +80,7 @@ export const circuitLaws: readonly Law<Circuit, Static<typeof CircuitResult>>[] 
     varied: reorderedLists('amplifiers', 'cables', 'fuses', 'links'),
     staysAnswered: true,
     broken: ({ result: first }, { result: second }) =>
-      difference(first.states.map(ordered), second.states.map(ordered), 1e-4)
+      difference(first.states.map(ordered), second.states.map(ordered), 1e-4, SETTLED)
   },
   {
     id: 'currents-balance',

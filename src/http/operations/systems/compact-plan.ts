@@ -1,6 +1,5 @@
 /** The plan in the few kilobytes that the screen of a phone needs. */
 import { cautionBriefs } from '../../../contract/cautions/briefs.ts'
-import type { JsonSchema } from '../../../contract/field/component.ts'
 import { CompactPlanBody } from '../../../contract/systems/plan-compact.ts'
 import type { PlanCover } from '../../../contract/systems/plan-cover.ts'
 import { type Caution, gravestFirst } from '../../../domain/caution.ts'
@@ -11,7 +10,7 @@ import type { Calculation } from '../../wire/answer/calculation.ts'
 import { type Digits, jsonWriter } from '../../wire/answer/json-writer.ts'
 import { presentedPlan } from './presented-plan.ts'
 
-const write = jsonWriter(CompactPlanBody as JsonSchema)
+const write = jsonWriter(CompactPlanBody)
 
 /** As on the first page: a `stop` whole, what is peculiar to this design with its figures, the others in their brief form. */
 function cautionLine({ code, level, message }: Caution, { pageOne }: PlanCover) {

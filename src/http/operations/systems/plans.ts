@@ -1,5 +1,3 @@
-/** POST /v1/plans */
-import type { JsonSchema } from '../../../contract/field/component.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { CompactPlanBody } from '../../../contract/systems/plan-compact.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
@@ -33,7 +31,7 @@ const billColumns = Object.keys(BillRowBody.properties).flatMap(name =>
   name === 'specification' ? billSpecificationFields : [name]
 )
 
-const bodyWriter = jsonWriter(PlanBody as JsonSchema)
+const bodyWriter = jsonWriter(PlanBody)
 
 const unitsOf = ({ paper: { units = 'metric', inches = 'sixteenths' } = {} }: PlanRequest) => ({ units, inches })
 

@@ -1,6 +1,5 @@
 /** A plan in the shape of the contract: each part as its own resource would answer it, or the problem it would answer. */
 import type { ErrorObject } from 'ajv'
-import type { JsonSchema } from '../../../contract/field/component.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
 import type { Outcome } from '../../../domain/outcome.ts'
 import type { PlanReason } from '../../../plan/answer/plan-summary.ts'
@@ -36,12 +35,12 @@ function faultsOf({ body }: Operation, wire: unknown): readonly ProblemError[] {
 
 /** To the byte what the resource answers for the request shown. */
 const answerOf = ({ operationId, body, result }: Operation, outcome: Outcome<unknown>, wire: unknown) =>
-  wireOutcome(outcome, body as JsonSchema, result as JsonSchema, false, calculationOf(operationId, wire))
+  wireOutcome(outcome, body, result, false, calculationOf(operationId, wire))
 
 function presentedPart(operation: Operation, part: Part<unknown, unknown>): PresentedPart {
   const { path: resource, body } = operation
   const { request } = part
-  const wire = request === undefined ? undefined : JSON.parse(jsonWriter(body as JsonSchema)(request, 'six'))
+  const wire = request === undefined ? undefined : JSON.parse(jsonWriter(body)(request, 'six'))
   const faults = wire === undefined ? [] : faultsOf(operation, wire)
   if (faults.length > 0) {
     const detail = `The other parts lead to a request that ${resource} does not take.`
@@ -53,12 +52,12 @@ function presentedPart(operation: Operation, part: Part<unknown, unknown>): Pres
   const pointedInto = request === undefined ? PlanBody : body
   const status = part.refusal.waiting === true ? 'waiting' : 'failed'
   const asked = wire === undefined ? {} : { request: wire }
-  return { resource, status, done: false, ...asked, problem: designProblem(part.refusal, pointedInto as JsonSchema) }
+  return { resource, status, done: false, ...asked, problem: designProblem(part.refusal, pointedInto) }
 }
 
 const presentedReason = ({ at, ...reason }: PlanReason) => ({
   ...reason,
-  ...(at === undefined ? {} : { pointer: wirePath(PlanBody as JsonSchema, at).pointer })
+  ...(at === undefined ? {} : { pointer: wirePath(PlanBody, at).pointer })
 })
 
 export function presentedPlan({ parts, summary, ...plan }: SystemPlan) {

@@ -1,6 +1,5 @@
 /** Runs the calls of a batch: bounded parallelism, order kept, one bad call spoils only itself. */
 
-import type { JsonSchema } from '../../../contract/field/component.ts'
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { DesignError } from '../../../domain/design-error.ts'
@@ -38,7 +37,7 @@ function problemOf(
   language: LanguageCode
 ): Problem {
   const told = (said: Said) => spoken(said, languages[language])
-  if (error instanceof DesignError) return designProblem(error, operation.body as JsonSchema, language)
+  if (error instanceof DesignError) return designProblem(error, operation.body, language)
   if (error instanceof Refusal) return problem(error.code, told(error.said), error.errors, language)
   if (hasLeft(error)) return problem('out-of-time', told(say('service.client-gone')), undefined, language)
   report(error)

@@ -2,7 +2,7 @@
 
 import type { FastifyInstance, FastifyReply } from 'fastify'
 import Type, { type TSchema } from 'typebox'
-import { type JsonSchema, ref } from '../../../contract/field/component.ts'
+import { ref } from '../../../contract/field/component.ts'
 import { choice } from '../../../contract/field/quantities.ts'
 import { present } from '../../../domain/present.ts'
 import { say } from '../../../domain/say.ts'
@@ -145,7 +145,7 @@ function documentation(operation: Operation) {
 
 /** @throws Refusal 422, as the calculation would */
 function refuseUnmet({ body }: Operation, request: unknown): void {
-  const errors = unmetConditions(body as JsonSchema, request)
+  const errors = unmetConditions(body, request)
   const [first] = errors
   if (first === undefined) return
   const code = first.code === 'missing-input' ? 'missing-input' : 'conflicting-input'

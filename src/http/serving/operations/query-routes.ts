@@ -39,13 +39,13 @@ function merged(schemas: readonly JsonSchema[]): JsonSchema {
 /** The parameters for the contract; the request they spell is what is checked. */
 function parameters(operation: Operation): JsonSchema {
   const { body } = operation
-  const fields = queryFields(body as JsonSchema)
+  const fields = queryFields(body)
   const named = (wanted: string) => fields.filter(({ name }) => name === wanted).map(({ schema }) => schema)
   return {
     type: 'object',
     properties: {
       ...Object.fromEntries(fields.map(({ name }) => [name, merged(named(name))])),
-      ...(queryOf(operation) as unknown as JsonSchema).properties
+      ...queryOf(operation).properties
     },
     required: fields.filter(({ required }) => required).map(({ name }) => name)
   }
@@ -53,7 +53,7 @@ function parameters(operation: Operation): JsonSchema {
 
 /** @throws Refusal `invalid-request` where the parameters do not make a request of this operation */
 function requestOf(app: FastifyInstance, { body }: Operation, query: QueryValues): unknown {
-  const request = requestFromQuery(body as JsonSchema, query)
+  const request = requestFromQuery(body, query)
   const errors = app.faultsOf(body, request).map(fault => ({
     ...fault,
     parameter: fault.pointer.slice(1).replaceAll('/', '.')
@@ -120,7 +120,7 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall, s
   app.get<{ Querystring: QueryValues }>(
     operation.path,
     {
-      config: { calculates: true, requestSchema: operation.body as JsonSchema },
+      config: { calculates: true, requestSchema: operation.body },
       // The parameters are read by the grammar of JSON and checked as the request they spell.
       validatorCompiler: () => () => true,
       onRequest: async (request, reply) => {

@@ -2,7 +2,7 @@
 import type { ErrorObject, ValidateFunction } from 'ajv'
 import type { FastifyInstance } from 'fastify'
 import type { TSchema } from 'typebox'
-import { branchesOf, type JsonSchema, namedComponents } from '../../../contract/field/component.ts'
+import { branchesOf, namedComponents } from '../../../contract/field/component.ts'
 import type { ProblemError } from '../../wire/problem/problem.ts'
 import { longLists } from '../../wire/request/long-lists.ts'
 import { schemaCheck } from '../../wire/request/schema-check.ts'
@@ -21,7 +21,7 @@ declare module 'fastify' {
 type Finding = (value: unknown) => readonly ErrorObject[]
 
 function findingsOf(schema: object): Finding {
-  const long = longLists(branchesOf(schema as JsonSchema))
+  const long = longLists(branchesOf(schema))
   let validate: ValidateFunction | undefined
   return value => {
     const lists = long(value, '')

@@ -4,6 +4,7 @@ import type { DriveWay } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import { mean } from '../../../numeric/mean.ts'
 import { cornerFor } from '../evaluate/held-level.ts'
+import { aroundDefaults } from './defaults.ts'
 import type { Spot, SpotDrive } from './spot.ts'
 import type { EarLimits, SpotEar } from './spot-ear.ts'
 
@@ -55,7 +56,7 @@ export function reachedLimits(problem: CostProblem): readonly ReachedLimit[] {
   const { ear, spot, borneV } = problem
   return alone(problem)
     .map(([limit, of]) => ({ limit, ...ear.reached(spot, of) }))
-    .filter(({ voltageV }) => voltageV <= 2 * borneV)
+    .filter(({ voltageV }) => voltageV <= aroundDefaults.mostVoltage.value * borneV)
     .toSorted((a, b) => a.voltageV - b.voltageV)
 }
 
@@ -76,9 +77,6 @@ function holdingM3({ ear, spot, borneV, leastM3 }: CostProblem): number | undefi
   return low
 }
 
-/** A gain this near to what is borne is all of it. */
-const ALL = 0.999
-
 /** The plan and the other ways, each keeping every limit. */
 export function costedWays(problem: CostProblem): readonly CostedWay[] {
   const { ear, spot, drive, borneV } = problem
@@ -95,7 +93,7 @@ export function costedWays(problem: CostProblem): readonly CostedWay[] {
   return [
     costed('as-planned', drive),
     ...(isFiltered ? [costed('less-power', { voltageV: unfilteredV })] : []),
-    ...(drive.voltageV < ALL * borneV && highPassHz > 0
+    ...(drive.voltageV < aroundDefaults.allPower.value * borneV && highPassHz > 0
       ? [costed('higher-filter', { voltageV: borneV, highPassHz })]
       : []),
     ...(smallerM3 === undefined ? [] : [costed('smaller-box', { voltageV: borneV }, { netVolumeM3: smallerM3 })])

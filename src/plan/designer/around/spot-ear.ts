@@ -1,5 +1,6 @@
 /** Hears boxes around the planned one in closed form, with the filters that are set. */
 import type { Air } from '../../../domain/air/air.ts'
+import { REFERENCE_PRESSURE_PA } from '../../../domain/constants.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits } from '../evaluate/box-response.ts'
 import { risesToHz } from '../evaluate/crossing.ts'
@@ -60,7 +61,6 @@ export interface EarLimits {
   readonly travels?: boolean
 }
 
-const REFERENCE_PA = 2e-5
 const GRID = { fromHz: 10, stepsPerOctave: 24, steps: 104 } as const
 
 /** 10 to 200 Hz in half of the steps of a piano. */
@@ -130,7 +130,7 @@ export function spotEar(problem: EarProblem): SpotEar {
       heldV: least(earGridHz, allowed(grid, spot, all), highPassHz).voltageV,
       ...present({
         tuningHz: spotTuningHz(spot, wish.air),
-        f3Hz: risesToHz(earGridHz, filtered2, (plateauPa / REFERENCE_PA) ** 2 / 2),
+        f3Hz: risesToHz(earGridHz, filtered2, (plateauPa / REFERENCE_PRESSURE_PA) ** 2 / 2),
         coneOfXmax: limits.coneM === undefined ? undefined : one({ drive: { coneM: limits.coneM, duty: 1 } }),
         airSpeedMPerS: spot.port && one({ drive: { duty: 1 }, airSpeedMPerS: 1 })
       })

@@ -1,6 +1,7 @@
 /** The planned box with one figure a tenth down or up, all else as it is set. */
 import type { WhatIfChange } from '../../../contract/systems/words.ts'
 import type { Air } from '../../../domain/air/air.ts'
+import { aroundDefaults } from './defaults.ts'
 import { retuned, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
 import type { HeardSpot, SpotEar } from './spot-ear.ts'
 
@@ -9,8 +10,6 @@ interface HeardChange extends HeardSpot {
   readonly factor: number
   readonly spot: Spot
 }
-
-const FACTORS = [0.9, 1.1] as const
 
 type Changed = readonly [WhatIfChange, number, Spot, SpotDrive]
 
@@ -39,7 +38,7 @@ function changed(spot: Spot, drive: SpotDrive, factor: number, air: Air): readon
 
 /** @returns the box as it is, then each figure down and up */
 export function heardChanges(ear: SpotEar, spot: Spot, drive: SpotDrive): readonly HeardChange[] {
-  const rows = FACTORS.flatMap(factor => changed(spot, drive, factor, ear.air))
+  const rows = aroundDefaults.factors.value.flatMap(factor => changed(spot, drive, factor, ear.air))
   const order = [...new Set(rows.map(([change]) => change))]
   const sorted = order.flatMap(name => rows.filter(([change]) => change === name))
   return [['none', 1, spot, drive] as const, ...sorted].map(([change, factor, at, driven]) => ({

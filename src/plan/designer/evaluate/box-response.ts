@@ -1,4 +1,6 @@
 /** One closed or vented box around tabled drivers: what it radiates for one volt and what each limit leaves. */
+
+import { REFERENCE_PRESSURE_PA } from '../../../domain/constants.ts'
 import type { DriverTables } from './driver-tables.ts'
 
 /** What may not be passed; what is absent does not limit. */
@@ -43,7 +45,6 @@ export const boxCurves = (length: number): BoxCurves => ({
   port2: new Float64Array(length)
 })
 
-export const REFERENCE_PA = 2e-5
 /** Where nothing moves nothing limits; the square of the highest voltage that is quoted. */
 export const HIGHEST_V2 = 1e12
 
@@ -81,7 +82,7 @@ export function hearBox(tables: DriverTables, design: BoxDesign, limits: DriveLi
   const tuning = 2 * Math.PI * (design.tuningHz ?? 0)
   const leak = design.leakQ === undefined ? 0 : (tuning / design.leakQ) * compliance
   const { cone2, current2, rated2, amplifier2, spring2 } = squares(limits, tables, design.netVolumeM3)
-  const loud = (air.densityKgPerM3 / REFERENCE_PA) ** 2
+  const loud = (air.densityKgPerM3 / REFERENCE_PRESSURE_PA) ** 2
   for (let k = 0; k < frequenciesHz.length; k++) {
     const frequency = frequenciesHz[k] as number
     const omega = 2 * Math.PI * frequency

@@ -1,10 +1,6 @@
 /** What is heard beside the level: how long the bass rings on, and how even it is. */
 import type { BoxCurves } from './box-response.ts'
-
-/** Where a delay is counted: from 20 Hz, for counted from higher up boxes tuned below the count would win. Ours. */
-const DELAY_HZ = { from: 20, to: 80 } as const
-/** Where the ear judges evenness: below, the car decides; above, the crossover. Ours. */
-const EVEN_HZ = { from: 31, to: 66 } as const
+import { listeningDefaults } from './defaults.ts'
 
 /**
  * Of a second-order Butterworth high-pass.
@@ -28,10 +24,11 @@ interface BoxDelays {
 
 /** The fall of the phase from one neighbour to the next. */
 export function boxDelays(frequenciesHz: Float64Array, { radiatedRe: re, radiatedIm: im }: BoxCurves): BoxDelays {
+  const { delayFromHz, delayToHz } = listeningDefaults
   const [middlesHz, delaysS]: [number[], number[]] = [[], []]
   for (let k = 1; k < frequenciesHz.length; k++) {
     const [low, high] = [frequenciesHz[k - 1] as number, frequenciesHz[k] as number]
-    if (low < DELAY_HZ.from - 1e-6 || high > DELAY_HZ.to) continue
+    if (low < delayFromHz.value - 1e-6 || high > delayToHz.value) continue
     const [aRe, aIm, bRe, bIm] = [re[k - 1], im[k - 1], re[k], im[k]] as [number, number, number, number]
     const turned = Math.atan2(bIm * aRe - bRe * aIm, bRe * aRe + bIm * aIm)
     middlesHz.push((low + high) / 2)
@@ -57,10 +54,11 @@ export function unevennessDb(
   highPassHz: number,
   seatGainDb: Float64Array
 ): number {
+  const { evenFromHz, evenToHz } = listeningDefaults
   let [count, sx, sy, sxx, sxy, syy] = [0, 0, 0, 0, 0, 0]
   for (let k = 0; k < frequenciesHz.length; k++) {
     const frequency = frequenciesHz[k] as number
-    if (frequency < EVEN_HZ.from || frequency > EVEN_HZ.to) continue
+    if (frequency < evenFromHz.value || frequency > evenToHz.value) continue
     const x = Math.log2(frequency)
     const filter = 1 + (highPassHz / frequency) ** 4
     const y = 10 * Math.log10((curves.level2[k] as number) / filter) + (seatGainDb[k] as number)

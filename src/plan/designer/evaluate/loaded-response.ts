@@ -1,5 +1,6 @@
 /** Any enclosure as what the cones work against: heard and limited like {@link hearBox}, a little slower. */
-import { type BoxCurves, type DriveLimits, HIGHEST_V2, REFERENCE_PA } from './box-response.ts'
+import { REFERENCE_PRESSURE_PA } from '../../../domain/constants.ts'
+import { type BoxCurves, type DriveLimits, HIGHEST_V2 } from './box-response.ts'
 import type { DriverTables } from './driver-tables.ts'
 
 /** At one frequency, written again and again: no object is made in the loop. */
@@ -33,7 +34,7 @@ export function hearLoaded(tables: DriverTables, load: LoadAt, limits: DriveLimi
   const { coneM = Infinity, heatW = Infinity, amplifierA = Infinity, ratedV = Infinity } = limits
   const current2 = Math.min(heatW / (limits.duty * groupOhm), amplifierA ** 2)
   const amplifier2 = Math.min(HIGHEST_V2, (limits.amplifierV ?? Infinity) ** 2)
-  const loud = (air.densityKgPerM3 / REFERENCE_PA) ** 2
+  const loud = (air.densityKgPerM3 / REFERENCE_PRESSURE_PA) ** 2
   const at: ConeLoad = { zRe: 0, zIm: 0, heardRe: 0, heardIm: 0, port2: 0, most2: 0 }
   for (let k = 0; k < frequenciesHz.length; k++) {
     const frequency = frequenciesHz[k] as number

@@ -16,28 +16,21 @@ import { wishDesigner, wishProblem } from '../../enclosure/goal-designs.ts'
 import { roomForAir } from '../../enclosure/parts/plan-box.ts'
 import type { Setting } from '../../enclosure/parts/setting.ts'
 import { type BoxBrief, boxBrief } from '../../request/box-brief.ts'
+import { planDefaults } from '../../request/defaults.ts'
 import { rememberingParts } from '../../request/part.ts'
-import { usual } from '../../request/plan-usual.ts'
 import { resolvedPlan } from '../../request/resolved-plan.ts'
 import { largestDriver } from '../../ways-out/largest-driver.ts'
 import { inSteps } from '../room/area-steps.ts'
 import type { PlacedBox } from '../room/box-room.ts'
+import { type Goal, goals } from '../search/defaults.ts'
 import type { Room } from '../search/design-problem.ts'
-import { goalFor, goals } from '../search/goals.ts'
+import { goalFor } from '../search/goals.ts'
 import { remembered } from '../search/remembered.ts'
+import { regionDefaults } from './defaults.ts'
 import { driverWorth } from './driver-worth.ts'
 import { type Block, bestNode, cornersOf, type Field, grownBlock, type Node } from './grow-region.ts'
 import { regionSizes, trioAt } from './region-nodes.ts'
 import { driverOfTrio, nearestUsual, planOfTrio, type Trio, typicalDriver, type UsualDriver } from './typical-driver.ts'
-
-/** What a driver at the edge gives away, less than the seats of a car differ; more where else one axis were a single value. Ours. */
-const TOLERANCES_DB = [2, 3, 4] as const
-/** Boxes laid out for a corner before it counts as unsuited, and corners that may turn out so. Ours. */
-const MOST_ATTEMPTS = 6
-const MOST_TURNS = 12
-
-/** Drivers are told apart by less than the air in their ports. */
-const AREA_STEP = 1.03
 
 interface Shelf {
   readonly request: DriverRegionRequest
@@ -68,7 +61,7 @@ function settingFor({ request, typical, brief }: Shelf, trio: Trio): Setting {
 /** A wish for little room is weighed by room and level here; a driver for a tight box is not forgiven what a loose one needs. */
 function worthOf(shelf: Shelf, room: Room<PlacedBox>, trio: Trio): number {
   const problem = wishProblem(settingFor(shelf, trio), shelf.roomM3, room)
-  const wish = goals[shelf.goal]
+  const wish: Goal = goals[shelf.goal].value
   const { withinDb: _, ...goal } = wish.closedOnly ? wish : goalFor(wish, problem.tables.qts)
   return driverWorth({ ...problem, goal })
 }
@@ -77,7 +70,11 @@ function worthOf(shelf: Shelf, room: Room<PlacedBox>, trio: Trio): number {
 function built(shelf: Shelf, room: Room<PlacedBox>, trio: Trio): SuitedDriver | undefined {
   const setting = settingFor(shelf, trio)
   const designs = wishDesigner(setting, shelf.roomM3, room)
-  const made = firstBuilt({ setting, goal: shelf.goal, designs, roomM3: shelf.roomM3 }, shelf.goal, MOST_ATTEMPTS)
+  const made = firstBuilt(
+    { setting, goal: shelf.goal, designs, roomM3: shelf.roomM3 },
+    shelf.goal,
+    regionDefaults.mostAttempts.value
+  )
   return made === undefined ? undefined : { ...trio, figures: made.figures }
 }
 
@@ -92,7 +89,7 @@ const hasBreadth = ({ low, high }: Block) => low.every((each, axis) => each < (h
 
 /** The block at the least tolerance that gives it breadth along each axis, else at the most. */
 function blockAt(field: Field, from: Node): Pick<Found, 'block' | 'toleranceDb'> {
-  const [least, ...wider] = TOLERANCES_DB
+  const [least, ...wider] = regionDefaults.tolerancesDb.value
   const grown = (toleranceDb: number) => ({
     toleranceDb,
     block: grownBlock(field, from, field.worth(from) - toleranceDb)
@@ -104,25 +101,21 @@ function blockAt(field: Field, from: Node): Pick<Found, 'block' | 'toleranceDb'>
 
 /** Grown again without each corner for which nothing could be laid out. */
 function regionOf(shelf: Shelf): Found | undefined {
-  const known = new Map<string, number>()
   const trio = (node: Node) => trioAt(shelf.size.nominalM, node)
   const { room } = wishProblem(settingFor(shelf, trio([0, 0, 0])), shelf.roomM3)
-  const stepped = inSteps(room, AREA_STEP)
-  const worth = (node: Node) => {
-    const key = node.join()
-    const value = known.get(key) ?? worthOf(shelf, stepped, trio(node))
-    known.set(key, value)
-    return value
-  }
-  const suitedAt = remembered((fs = 0, q = 0, vas = 0) => built(shelf, room, trio([fs, q, vas])))
-  for (let turn = 0; turn < MOST_TURNS; turn++) {
+  const stepped = inSteps(room, regionDefaults.areaStep.value)
+  const worthAt = remembered((...node: Node) => worthOf(shelf, stepped, trio(node)))
+  const unsuited = new Set<string>()
+  const worth = (node: Node) => (unsuited.has(node.join()) ? -Infinity : worthAt(...node))
+  const suitedAt = remembered((...node: Node) => built(shelf, room, trio(node)))
+  for (let turn = 0; turn < regionDefaults.mostTurns.value; turn++) {
     const from = bestNode({ sizes: regionSizes, worth })
     if (worth(from) === -Infinity) return undefined
     const { block, toleranceDb } = blockAt({ sizes: regionSizes, worth }, from)
     const tried = [from, ...cornersOf(block)].map(node => ({ node, suited: suitedAt(...node) }))
     const [best, ...corners] = tried.flatMap(({ suited }) => suited ?? [])
     if (best !== undefined && corners.length + 1 === tried.length) return { block, toleranceDb, best, corners }
-    for (const { node, suited } of tried) if (suited === undefined) known.set(node.join(), -Infinity)
+    for (const { node, suited } of tried) if (suited === undefined) unsuited.add(node.join())
   }
   return undefined
 }
@@ -138,8 +131,7 @@ function sizeFor(request: DriverRegionRequest): UsualDriver | undefined {
 }
 
 function shelfOf(request: DriverRegionRequest, assumed: Assumptions): Shelf | undefined {
-  const { value, why } = usual.goal
-  const goal = assumed.or<DesignGoal>(request.goal, 'goal', value, why)
+  const goal = assumed.take<DesignGoal>(request.goal, 'goal', planDefaults.goal)
   const size = sizeFor(request)
   if (size === undefined) return undefined
   const typical = typicalDriver(size, request)

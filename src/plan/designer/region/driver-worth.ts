@@ -1,7 +1,8 @@
 /** What a driver is worth: the score of its best box on the nodes where a search looks first. */
 import type { PlacedBox } from '../room/box-room.ts'
+import { searchDefaults } from '../search/defaults.ts'
 import type { DesignProblem } from '../search/design-problem.ts'
-import { BOUND_SLACK_DB, mostOf } from '../search/most-score.ts'
+import { mostOf } from '../search/most-score.ts'
 import { grid } from '../search/search-boxes.ts'
 import { designScale } from '../search/weigh-design.ts'
 
@@ -15,7 +16,7 @@ export function driverWorth(problem: DesignProblem<PlacedBox>): number {
   })
   let best = -Infinity
   for (const { netVolumeM3, tuningHz, most: bound } of nodes.toSorted((a, b) => b.most - a.most)) {
-    if (bound + BOUND_SLACK_DB <= best) break
+    if (bound + searchDefaults.boundSlackDb.value <= best) break
     const design = tuningHz === undefined ? scale.closed(netVolumeM3) : scale.vented(netVolumeM3, tuningHz)
     if (design !== undefined && design.score > best) best = design.score
   }

@@ -1,4 +1,5 @@
 /** The widest block of nodes round the best one whose corners are all nearly as good. Counted, never timed. */
+import { mapped } from '../../../numeric/tuple.ts'
 
 /** Index of a node along each of three axes. */
 export type Node = readonly [number, number, number]
@@ -19,7 +20,7 @@ const axes = [0, 1, 2] as const
 const steps = [-1, 1] as const
 
 const moved = (node: Node, axis: 0 | 1 | 2, by: number): Node =>
-  node.map((each, at) => (at === axis ? each + by : each)) as unknown as Node
+  mapped(node, (each, at) => (at === axis ? each + by : each))
 
 const isInside = ({ sizes }: Field, node: Node) => node.every((each, axis) => each >= 0 && each < (sizes[axis] ?? 0))
 

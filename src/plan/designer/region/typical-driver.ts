@@ -5,8 +5,9 @@ import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { toDigits } from '../../../domain/digits.ts'
 import { driverDefaults } from '../../../domain/driver/sheet/defaults.ts'
 import { present } from '../../../domain/present.ts'
-import { usual } from '../../request/plan-usual.ts'
-import { usualDrivers } from '../../ways-out/largest-driver.ts'
+import { planDefaults } from '../../request/defaults.ts'
+import { wayOutDefaults } from '../../ways-out/defaults.ts'
+import { regionDefaults } from './defaults.ts'
 
 /** One driver by the three figures that a shelf is looked through for. */
 export interface Trio {
@@ -15,34 +16,32 @@ export interface Trio {
   readonly vasM3: number
 }
 
-export type UsualDriver = (typeof usualDrivers)[number]
+export type UsualDriver = (typeof wayOutDefaults.usualDrivers.value)[number]
 
-/** The commonest coil of a car. Common practice, no source. */
-const RATED_OHM = 4
-
-export const nearestUsual = (diameterM: number): UsualDriver =>
-  usualDrivers.reduce((best, each) =>
-    Math.abs(each.nominalM - diameterM) < Math.abs(best.nominalM - diameterM) ? each : best
-  )
+export function nearestUsual(diameterM: number): UsualDriver {
+  const sizes: readonly UsualDriver[] = wayOutDefaults.usualDrivers.value
+  const off = ({ nominalM }: UsualDriver) => Math.abs(nominalM - diameterM)
+  return sizes.reduce((best, each) => (off(each) < off(best) ? each : best))
+}
 
 /**
  * Sd of the piston of a nominal diameter, a twentieth of that piston as travel, all of the power borne.
  *
- * @source common practice, no source; the shares are those of `plan-usual.ts` and of the sheet of a driver
+ * @source common practice, no source; the shares are those of `defaults.ts` and of the sheet of a driver
  * @check  300 mm: d 246 mm, Sd 475 cm², Xmax 12 mm
  */
 export function typicalDriver(size: UsualDriver, { powerW, driverCount }: DriverRegionRequest): TypicalDriver {
   const { nominalM, ...mounting } = size
   const pistonM = driverDefaults.pistonDiameterShare.value * nominalM
-  const reOhm = driverDefaults.usualResistanceRatio.value * RATED_OHM
+  const reOhm = driverDefaults.usualResistanceRatio.value * regionDefaults.ratedOhm.value
   return {
     sdM2: toDigits((Math.PI / 4) * pistonM ** 2, 3),
-    xmaxM: toDigits(pistonM * usual.portTravelShare.value, 2),
+    xmaxM: toDigits(pistonM * planDefaults.portTravelShare.value, 2),
     powerW: powerW / driverCount,
     qms: driverDefaults.usualQms.value,
     reOhm,
-    leH: toDigits(reOhm * usual.coilTimeS.value, 2),
-    ratedOhm: RATED_OHM,
+    leH: toDigits(reOhm * planDefaults.coilTimeS.value, 2),
+    ratedOhm: regionDefaults.ratedOhm.value,
     ...mounting
   }
 }
@@ -68,7 +67,12 @@ export function planOfTrio(request: DriverRegionRequest, typical: TypicalDriver,
     enclosure: present({ goal }),
     board,
     car: { space, ...present({ cabin }) },
-    supply: { systemVoltageV: 12, positiveLengthM: 5, return: { kind: 'chassis' }, conductor: 'copper' },
+    supply: {
+      systemVoltageV: 12,
+      positiveLengthM: regionDefaults.cableM.value,
+      return: { kind: 'chassis' },
+      conductor: 'copper'
+    },
     signal: {},
     ...present({ finish, air })
   }

@@ -9,9 +9,10 @@ import { oneDriver } from '../../../domain/box/layout/displaced.ts'
 import { boardsOf } from '../../../domain/box/request/boards-of-face.ts'
 import { type BoxTask, boxTask } from '../../../domain/box/request/box-task.ts'
 import { USUAL_CUP_M3 } from '../../../domain/box/request/usual-cup.ts'
-import { clearanceRules } from '../../../domain/box/solids/clearances.ts'
+import { roomBehind } from '../../../domain/box/solids/clearances.ts'
 import { present } from '../../../domain/present.ts'
 import type { Walls } from './box-sides.ts'
+import { roomDefaults } from './defaults.ts'
 
 export interface BoxFacts extends Walls {
   readonly task: BoxTask
@@ -31,10 +32,9 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
   const { thicknessM, frontLayers, recessM } = task.fixed
   const all = task.request.drivers ?? []
   const [driver] = all
-  const { mountingDepthM = 0, rebateDepthM = 0, ventDiameterM = 0, magnetDiameterM = 0 } = driver ?? {}
-  const isOnFront = (driver?.face ?? 'front') === 'front'
+  const { mountingDepthM = 0, rebateDepthM = 0, magnetDiameterM = 0, face = 'front' } = driver ?? {}
   const volumes = all.map(each => (each.count ?? 1) * (oneDriver(each, boardsOf(each, task.fixed))?.volumeM3 ?? 0))
-  const most = Math.max(1, Math.min(frontDiameters(task.request).length, 4))
+  const most = Math.max(1, Math.min(frontDiameters(task.request).length, roomDefaults.mostRows.value))
   return {
     task,
     boardM: thicknessM,
@@ -42,9 +42,8 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
     frontM: frontLayers * thicknessM,
     leanRad: leanOf(task),
     takenM3: volumes.reduce((sum, each) => sum + each, USUAL_CUP_M3),
-    motorDepthM: isOnFront
-      ? mountingDepthM + rebateDepthM + Math.max(clearanceRules.behindMotor.needM, ventDiameterM / 4)
-      : 0,
+    motorDepthM:
+      driver !== undefined && face === 'front' ? mountingDepthM + rebateDepthM + roomBehind(driver).needM : 0,
     motorRadiusM: magnetDiameterM / 2,
     rows: Array.from({ length: most }, (_, index) => index + 1),
     ...present({ strategy })
@@ -61,7 +60,7 @@ export function rangesWith(facts: BoxFacts, port?: BoxTask['request']['port']): 
   const leanOf = ({ depth }: Ranges) =>
     Math.max(0, depth.min - recessM - boardM - Math.max(motorDepthM, frontM + LEAST_INSIDE_M))
   const asked = port === undefined ? task : { ...task, request: { ...task.request, port } }
-  const most = Math.min(4, rows.length + (port?.kind === 'round' ? (port.count ?? 1) : 0))
+  const most = Math.min(roomDefaults.mostRows.value, rows.length + (port?.kind === 'round' ? (port.count ?? 1) : 0))
   return Array.from({ length: most }, (_, index) => index + 1).flatMap(count =>
     places(asked, sizeRanges(asked, count)).map(ranges => ({
       rows: count,

@@ -8,6 +8,7 @@ import type { Place, Room } from '../search/design-problem.ts'
 import { remembered } from '../search/remembered.ts'
 import { type BoxFacts, type RowRanges, rangesWith } from './box-facts.ts'
 import { type Growth, growthOf, outerM3, type Sides, sidesAt } from './box-sides.ts'
+import { roomDefaults } from './defaults.ts'
 import { slotEndsM, slotOfArea, tubesOfArea } from './ports-of-area.ts'
 import { type SlotSide, slotSides, slotTakesM3, standsBeside, standsSlot, withSlot } from './slot-room.ts'
 
@@ -17,9 +18,6 @@ export interface PlacedBox extends Place {
   /** Only of a box with passive radiators. */
   readonly radiators?: { readonly count: number; readonly face: RadiatorFace }
 }
-
-/** Wall of a tube, as the layout counts it. */
-const TUBE_WALL_M = 3e-3
 
 interface Way {
   readonly growth: Growth
@@ -69,14 +67,9 @@ type PortRoom = (asked: Asked) => number | undefined
 
 /** Tubes beside the drivers; their ranges are the same for each size, but for the depth that their length takes. */
 function tubeRoom(facts: BoxFacts, face: FaceName, longestM: number): PortRoom {
-  const known = new Map<string, readonly RowRanges[]>()
-  const rangesOf = (count: number, innerDiameterM: number) => {
-    const key = `${count} ${innerDiameterM}`
-    const found =
-      known.get(key) ?? rangesWith(facts, { kind: 'round', face, count, innerDiameterM, lengthM: facts.frontM })
-    known.set(key, found)
-    return found
-  }
+  const rangesOf = remembered((count: number, innerDiameterM: number) =>
+    rangesWith(facts, { kind: 'round', face, count, innerDiameterM, lengthM: facts.frontM })
+  )
   return ({ netM3, tuningHz, areaM2 }) => {
     const tubes = tubesOfArea(areaM2)
     if (tubes === undefined) return undefined
@@ -85,7 +78,7 @@ function tubeRoom(facts: BoxFacts, face: FaceName, longestM: number): PortRoom {
     const endsM = portDefaults.endFactor.value * equivalentRadiusM(one)
     const lengthM = lengthOf(facts, netM3, tuningHz, count * one, endsM)
     if (!isPort(lengthM, endsM, one, longestM)) return undefined
-    const outerM = diameterM + 2 * TUBE_WALL_M
+    const outerM = diameterM + 2 * roomDefaults.tubeWallM.value
     const takenM3 = (count * Math.PI * outerM ** 2 * Math.max(0, lengthM - facts.frontM)) / 4
     const choices = rangesOf(count, diameterM).map(choice =>
       roomier(choice, face, facts.recessM + facts.boardM + lengthM + diameterM)
@@ -106,13 +99,13 @@ function roomier(choice: RowRanges, face: FaceName, leastM: number): RowRanges {
 
 function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
   const closed = rangesWith(facts)
-  const waysWith = remembered((heightM = 0) =>
+  const waysWith = remembered((heightM: number) =>
     waysOf(
       facts,
       closed.map(each => ({ ...each, ranges: withSlot(facts, side, heightM, each.bare) }))
     )
   )
-  const endsOf = remembered((heightM = 0, widthM = 0) => slotEndsM({ heightM, widthM }))
+  const endsOf = remembered((heightM: number, widthM: number) => slotEndsM({ heightM, widthM }))
   return ({ netM3, tuningHz, areaM2 }) => {
     const size = slotOfArea(areaM2)
     if (size.widthM > portSizingDefaults.flattestSlot.value * size.heightM) return undefined
@@ -140,7 +133,7 @@ interface RoomWish {
 /** Of a box without a port: what is set into it stands in the facts. */
 export function tightRoom(facts: BoxFacts): (netM3: number) => PlacedBox | undefined {
   const bare = waysOf(facts, rangesWith(facts))
-  return remembered((netM3 = 0) => {
+  return remembered((netM3: number) => {
     const outer = standing(facts, bare, netM3 + facts.takenM3)
     return outer === undefined ? undefined : { outerM3: outer }
   })
@@ -165,6 +158,6 @@ export function boxRoom(
     fromM3,
     toM3,
     closed: tightRoom(facts),
-    ported: remembered((netM3 = 0, tuningHz = 0, areaM2 = 0) => ported(netM3, tuningHz, areaM2))
+    ported: remembered(ported)
   }
 }

@@ -1,6 +1,7 @@
 /** Ports of a clear area: what the search asks for and the plan builds, by the same rule. */
 import { slotEndM } from '../../../domain/port/end-correction.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
+import { roomDefaults } from './defaults.ts'
 
 interface TubesOfArea {
   readonly count: number
@@ -12,15 +13,11 @@ export interface SlotOfArea {
   readonly widthM: number
 }
 
-/** A pipe this much smaller than asked for still counts: 1.5 % of air speed. Ours. */
-const SAME_AREA = 0.985
-const MOST_TUBES = 2
-
 /** One pipe of the usual widths, or two where none is wide enough; none beyond that. */
 export function tubesOfArea(areaM2: number): TubesOfArea | undefined {
-  for (let count = 1; count <= MOST_TUBES; count++) {
+  for (let count = 1; count <= roomDefaults.mostTubes.value; count++) {
     const diameterM = portSizingDefaults.roundDiametersM.value.find(
-      each => (count * Math.PI * each ** 2) / 4 >= areaM2 * SAME_AREA
+      each => (count * Math.PI * each ** 2) / 4 >= areaM2 * roomDefaults.sameArea.value
     )
     if (diameterM !== undefined) return { count, diameterM }
   }

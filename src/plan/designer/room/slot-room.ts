@@ -5,6 +5,7 @@ import { clearanceRules } from '../../../domain/box/solids/clearances.ts'
 import { mitreExtraM } from '../../../domain/port/bends.ts'
 import type { BoxFacts } from './box-facts.ts'
 import { innerDepthM, type Sides } from './box-sides.ts'
+import { roomDefaults } from './defaults.ts'
 import type { SlotOfArea } from './ports-of-area.ts'
 
 /** Along the floor it is folded up the back, along a side it is folded along the back. */
@@ -58,7 +59,7 @@ export function standsSlot(facts: BoxFacts, side: SlotSide, slot: Slot, sides: S
   const back = (sides[axesOf[side].stands] - 2 * boardM) / Math.cos(leanRad)
   const behind = folded - (frontM + atFloor - heightM / 2)
   if (behind < heightM / 2 + shortestLeg(slot, boardM)) return false
-  if (behind > back - 1.5 * heightM) return false
+  if (behind > back - roomDefaults.lastLegHeights.value * heightM) return false
   return clearsMotor(facts, slot, { back, behind, atFloor }, rows)
 }
 
@@ -69,9 +70,6 @@ interface Fold {
   readonly atFloor: number
 }
 
-/** More than the rule asks, for the steps of the saw and for braces. Ours. */
-const SPARE_M = 5e-3
-
 /** Where the last leg reaches behind the motor, the motor needs its depth before it. */
 function clearsMotor(facts: BoxFacts, { heightM }: Slot, { back, behind, atFloor }: Fold, rows: number): boolean {
   const { boardM, frontM, motorDepthM, motorRadiusM } = facts
@@ -79,5 +77,8 @@ function clearsMotor(facts: BoxFacts, { heightM }: Slot, { back, behind, atFloor
   const taken = heightM + boardM
   const middle = taken + (back - taken) / (2 * rows)
   const reach = behind + heightM / 2
-  return reach <= middle - motorRadiusM - needM - SPARE_M || frontM + atFloor - taken >= motorDepthM + SPARE_M
+  return (
+    reach <= middle - motorRadiusM - needM - roomDefaults.spareM.value ||
+    frontM + atFloor - taken >= motorDepthM + roomDefaults.spareM.value
+  )
 }

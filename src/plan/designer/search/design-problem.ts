@@ -4,7 +4,7 @@ import type { RadiatorUnit } from '../../../domain/enclosure/alignment/radiator-
 import type { DriveLimits } from '../evaluate/box-response.ts'
 import type { DriverTables } from '../evaluate/driver-tables.ts'
 import type { Held, Programme } from '../evaluate/held-level.ts'
-import type { Goal } from './goals.ts'
+import type { Goal } from './defaults.ts'
 
 /** How a volume, with or without a port, stands in the space. */
 export interface Place {

@@ -9,9 +9,6 @@ import { radiatorLoad } from '../evaluate/radiator-load.ts'
 import type { DesignProblem, Place } from './design-problem.ts'
 import { scoreOf } from './weigh-design.ts'
 
-/** The walk over gains goes in steps, so a looser limit may come out this much lower [dB]. */
-export const BOUND_SLACK_DB = 0.3
-
 interface Bound {
   readonly most: number
   readonly leastOuterM3: number

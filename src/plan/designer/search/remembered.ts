@@ -1,9 +1,11 @@
-/** A function of numbers that answers from memory what it was asked before; the memory lives as long as the function. */
+/** A function that answers from memory what it was asked before; the memory lives as long as the function. */
+
+type Key = number | string
 
 /** For what costs much and is asked alike: the ends of a slot, the boxes that several goals ask for, the spots near a best one. */
-export function remembered<Answer>(
-  ask: (...asked: readonly number[]) => Answer
-): (...asked: readonly number[]) => Answer {
+export function remembered<Asked extends readonly Key[], Answer>(
+  ask: (...asked: Asked) => Answer
+): (...asked: Asked) => Answer {
   const known: Remembered<Answer> = { next: new Map() }
   return (...asked) => {
     let place = known
@@ -19,6 +21,6 @@ export function remembered<Answer>(
 
 /** One argument a level. */
 interface Remembered<Answer> {
-  readonly next: Map<number, Remembered<Answer>>
+  readonly next: Map<Key, Remembered<Answer>>
   answer?: { readonly is: Answer }
 }

@@ -1,19 +1,9 @@
 /** The search itself: a coarse grid on fixed nodes, the best regions refined by halving steps. Counted, never timed. */
 import type { PlannedKind } from '../../../contract/systems/words.ts'
+import { searchDefaults } from './defaults.ts'
 import type { DesignProblem, FoundDesign, Place } from './design-problem.ts'
 import { remembered } from './remembered.ts'
 import { designScale } from './weigh-design.ts'
-
-/** Nodes stand on absolute values: a grid that hung on the request would let a wider limit find a worse box. */
-const VOLUMES_PER_DECADE = 12
-const LOWEST_TUNING_HZ = 20
-const TUNINGS_PER_OCTAVE = 6
-const HIGHEST_TUNING_HZ = 56
-/** Regions refined, and how far apart they are. Ours. */
-const SEEDS = 4
-const APART = { volume: Math.log(1.25), tuning: Math.log(1.12) } as const
-const HALVINGS = 6
-const MOST_MOVES = 3
 
 interface Spot {
   readonly kind: PlannedKind
@@ -29,15 +19,17 @@ function* nodes(from: number, to: number, step: number): Generator<number> {
 function volumes<Placed extends Place>({ room, netVolumeM3 }: DesignProblem<Placed>): readonly number[] {
   if (netVolumeM3 !== undefined) return netVolumeM3 > room.toM3 ? [] : [Math.log(netVolumeM3)]
   if (!(room.toM3 > room.fromM3)) return []
-  const inside = [...nodes(Math.log(room.fromM3), Math.log(room.toM3), Math.LN10 / VOLUMES_PER_DECADE)]
+  const inside = [
+    ...nodes(Math.log(room.fromM3), Math.log(room.toM3), Math.LN10 / searchDefaults.volumesPerDecade.value)
+  ]
   return [...new Set([...inside, Math.log(room.toM3)])]
 }
 
 function tunings<Placed extends Place>({ tuningHz }: DesignProblem<Placed>): readonly number[] {
   if (tuningHz !== undefined) return [Math.log(tuningHz)]
-  const step = Math.LN2 / TUNINGS_PER_OCTAVE
-  const steps = nodes(0, Math.log(HIGHEST_TUNING_HZ / LOWEST_TUNING_HZ), step)
-  return [...steps].map(node => Math.log(LOWEST_TUNING_HZ) + node)
+  const step = Math.LN2 / searchDefaults.tuningsPerOctave.value
+  const steps = nodes(0, Math.log(searchDefaults.highestTuningHz.value / searchDefaults.lowestTuningHz.value), step)
+  return [...steps].map(node => Math.log(searchDefaults.lowestTuningHz.value) + node)
 }
 
 /** Where the search looks first. */
@@ -55,12 +47,17 @@ export function grid<Placed extends Place>(problem: DesignProblem<Placed>): read
 }
 
 const isApart = (a: Spot, b: Spot) =>
-  a.kind !== b.kind || Math.abs(a.volume - b.volume) > APART.volume || Math.abs(a.tuning - b.tuning) > APART.tuning
+  a.kind !== b.kind ||
+  Math.abs(a.volume - b.volume) > Math.log(searchDefaults.apartVolume.value) ||
+  Math.abs(a.tuning - b.tuning) > Math.log(searchDefaults.apartTuning.value)
 
 /** Neighbours of a spot within the volumes worth a look; what the caller has fixed does not move. */
 function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: Spot, share: number): readonly Spot[] {
-  const wide = (share * Math.LN10) / VOLUMES_PER_DECADE
-  const high = problem.tuningHz === undefined && spot.kind !== 'closed' ? (share * Math.LN2) / TUNINGS_PER_OCTAVE : 0
+  const wide = (share * Math.LN10) / searchDefaults.volumesPerDecade.value
+  const high =
+    problem.tuningHz === undefined && spot.kind !== 'closed'
+      ? (share * Math.LN2) / searchDefaults.tuningsPerOctave.value
+      : 0
   const up = high === 0 ? [0] : [-high, 0, high]
   const across = problem.netVolumeM3 === undefined ? [-wide, 0, wide] : [0]
   const [least, most] = [Math.log(problem.room.fromM3), Math.log(problem.room.toM3)]
@@ -70,12 +67,9 @@ function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: 
     .filter(({ volume, tuning }) => volume !== spot.volume || tuning !== spot.tuning)
 }
 
-/** Scores that differ by less are equal; then closed first, the smaller, the lower: no order of lists decides. */
-const SAME_SCORE = 1e-6
-
 function byScore<Placed extends Place>(a: FoundDesign<Placed>, b: FoundDesign<Placed>): number {
   const better = b.score - a.score
-  if (Math.abs(better) > SAME_SCORE) return better
+  if (Math.abs(better) > searchDefaults.sameScoreDb.value) return better
   return a.kind.localeCompare(b.kind, 'en') || a.netVolumeM3 - b.netVolumeM3 || (a.tuningHz ?? 0) - (b.tuningHz ?? 0)
 }
 
@@ -84,7 +78,7 @@ export function searchBoxes<Placed extends Place>(problem: DesignProblem<Placed>
   const scale = designScale(problem)
   const found: { readonly spot: Spot; readonly design: FoundDesign<Placed> }[] = []
   const known = (kind: PlannedKind) =>
-    remembered((volume = 0, tuning = 0) => scale[kind](Math.exp(volume), Math.exp(tuning)))
+    remembered((volume: number, tuning: number) => scale[kind](Math.exp(volume), Math.exp(tuning)))
   const weighed = {
     closed: known('closed'),
     vented: known('vented'),
@@ -98,7 +92,8 @@ export function searchBoxes<Placed extends Place>(problem: DesignProblem<Placed>
   for (const spot of grid(problem)) weigh(spot)
   const seeds: { spot: Spot; design: FoundDesign<Placed> }[] = []
   for (const each of found.toSorted((a, b) => byScore(a.design, b.design))) {
-    if (seeds.length < SEEDS && seeds.every(seed => isApart(seed.spot, each.spot))) seeds.push(each)
+    if (seeds.length < searchDefaults.seeds.value && seeds.every(seed => isApart(seed.spot, each.spot)))
+      seeds.push(each)
   }
   for (const seed of seeds) refine(problem, seed, weigh)
   return found.map(({ design }) => design).toSorted(byScore)
@@ -110,8 +105,8 @@ function refine<Placed extends Place>(
   weigh: (spot: Spot) => FoundDesign<Placed> | undefined
 ): void {
   let best = seed
-  for (let halving = 1, share = 0.5; halving <= HALVINGS; halving++, share /= 2) {
-    for (let move = 0; move < MOST_MOVES; move++) {
+  for (let halving = 1, share = 0.5; halving <= searchDefaults.halvings.value; halving++, share /= 2) {
+    for (let move = 0; move < searchDefaults.mostMoves.value; move++) {
       let next = best
       for (const spot of neighbours(problem, best.spot, share)) {
         const design = weigh(spot)

@@ -8,19 +8,8 @@ import { gainLimit2, type Held, heldLevel } from '../evaluate/held-level.ts'
 import { boxDelays, unevennessDb, worstDelayS } from '../evaluate/listening.ts'
 import { hearLoaded } from '../evaluate/loaded-response.ts'
 import { radiatorLoad } from '../evaluate/radiator-load.ts'
+import { type Goal, searchDefaults } from './defaults.ts'
 import type { DesignProblem, FoundDesign, Place } from './design-problem.ts'
-import type { Goal } from './goals.ts'
-
-/** Room is counted against this, so that scores of a goal compare. */
-const REFERENCE_M3 = 0.05
-/** Where the air of a port limits anything worth hearing. */
-const PORT_HZ = { from: 20, to: 90 } as const
-/** Shares of the area at which the air limits nothing that are tried in turn; below a third it is a leak and no port. Ours. */
-const AREA_SHARES = [1, 0.9, 0.8, 0.72, 0.64, 0.57, 0.5, 0.45, 0.4, 0.34] as const
-/** Less is no port but a hole. Common practice, no source. */
-const LEAST_AREA_M2 = 12e-4
-/** A wish that falls short of its level loses to every one that keeps it. */
-const SHORT = -1e6
 
 interface SeatSound {
   readonly held: Held
@@ -38,9 +27,9 @@ export function scoreOf(
 ): number {
   if (goal.withinDb !== undefined && referenceDb !== undefined) {
     const lacking = referenceDb - goal.withinDb - held.levelDb
-    return lacking > 0 ? SHORT - lacking : -outerM3 * 1000
+    return lacking > 0 ? searchDefaults.shortDb.value - lacking : -outerM3 * 1000
   }
-  const room = goal.doublingDb * Math.log2(outerM3 / REFERENCE_M3)
+  const room = goal.doublingDb * Math.log2(outerM3 / searchDefaults.referenceM3.value)
   return held.levelDb - room - ringingDb(goal, sound.delayS) - goal.unevennessWeight * sound.unevennessDb
 }
 
@@ -85,10 +74,12 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
   const vented = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
     if (goal.closedOnly) return undefined
     hearBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
+    const { areaShares, leastAreaM2 } = searchDefaults
     const needed = neededArea(frequenciesHz, curves, problem.airSpeedMPerS)
     const ears = heard()
     let best: FoundDesign<Placed> | undefined
-    const areas = given === undefined ? AREA_SHARES.map(share => Math.max(LEAST_AREA_M2, share * needed)) : [given]
+    const areas =
+      given === undefined ? areaShares.value.map(share => Math.max(leastAreaM2.value, share * needed)) : [given]
     for (const areaM2 of areas) {
       const place = room.ported(netVolumeM3, tuningHz, areaM2)
       if (place === undefined) continue
@@ -128,10 +119,11 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
 
 /** The area from which on something else limits first, 20 to 90 Hz. */
 function neededArea(frequenciesHz: Float64Array, curves: BoxCurves, airSpeedMPerS: number): number {
+  const { portFromHz, portToHz } = searchDefaults
   let needed2 = 0
   for (let k = 0; k < frequenciesHz.length; k++) {
     const frequency = frequenciesHz[k] as number
-    if (frequency < PORT_HZ.from || frequency > PORT_HZ.to) continue
+    if (frequency < portFromHz.value || frequency > portToHz.value) continue
     const area2 = (curves.other2[k] as number) / (portLimit2(curves.port2[k] as number) * airSpeedMPerS ** 2)
     if (area2 > needed2) needed2 = area2
   }

@@ -17,12 +17,14 @@ import { wishedAttempts } from '../../enclosure/wished-attempts.ts'
 import { loadAtGain } from '../../load/plan-load.ts'
 import { withEnclosure } from '../../request/box-brief.ts'
 import type { PlacedBox } from '../room/box-room.ts'
+import { goals } from '../search/defaults.ts'
 import type { DesignProblem, FoundDesign, Room } from '../search/design-problem.ts'
-import { goalFor, goals } from '../search/goals.ts'
+import { goalFor } from '../search/goals.ts'
 import { searchBoxes } from '../search/search-boxes.ts'
 import type { Electrics, Weighed } from '../search-electrics.ts'
 import { broken, readLimits } from '../search-limits.ts'
 import { hindered, rejectionBy } from '../search-rejection.ts'
+import { shelfDefaults } from './defaults.ts'
 import type { Question } from './question.ts'
 
 export interface BuiltDesign {
@@ -50,7 +52,7 @@ function figuresOf(
     netVolumeM3: volume.netM3,
     outerVolumeM3: outer.widthM * outer.heightM * outer.depthM,
     massKg,
-    ...(tuningHz === undefined || candidate.kind === 'closed' ? {} : { tuningHz }),
+    ...present({ tuningHz: candidate.kind === 'closed' ? undefined : tuningHz }),
     f3Hz,
     levelDb: Math.min(playedDb, highestDb ?? playedDb),
     coneExcursionM,
@@ -83,10 +85,6 @@ function finished(
 const unheard = (response: ResponsePart) =>
   response.done ? 'The response never rises to half the power of its plateau.' : response.refusal.message
 
-/** What a box may take more as foreseen than it may as laid out, and how far a search goes from the volume foreseen. */
-const SLACK = 1.05
-const NEIGHBOURHOOD = 1.5
-
 /** Boxes near a volume that was found good, no larger than the caller allows. */
 function near(
   { room, radiators }: Pick<DesignProblem<PlacedBox>, 'room' | 'radiators'>,
@@ -94,11 +92,11 @@ function near(
   mostOuterM3: number
 ) {
   const small = (placed: PlacedBox | undefined) =>
-    placed !== undefined && placed.outerM3 <= mostOuterM3 * SLACK ? placed : undefined
+    placed !== undefined && placed.outerM3 <= mostOuterM3 * shelfDefaults.slack.value ? placed : undefined
   const ways = radiators?.map(way => ({ ...way, stands: (netM3: number) => small(way.stands(netM3)) }))
   const near: Room<PlacedBox> = {
-    fromM3: Math.max(room.fromM3, netVolumeM3 / NEIGHBOURHOOD),
-    toM3: Math.min(room.toM3, netVolumeM3 * NEIGHBOURHOOD),
+    fromM3: Math.max(room.fromM3, netVolumeM3 / shelfDefaults.neighbourhood.value),
+    toM3: Math.min(room.toM3, netVolumeM3 * shelfDefaults.neighbourhood.value),
     closed: netM3 => small(room.closed(netM3)),
     ported: (netM3, tuningHz, areaM2) => small(room.ported(netM3, tuningHz, areaM2))
   }
@@ -113,17 +111,13 @@ function designsNear(
   netVolumeM3: number
 ): readonly FoundDesign<PlacedBox>[] {
   const problem = { ...wishProblem(setting, roomM3), kind }
-  const goalNamed = (each: typeof name) => goalFor(goals[each], problem.tables.qts)
+  const goalNamed = (each: typeof name) => goalFor(goals[each].value, problem.tables.qts)
   const loudest = () => searchBoxes({ ...problem, goal: goalNamed('loud') })[0]?.held.levelDb
   const goal = goalNamed(name)
   const referenceDb = goal.withinDb === undefined ? undefined : loudest()
   const stands = near(problem, netVolumeM3, limits.outerVolumeM3 ?? Infinity)
   return searchBoxes({ ...problem, ...stands, goal, ...present({ referenceDb }) })
 }
-
-/** Designs laid out for one system, and ports tried for one design, before it is given up; there are others. */
-const MOST_DESIGNS = 6
-const MOST_PORTS = 4
 
 /** `outerRatio`: what was laid out over what was foreseen. */
 type Made = Weighed<BuiltDesign> & { readonly outerRatio?: number }
@@ -133,7 +127,7 @@ function made(electrics: Electrics, question: Question, design: FoundDesign<Plac
   let last: Made = { rejection: hindered('enclosure', 'No enclosure of this volume and tuning can be sized.') }
   let ports = 0
   for (const { enclosure, attempt } of wishedAttempts(electrics.setting, question.goal, () => [design], roomM3)) {
-    if (ports++ >= MOST_PORTS) break
+    if (ports++ >= shelfDefaults.mostPorts.value) break
     if (attempt.complaint !== undefined) {
       if (ports === 1) last = { rejection: hindered('space', inEnglish(attempt.complaint)) }
       continue
@@ -163,9 +157,9 @@ export function builtDesign(
   const mostM3 = question.limits.outerVolumeM3 ?? Infinity
   const passed: FoundDesign<PlacedBox>[] = []
   // the first box is looked at as it is foreseen, the others as what was laid out before them corrects it
-  let [ratio, isTooLarge] = [1 / SLACK, false]
+  let [ratio, isTooLarge]: [number, boolean] = [1 / shelfDefaults.slack.value, false]
   let rejection = hindered('enclosure', 'No box near the one foreseen stands in the space.')
-  while (passed.length < MOST_DESIGNS) {
+  while (passed.length < shelfDefaults.mostDesigns.value) {
     const next = designs.find(
       design =>
         design.place.outerM3 * ratio <= mostM3 &&

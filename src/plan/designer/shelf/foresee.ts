@@ -1,7 +1,8 @@
 /** Every system of one driver in closed form: what it would be, or the first limit it breaks. */
-import type { SearchRequest } from '../../../contract/systems/design-search.ts'
-import type { ForeseenFigures, RejectedDesign } from '../../../contract/systems/design-system.ts'
+import type { DesignLimits, SearchRequest } from '../../../contract/systems/design-search.ts'
+import type { ForeseenFigures, LimitReading, RejectedDesign } from '../../../contract/systems/design-system.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
+import { REFERENCE_PRESSURE_PA } from '../../../domain/constants.ts'
 import { inLitres } from '../../../domain/digits.ts'
 import { present } from '../../../domain/present.ts'
 import { sixDigitsThroughout } from '../../../numeric/six-digits.ts'
@@ -14,9 +15,9 @@ import type { PlacedBox } from '../room/box-room.ts'
 import type { Room } from '../search/design-problem.ts'
 import { type Combination, kindsOf } from '../search-combinations.ts'
 import { type Joined, joinedWith } from '../search-electrics.ts'
-import { broken, type LimitReading, overshoot, readLimits } from '../search-limits.ts'
+import { broken, overshoot, readLimits } from '../search-limits.ts'
 import { hindered, type Rejection, rejectionBy } from '../search-rejection.ts'
-import type { DesignLimits } from '../search-request.ts'
+import { shelfDefaults } from './defaults.ts'
 import { type ForeseenBox, type WiredBoxes, wiredBoxes } from './foreseen-boxes.ts'
 import type { Question } from './question.ts'
 import type { System } from './rank.ts'
@@ -29,17 +30,12 @@ export type Foresight =
   | { readonly standing: Standing; readonly rejected?: undefined }
   | { readonly standing?: undefined; readonly rejected: RejectedDesign }
 
-/** What a box may break a limit by as foreseen, for it to be built and looked at. Ours: sizes are foreseen to 4 %. */
-export const FORESEEN_SLACK = 0.05
-
-const REFERENCE_PA = 2e-5
-
 /** What a system is foreseen to break; money and amperes are known to the digit, what the box decides is not. */
 export function foreseenBreaks(limits: DesignLimits, figures: Partial<ForeseenFigures>): readonly LimitReading[] {
   const exact = (limit: LimitReading['limit']) =>
     limit === 'price' || limit === 'full-sine-current' || limit === 'average-current'
   return broken(readLimits(limits, figures)).filter(
-    reading => exact(reading.limit) || overshoot(reading) > FORESEEN_SLACK
+    reading => exact(reading.limit) || overshoot(reading) > shelfDefaults.foreseenSlack.value
   )
 }
 
@@ -60,7 +56,8 @@ interface Bench {
   readonly wired: Map<string, WiredBoxes>
 }
 
-const plateau2Of = (setting: Setting): number => (plateauAtOneVolt(drivenGroup(setting).wish) / REFERENCE_PA) ** 2
+const plateau2Of = (setting: Setting): number =>
+  (plateauAtOneVolt(drivenGroup(setting).wish) / REFERENCE_PRESSURE_PA) ** 2
 
 function wiredFor(found: Joined, { question, spaces, wired }: Bench): WiredBoxes | undefined {
   const { setting, joined } = found

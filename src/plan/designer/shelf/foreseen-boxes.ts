@@ -3,12 +3,15 @@ import type { DesignGoal, PlannedKind } from '../../../contract/systems/words.ts
 import { present } from '../../../domain/present.ts'
 import { inSteps } from '../room/area-steps.ts'
 import type { PlacedBox } from '../room/box-room.ts'
+import { goals, searchDefaults } from '../search/defaults.ts'
 import type { FoundDesign } from '../search/design-problem.ts'
-import { goalFor, goals } from '../search/goals.ts'
-import { BOUND_SLACK_DB, mostOf } from '../search/most-score.ts'
+import { goalFor } from '../search/goals.ts'
+import { mostOf } from '../search/most-score.ts'
+import { remembered } from '../search/remembered.ts'
 import { grid } from '../search/search-boxes.ts'
 import { designScale } from '../search/weigh-design.ts'
 import { type BoxHearing, type BoxProblem, type Heard, hearing } from './box-hearing.ts'
+import { shelfDefaults } from './defaults.ts'
 
 /** A volume and tuning of the grid, and what it cannot pass. */
 interface Node {
@@ -38,14 +41,14 @@ interface NearestBox extends ForeseenBox {
 /** The best box that keeps every limit, or the one that comes nearest to it; none where no box stands at all. */
 export type WiredBoxes = (kind: PlannedKind, goal: DesignGoal, driveV: number) => NearestBox | undefined
 
-/** Amplifiers that differ by less ask for the same areas. */
-const AREA_STEP = 1.1
-
-/** Bounds are worked out for gains a decibel apart, the next above: amplifiers share them. */
-const nextVoltage = (driveV: number) => 10 ** (Math.ceil(20 * Math.log10(driveV)) / 20)
+/** The next above of the gains for which bounds are worked out. */
+function nextVoltage(driveV: number): number {
+  const stepDb = shelfDefaults.voltageStepDb.value
+  return 10 ** ((stepDb * Math.ceil((20 * Math.log10(driveV)) / stepDb)) / 20)
+}
 
 function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, ear: BoxHearing): readonly Node[] {
-  const goal = goalFor(goals[goalName], problem.tables.qts)
+  const goal = goalFor(goals[goalName].value, problem.tables.qts)
   const most = mostOf({ ...problem, goal, kind })
   return grid({ ...problem, goal, kind })
     .flatMap(spot => {
@@ -73,7 +76,7 @@ function bestOf({ nodes, weigh, driveV, overshoot }: Weighing): NearestBox | und
   let near: { readonly box: ForeseenBox; readonly beyond: number } | undefined
   let passed: { readonly node: Node; readonly beyond: number } | undefined
   for (const node of nodes) {
-    if (found !== undefined && node.most + BOUND_SLACK_DB <= found.design.score) break
+    if (found !== undefined && node.most + searchDefaults.boundSlackDb.value <= found.design.score) break
     const { leastOuterM3: outerVolumeM3, f3Hz } = node
     const atLeast = overshoot({ outerVolumeM3, f3Hz, levelDb: levelAt(node, driveV) })
     if (atLeast > 0) {
@@ -100,7 +103,7 @@ function bestOf({ nodes, weigh, driveV, overshoot }: Weighing): NearestBox | und
  */
 export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: number, overshoot: Overshoot): WiredBoxes {
   const ear = hearing(problem, plateau2, levelHz)
-  const room = inSteps(problem.room, AREA_STEP)
+  const room = inSteps(problem.room, shelfDefaults.areaStep.value)
   const { amplifierV: _, ...limits } = problem.limits
   const nodesOf = remembered((kind: PlannedKind, goal: DesignGoal, highestV: number) =>
     nodesFor({ ...problem, highestV }, kind, goal, ear)
@@ -111,7 +114,7 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
     highestV: number,
     overshoot: Overshoot
   ): NearestBox | undefined => {
-    const goal = goalFor(goals[goalName], problem.tables.qts)
+    const goal = goalFor(goals[goalName].value, problem.tables.qts)
     const loudest = () => bestWithin(kind, 'loud', highestV, () => 0)?.design.held.levelDb
     const referenceDb = goal.withinDb === undefined ? undefined : loudest()
     const scale = designScale({ ...problem, room, limits, highestV, goal, kind, ...present({ referenceDb }) })
@@ -124,14 +127,4 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
     return bestOf({ nodes, weigh, driveV: highestV, overshoot })
   }
   return remembered((kind, goal, driveV) => bestWithin(kind, goal, driveV, overshoot))
-}
-
-function remembered<Answer>(ask: (kind: PlannedKind, goal: DesignGoal, volts: number) => Answer): typeof ask {
-  const known = new Map<string, { readonly answer: Answer }>()
-  return (kind, goal, volts) => {
-    const key = `${kind} ${goal} ${volts}`
-    const found = known.get(key) ?? { answer: ask(kind, goal, volts) }
-    known.set(key, found)
-    return found.answer
-  }
 }

@@ -2,6 +2,7 @@
 import type { SearchTurn } from '../../../contract/systems/design-search.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
 import { pointsOf, type ScoredFigures } from '../search-score.ts'
+import { shelfDefaults } from './defaults.ts'
 import type { Question } from './question.ts'
 
 export interface System {
@@ -42,11 +43,9 @@ export const turnOf = (question: Question, figures: ScoredFigures): SearchTurn =
   score: pointsOf(figures, question.weights).total
 })
 
-/** Turns that differ by less are one: figures of parts have crossed the wire. */
-const SAME_TURN = 1e-9
-
 export function comesAfter(turn: SearchTurn, until: SearchTurn): boolean {
-  const apart = (one: number, other: number) => Math.abs(one - other) > SAME_TURN * (1 + Math.abs(other))
+  const apart = (one: number, other: number) =>
+    Math.abs(one - other) > shelfDefaults.sameRank.value * (1 + Math.abs(other))
   if (apart(turn.deciding, until.deciding)) return turn.deciding > until.deciding
   return apart(turn.score, until.score) && turn.score < until.score
 }

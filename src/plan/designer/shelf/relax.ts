@@ -7,12 +7,10 @@ import { combinationsOf } from '../search-combinations.ts'
 import { broken, givenWay, readLimits } from '../search-limits.ts'
 import type { SearchDriver } from '../search-request.ts'
 import { builtSystem } from './build-system.ts'
-import { FORESEEN_SLACK, foreseenBreaks, foresight, type Standing, worst } from './foresee.ts'
+import { shelfDefaults } from './defaults.ts'
+import { foreseenBreaks, foresight, type Standing, worst } from './foresee.ts'
 import type { Question } from './question.ts'
 import { byNames, type System, systemOf } from './rank.ts'
-
-/** Systems that are built to find one. */
-export const MOST_RELAXED = 6
 
 interface Near extends Standing {
   /** Beyond the limit it breaks most, as a share. */
@@ -34,13 +32,15 @@ export function nearest(request: SearchRequest, question: Question, drivers: rea
     .flatMap(({ standing }) => (standing === undefined ? [] : [standing]))
     .map(each => sixDigitsThroughout({ ...each, beyond: worst(foreseenBreaks(question.limits, each.figures)) }))
     .toSorted(byNearness)
-    .slice(0, MOST_RELAXED)
+    .slice(0, shelfDefaults.mostRelaxed.value)
 }
 
 /** @returns what must give way for this system, as it was built; none where it cannot be built */
 export function relaxationOf(request: SearchRequest, question: Question, near: Standing): SearchRelaxation | undefined {
   const { outerVolumeM3: mostM3 = Infinity } = question.limits
-  const limits = { outerVolumeM3: Math.max(mostM3, near.figures.outerVolumeM3 * (1 + FORESEEN_SLACK)) }
+  const limits = {
+    outerVolumeM3: Math.max(mostM3, near.figures.outerVolumeM3 * (1 + shelfDefaults.foreseenSlack.value))
+  }
   const { found } = builtSystem(request, { ...question, limits }, near)
   if (found === undefined) return undefined
   const gives = broken(readLimits(question.limits, found.figures))

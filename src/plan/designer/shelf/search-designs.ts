@@ -10,6 +10,7 @@ import type { Outcome } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
 import { say } from '../../../domain/say.ts'
 import { sixDigitsThroughout } from '../../../numeric/six-digits.ts'
+import { rankDefaults } from '../defaults.ts'
 import { scoreBasis } from '../score-basis.ts'
 import { requireSearchable } from '../search-combinations.ts'
 import { fingerprintOf } from './fingerprint.ts'
@@ -120,9 +121,6 @@ function requireWhole({ request, parts }: MergeRequest): void {
   if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
 }
 
-/** Faults that are told; whoever changed a part has changed more than anybody reads. */
-const MOST_FAULTS = 20
-
 /** Names and sentences that nobody has: the part was changed on the way. */
 function requireNamed({ request, parts }: MergeRequest): void {
   const drivers = new Set(request.drivers.map(({ name }) => name))
@@ -144,7 +142,7 @@ function requireNamed({ request, parts }: MergeRequest): void {
       return caution < 0 ? [] : [{ field: `${field}.cautions[${caution}]`, detail: say('refused.no-such-caution') }]
     })
   )
-  const [first, ...others] = [...unsaid, ...unknown].slice(0, MOST_FAULTS)
+  const [first, ...others] = [...unsaid, ...unknown].slice(0, rankDefaults.mostFaults.value)
   if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
 }
 

@@ -1,13 +1,9 @@
 /** Of many systems those that no other equals in every figure. */
 import type { UnbeatenSystem } from '../../../contract/systems/design-system.ts'
 import { MOST_UNBEATEN } from '../../../contract/systems/words.ts'
+import { drawn } from '../search-score.ts'
+import { shelfDefaults } from './defaults.ts'
 import { byNames } from './rank.ts'
-
-/**
- * What is noticed of each figure: a decibel, a sixth of an octave, a fifth of the room and of the amperes; money to the last
- * coin. Steps stand on absolute values, so that joined parts have the steps of the whole. Ours.
- */
-const STEP = { levelDb: 1, reach: 1 / 6, room: 1 / 4, current: 1 / 4 } as const
 
 interface Counted {
   readonly entry: UnbeatenSystem
@@ -18,10 +14,10 @@ interface Counted {
 function counted(entry: UnbeatenSystem): Counted {
   const { levelDb, f3Hz, outerVolumeM3, fullSineA, price = 0 } = entry.figures
   const steps = [
-    -Math.floor(levelDb / STEP.levelDb),
-    Math.ceil(Math.log2(f3Hz) / STEP.reach),
-    Math.ceil(Math.log2(outerVolumeM3) / STEP.room),
-    Math.ceil(Math.log2(Math.max(fullSineA, 1e-3)) / STEP.current),
+    -Math.floor(levelDb / shelfDefaults.levelStepDb.value),
+    Math.ceil(Math.log2(f3Hz) / shelfDefaults.reachStepOctaves.value),
+    Math.ceil(Math.log2(outerVolumeM3) / shelfDefaults.roomStepOctaves.value),
+    Math.ceil(Math.log2(drawn(fullSineA)) / shelfDefaults.currentStepOctaves.value),
     price
   ]
   return { entry, steps }

@@ -1,8 +1,8 @@
 /** The converter of a plan in its circuit: both of its sides, its lead to the block, its ground. */
 import type { CircuitConverter } from '../../../contract/supply/supply-circuit.ts'
+import type { PowerRun } from '../../../contract/systems/plan-circuit.ts'
 import { present } from '../../../domain/present.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
-import type { PowerRun } from '../plan-run.ts'
 import type { PowerRuns } from '../plan-supply.ts'
 import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'
 

@@ -1,12 +1,13 @@
 /** Cables, fuses and the body between the points of a plan's circuit. */
 
 import type { CircuitCable, CircuitFuse, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
-import type { PlanCircuit } from '../../../contract/systems/plan-circuit.ts'
+import type { PlanCircuit, PowerRun } from '../../../contract/systems/plan-circuit.ts'
 import { supplyDefaults } from '../../../domain/circuit/source/defaults.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
-import type { BranchRun, PowerRun } from '../plan-run.ts'
+import type { BranchRun } from '../plan-run.ts'
+import { graphDefaults } from './defaults.ts'
 
 const amplifier = (index: number) => `amplifier ${index + 1}`
 
@@ -55,9 +56,6 @@ export const together = (all: readonly Partial<Pieces>[]): Pieces =>
 
 type Laid = Pick<CircuitCable, 'designation'> & Omit<Partial<CircuitCable>, 'id' | 'from' | 'to' | 'lengthM'>
 
-/** The shortest cable a circuit knows [m]. */
-const SHORTEST_M = 0.01
-
 export const cable = (
   id: string,
   [from, to]: readonly [string, string],
@@ -65,7 +63,7 @@ export const cable = (
   laid: Laid
 ): CircuitCable => ({
   ...{ id, from, to },
-  lengthM: Math.max(SHORTEST_M, lengthM),
+  lengthM: Math.max(graphDefaults.shortestM.value, lengthM),
   ...laid
 })
 
@@ -87,7 +85,7 @@ function fusedWay(
 ): Partial<Pieces> {
   if (fuse === undefined) return { cables: [cable(name, [from, to], positiveLengthM, laid)] }
   const { lengthM, sheathed } = tail
-  const tailed = lengthM >= SHORTEST_M
+  const tailed = lengthM >= graphDefaults.shortestM.value
   const [start, behind] = [tailed ? `${name} before its fuse` : from, `${name} behind its fuse`]
   const end = endFuse === undefined ? to : `${name} before its end fuse`
   return {
@@ -147,13 +145,17 @@ function branchPieces({ inTheBoot }: SupplyBrief, branch: BranchRun, index: numb
 export const minusOf = ({ supply }: SupplyBrief): string =>
   supply.batterySensor === true ? points.sensor : points.batteryMinus
 
-/** A shunt in the clamp. Common practice, no source: 0.1 mΩ. */
-const SENSOR_OHM = 0.0001
-
 function sensorPieces({ supply }: SupplyBrief): Partial<Pieces> {
   if (supply.batterySensor !== true) return {}
   return {
-    links: [{ id: 'battery sensor', from: points.sensor, to: points.batteryMinus, resistanceOhm: SENSOR_OHM }]
+    links: [
+      {
+        id: 'battery sensor',
+        from: points.sensor,
+        to: points.batteryMinus,
+        resistanceOhm: graphDefaults.sensorOhm.value
+      }
+    ]
   }
 }
 

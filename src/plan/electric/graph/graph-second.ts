@@ -1,13 +1,13 @@
 /** The second battery in the circuit of a plan: its fuse, lead and ground, and the relay or charger before it. */
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
+import type { PowerRun } from '../../../contract/systems/plan-circuit.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
-import { type PowerRun, RELAY_PIECE_M, relayPieceSize } from '../plan-run.ts'
+import { wiringDefaults } from '../defaults.ts'
+import { relayPieceSize } from '../plan-run.ts'
 import type { PowerRuns } from '../plan-supply.ts'
-import { CHARGER_OVER_NOMINAL, chargerInputA } from '../second-battery.ts'
+import { chargerInputA } from '../second-battery.ts'
+import { graphDefaults } from './defaults.ts'
 import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'
-
-/** A closed contact with its two lugs [Ω]. Common practice, no source. */
-const RELAY_OHM = 0.0004
 
 const backOf = ({ returnBy }: PowerRun) => (returnBy === 'body' ? points.ground : points.returns)
 
@@ -34,9 +34,9 @@ function leadPieces({ inTheBoot }: SupplyBrief, lead: PowerRun): Partial<Pieces>
 /** A closed contact, and the short cable from it to the block. */
 function relayPieces({ inTheBoot }: SupplyBrief, trunk: PowerRun, lead: PowerRun): Partial<Pieces> {
   const [out, laid] = ['isolating relay out', { designation: relayPieceSize(trunk, lead), ...inTheBoot }]
-  const relay = { id: 'isolating relay', from: points.relay, to: out, resistanceOhm: RELAY_OHM }
+  const relay = { id: 'isolating relay', from: points.relay, to: out, resistanceOhm: graphDefaults.relayOhm.value }
   return {
-    cables: [cable('relay piece', [out, points.block], RELAY_PIECE_M, laid)],
+    cables: [cable('relay piece', [out, points.block], wiringDefaults.relayPieceM.value, laid)],
     links: [{ ...relay, opensWithoutEngine: true }]
   }
 }
@@ -77,7 +77,7 @@ export function secondSources({ supply, second }: SupplyBrief, { link, secondLea
     inMinus: points.chargerMinus,
     outPlus: points.chargerOut,
     outMinus: points.chargerMinus,
-    setV: supply.systemVoltageV * CHARGER_OVER_NOMINAL,
+    setV: supply.systemVoltageV * wiringDefaults.chargerOverNominal.value,
     ratedA: link.ratedA,
     // what its way from the first battery is sized for
     highestInputA: chargerInputA(link.ratedA),

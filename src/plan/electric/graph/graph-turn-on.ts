@@ -1,10 +1,12 @@
 /** The thin wires in the circuit of a plan: what switches the amplifiers on, and what closes a relay or wakes a charger while the engine runs. */
+
+import type { TurnOn } from '../../../contract/signals/signal-result.ts'
 import type { CircuitFuse, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
-import type { TurnOn } from '../../../domain/signal/turn-on.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
+import { wiringDefaults } from '../defaults.ts'
 import type { PowerRuns } from '../plan-supply.ts'
-import { RELAY_WIRE_M, turnOnOf, turnOnRelayOf } from '../turn-on-way.ts'
-import { LINK_FUSE_A, TURN_ON_SIZE } from '../wiring-practice.ts'
+import { turnOnOf, turnOnRelayOf } from '../turn-on-way.ts'
+import { graphDefaults } from './defaults.ts'
 import { cable, type Pieces, points, together } from './graph-pieces.ts'
 
 type Accessories = NonNullable<CircuitRequest['accessories']>
@@ -12,13 +14,6 @@ export interface ThinWires {
   readonly pieces: Pieces
   readonly accessories: Accessories
 }
-
-/** What a switched output loses in the source: a volt at 0.2 A [Ω]. Common practice, no source. */
-const OUTPUT_OHM = 5
-/** A contact of a small relay, or a feed of the vehicle with its own fuse [Ω]. Common practice, no source. */
-const CONTACT_OHM = 0.05
-/** The coil of an isolating relay, and what a charger takes to sense the engine [A]. Common practice, no source. */
-const linkA = { relay: 1, charger: 0.02, joined: 0 } as const
 
 /** Thin wires lie in the cabin, and are copper whatever the power cable is. */
 const thin = (designation: string) => ({ designation, conductor: 'copper', spaces: ['cabin'] }) as const
@@ -34,14 +29,18 @@ const coilPlus = 'coil of the turn-on relay'
 function switchedWire({ supply }: SupplyBrief, { method, limitA }: TurnOn, to: string, tapFuseA: number | undefined) {
   const [from, begin] = [points.batteryPlus, 'switched output']
   const feed = { id: begin, from, to: begin, assumed: true }
-  const laid = thin(TURN_ON_SIZE)
+  const laid = thin(wiringDefaults.turnOnSize.value)
   if (method !== 'accessory-relay' || tapFuseA === undefined) {
-    const output = { ...feed, resistanceOhm: OUTPUT_OHM, ...(limitA === undefined ? {} : { limitA }) }
+    const output = {
+      ...feed,
+      resistanceOhm: graphDefaults.outputOhm.value,
+      ...(limitA === undefined ? {} : { limitA })
+    }
     return { links: [output], cables: [cable('turn-on wire', [begin, to], supply.positiveLengthM, laid)] }
   }
   const behind = 'turn-on wire behind its fuse'
   return {
-    links: [{ ...feed, id: 'accessory circuit', resistanceOhm: CONTACT_OHM }],
+    links: [{ ...feed, id: 'accessory circuit', resistanceOhm: graphDefaults.contactOhm.value }],
     fuses: [bladeFuse('fuse of the turn-on wire', begin, behind, tapFuseA)],
     cables: [cable('turn-on wire', [behind, to], supply.positiveLengthM, laid)]
   }
@@ -54,10 +53,12 @@ function relayContact(designation: string, fuseA: number, feed: string): Partial
   return {
     fuses: [bladeFuse('turn-on fuse', feed, behind, fuseA)],
     cables: [
-      cable('turn-on feed', [behind, contact], RELAY_WIRE_M, laid),
-      cable('turn-on lead', [switched, terminal], RELAY_WIRE_M, laid)
+      cable('turn-on feed', [behind, contact], wiringDefaults.relayWireM.value, laid),
+      cable('turn-on lead', [switched, terminal], wiringDefaults.relayWireM.value, laid)
     ],
-    links: [{ id: 'turn-on relay', from: contact, to: switched, resistanceOhm: CONTACT_OHM, assumed: true }]
+    links: [
+      { id: 'turn-on relay', from: contact, to: switched, resistanceOhm: graphDefaults.contactOhm.value, assumed: true }
+    ]
   }
 }
 
@@ -81,15 +82,22 @@ function turnOnWires(brief: SupplyBrief): readonly ThinWires[] {
 function linkWires({ supply }: SupplyBrief, { link }: PowerRuns, minus: string): readonly ThinWires[] {
   if (link === undefined || link.kind === 'joined') return []
   const [live, behind, coil] = ['feed with the engine', 'link wire behind its fuse', 'coil of the link']
-  const feed = { id: 'feed with the engine', from: points.batteryPlus, to: live, resistanceOhm: CONTACT_OHM }
+  const feed = {
+    id: 'feed with the engine',
+    from: points.batteryPlus,
+    to: live,
+    resistanceOhm: graphDefaults.contactOhm.value
+  }
   const pieces = together([
     {
       links: [{ ...feed, assumed: true, opensWithoutEngine: true }],
-      fuses: [bladeFuse('fuse of the link wire', live, behind, LINK_FUSE_A)],
-      cables: [cable('link wire', [behind, coil], supply.positiveLengthM, thin(TURN_ON_SIZE))]
+      fuses: [bladeFuse('fuse of the link wire', live, behind, wiringDefaults.linkFuseA.value)],
+      cables: [cable('link wire', [behind, coil], supply.positiveLengthM, thin(wiringDefaults.turnOnSize.value))]
     }
   ])
-  return [{ pieces, accessories: [{ id: 'link coil', plus: coil, minus, currentA: linkA[link.kind] }] }]
+  return [
+    { pieces, accessories: [{ id: 'link coil', plus: coil, minus, currentA: graphDefaults.linkA.value[link.kind] }] }
+  ]
 }
 
 /** @param minus  where the vehicle's own returns meet */

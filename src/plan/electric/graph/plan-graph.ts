@@ -7,8 +7,8 @@ import { computeCircuit } from '../../../domain/circuit/points/compute-circuit.t
 import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
+import { planDefaults } from '../../request/defaults.ts'
 import { type Part, runPart, waitingFor } from '../../request/part.ts'
-import { RUNNING_OVER_NOMINAL, usual } from '../../request/plan-usual.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { capacitorOf } from '../accessories.ts'
 import { withPartNames } from '../part-words.ts'
@@ -24,12 +24,14 @@ export type CircuitPart = Part<CircuitRequest, Circuit>
 
 const starterPoles = { id: 'battery', plus: points.batteryPlus, minus: points.batteryMinus }
 
+const runningV = (systemVoltageV: number) => planDefaults.runningOverNominal.value * systemVoltageV
+
 /** The plan's own charging system; where none is described it is stiff and gives whatever is asked. */
 function chargingOf(brief: SupplyBrief, charging: SupplyCurrent['charging'], minus: string) {
   const { systemVoltageV } = brief.supply
-  const { stiffA, stiffOhm } = usual
+  const { stiffA, stiffOhm } = planDefaults
   const poles = { id: 'charging', plus: points.batteryPlus, minus }
-  const setV = systemVoltageV * RUNNING_OVER_NOMINAL
+  const setV = runningV(systemVoltageV)
   if (charging === undefined)
     return { ...poles, setV, idleA: stiffA.value, drivingA: stiffA.value, slopeOhm: stiffOhm.value }
   const limits = { idleA: charging.idleAvailableA, drivingA: charging.cruiseAvailableA }
@@ -93,15 +95,15 @@ function graphRequest(
 /** What stands in the request of the part as a figure and was said by nobody. */
 function graphAssumed(brief: SupplyBrief, { charging }: SupplyCurrent): readonly Assumption[] {
   const { systemVoltageV, battery } = brief.supply
-  const { stiffA } = usual
+  const { stiffA } = planDefaults
   const { parkedLoadA: parked } = loadDefaults
   return [
     {
       field: 'supply.source',
-      value: systemVoltageV * RUNNING_OVER_NOMINAL,
-      why: 'volts at the battery while the engine runs: 13.8 for each 12'
+      value: runningV(systemVoltageV),
+      why: planDefaults.runningOverNominal.why
     },
-    ...(charging === undefined ? [{ field: 'supply.charging', ...stiffA }] : []),
+    ...(charging === undefined ? [{ field: 'supply.charging', value: stiffA.value, why: stiffA.why }] : []),
     ...(battery === undefined ? [{ field: 'supply.battery.parkedLoadA', value: parked.value, why: parked.why }] : []),
     ...starterAssumed(brief),
     ...endsAssumed(brief)

@@ -2,14 +2,9 @@
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import type { Assumption } from '../../../domain/outcome.ts'
 import { twelves } from '../../../domain/twelves.ts'
-import { usual } from '../../request/plan-usual.ts'
+import { planDefaults } from '../../request/defaults.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { points } from './graph-pieces.ts'
-
-/** Volts that the usual load test of a battery leaves, for each 12 V. From memory. */
-const LOADED_V = 9.6
-/** And its current, of the cold cranking current. From memory. */
-const LOADED_SHARE = 0.5
 
 /** Orange cables turn the engine, where there is one. */
 const turnsByStarter = ({ drive, supply: { charging } }: SupplyBrief): boolean =>
@@ -17,8 +12,9 @@ const turnsByStarter = ({ drive, supply: { charging } }: SupplyBrief): boolean =
 
 /** Half of what the battery is made to give in the cold, in whole amperes; else what a middling engine takes. */
 function usualStarter({ starter: { coldCrankingA } }: SupplyBrief): { readonly value: number; readonly why: string } {
-  if (coldCrankingA === undefined) return usual.starterA
-  return { value: Math.round(LOADED_SHARE * coldCrankingA), why: 'a starter takes half the cold cranking current' }
+  const { starterA, starterOfCranking } = planDefaults
+  if (coldCrankingA === undefined) return { value: starterA.value, why: starterA.why }
+  return { value: Math.round(starterOfCranking.value * coldCrankingA), why: starterOfCranking.why }
 }
 
 /**
@@ -32,7 +28,7 @@ function usualStarter({ starter: { coldCrankingA } }: SupplyBrief): { readonly v
 export function starterOf(brief: SupplyBrief, minus: string): CircuitRequest['starter'] {
   if (!turnsByStarter(brief)) return undefined
   const currentA = brief.supply.starterA ?? usualStarter(brief).value
-  const resistanceOhm = (LOADED_V * twelves(brief.supply.systemVoltageV)) / currentA
+  const resistanceOhm = (planDefaults.starterVPer12V.value * twelves(brief.supply.systemVoltageV)) / currentA
   return { plus: points.batteryPlus, minus, resistanceOhm }
 }
 
@@ -48,10 +44,17 @@ const isGoverned = ({ supply: { batterySensor, charging } }: SupplyBrief): boole
 export function chargingEnds(brief: SupplyBrief): { readonly lowestSetV?: number; readonly highestSetV?: number } {
   if (!isGoverned(brief)) return {}
   const each12 = twelves(brief.supply.systemVoltageV)
-  return { lowestSetV: usual.governedLowestV.value * each12, highestSetV: usual.governedHighestV.value * each12 }
+  return {
+    lowestSetV: planDefaults.governedLowestV.value * each12,
+    highestSetV: planDefaults.governedHighestV.value * each12
+  }
 }
 
 export const endsAssumed = (brief: SupplyBrief): readonly Assumption[] =>
   isGoverned(brief)
-    ? [usual.governedLowestV, usual.governedHighestV].map(end => ({ field: 'supply.charging', ...end }))
+    ? [planDefaults.governedLowestV, planDefaults.governedHighestV].map(({ value, why }) => ({
+        field: 'supply.charging',
+        value,
+        why
+      }))
     : []

@@ -7,6 +7,7 @@ import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import type { RadiatorPlace } from './plan-radiators.ts'
 import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
 
@@ -22,10 +23,6 @@ export interface BoxWish {
   readonly strategy: Strategy | undefined
 }
 
-/** Over a footprint a box of the least height may hold too much: it is drawn in no further than it must. Turns of halving. */
-const MOST_TURNS = 8
-const FARTHEST_IN_M = 0.4
-
 export function planBox(brief: BoxBrief, { netVolumeM3, port, radiators, strategy }: BoxWish): TriedBoxPart {
   const drawnIn = (furtherM: number) => {
     const shell = shellRequest(brief, furtherM, radiators)
@@ -36,9 +33,9 @@ export function planBox(brief: BoxBrief, { netVolumeM3, port, radiators, strateg
   }
   const whole = drawnIn(0)
   if (!isOverFootprint(brief) || !holdsTooMuch(whole)) return whole
-  let [low, high] = [0, FARTHEST_IN_M]
+  let [low, high]: [number, number] = [0, boxPlanDefaults.farthestInM.value]
   let nearest = whole
-  for (let turn = 0; turn < MOST_TURNS; turn++) {
+  for (let turn = 0; turn < boxPlanDefaults.mostTurns.value; turn++) {
     const furtherM = (low + high) / 2
     const box = isLeft(brief, furtherM) ? drawnIn(Math.round(furtherM * 1e3) / 1e3) : undefined
     if (box?.done) nearest = box

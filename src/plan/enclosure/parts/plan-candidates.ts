@@ -1,13 +1,17 @@
 /** Enclosure candidates in the order in which the plan tries them. */
-import type { EnclosureSizing, SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
+import type {
+  EnclosureCandidate,
+  EnclosureSizing,
+  SizingRequest
+} from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { PlanEnclosure } from '../../../contract/systems/plan-enclosure.ts'
 import { type PlannedKind, plannedKinds } from '../../../contract/systems/words.ts'
 import { loadedRadiator } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
 import { sizeEnclosure } from '../../../domain/enclosure/sizing/size-enclosure.ts'
-import type { EnclosureCandidate } from '../../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import { radiatorPlaces } from './plan-radiators.ts'
 import type { Setting } from './setting.ts'
 
@@ -71,6 +75,9 @@ const isPlanned = (candidate: EnclosureCandidate): candidate is PlannedCandidate
  */
 export function inPlanOrder(candidates: readonly EnclosureCandidate[]): readonly PlannedCandidate[] {
   const rank = ({ alignment, suits, preferred, kind }: EnclosureCandidate) =>
-    (alignment === 'as-asked' ? 0 : 8) + (suits ? 0 : 4) + (kind === 'closed' ? 2 : 0) + (preferred ? 0 : 1)
+    (alignment === 'as-asked' ? 0 : boxPlanDefaults.asAskedPoints.value) +
+    (suits ? 0 : boxPlanDefaults.suitedPoints.value) +
+    (kind === 'closed' ? boxPlanDefaults.ventedPoints.value : 0) +
+    (preferred ? 0 : 1)
   return candidates.filter(isPlanned).sort((a, b) => rank(a) - rank(b))
 }

@@ -1,10 +1,13 @@
 /** The data sheet completed for the coil connection that the amplifier asks for. */
 import type { DriverRequest } from '../../../contract/drivers/driver.ts'
-import type { DriverParameters, DriverSheet } from '../../../contract/drivers/driver-parameters.ts'
+import type {
+  DriverParameters,
+  DriverParametersRequest,
+  DriverSheet
+} from '../../../contract/drivers/driver-parameters.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { coilFactors } from '../../../domain/driver/coil-connection.ts'
 import { completeDriverParameters } from '../../../domain/driver/complete-driver-parameters.ts'
-import type { DriverParametersRequest } from '../../../domain/driver/driver-parameters.ts'
 import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { type Part, runPart } from '../../request/part.ts'
@@ -15,7 +18,7 @@ export function planDrivers({ driver, air }: PlanRequest, joined: JoinedDrivers 
   const { ratedOhm: _, ...coils } = driver.coils
   const request = {
     driver: ratedSheet(driver),
-    coils: { ...coils, ...(joined === undefined ? {} : { wanted: joined.connection }) },
+    coils: { ...coils, ...present({ wanted: joined?.connection }) },
     ...present({ air })
   }
   return runPart(request, completeDriverParameters)

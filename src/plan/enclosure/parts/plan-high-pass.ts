@@ -6,10 +6,8 @@ import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts
 import { say } from '../../../domain/say.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { runPart } from '../../request/part.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import type { ResponsePart } from './plan-response.ts'
-
-/** From this share of the resonance on, the filter takes what the box would have played. Ours. */
-const BASS_SHARE = 0.5
 
 const isHighPass = ({ kind }: { readonly kind: string }) => kind === 'high-pass'
 
@@ -36,7 +34,7 @@ export function closedHighPass(response: ResponsePart, { powerW }: Pick<JoinedDr
   const ofXmax = cornerHz === undefined ? undefined : bareExcursionOfXmax(response.request)
   if (cornerHz === undefined || fcHz === undefined || ofXmax === undefined) return []
   const unfilteredPowerW = powerW / ofXmax ** 2
-  const grave = cornerHz > BASS_SHARE * fcHz
+  const grave = cornerHz > boxPlanDefaults.bassShare.value * fcHz
   const cost = grave
     ? say('closed-box-high-pass.takes-bass', { fcHz: toDigits(fcHz, 2) })
     : say('closed-box-high-pass.resonance', { fcHz: toDigits(fcHz, 2) })

@@ -1,31 +1,21 @@
 /** The port of a vented candidate: sized at full drive, kept quiet as far as the space lets it be. */
 import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
-import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
+import type { PortDesign, PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
-import { portSpeeds } from '../../../domain/port/air-speed.ts'
 import { plainEndsM, slotMouth } from '../../../domain/port/flare.ts'
 import { equivalentRadiusM } from '../../../domain/port/port-length.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
-import type { PortDesign } from '../../../domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../../domain/port/sizing/size-port.ts'
 import { present } from '../../../domain/present.ts'
 import { slotOfArea, tubesOfArea } from '../../designer/room/ports-of-area.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
 import { type Part, runPart } from '../../request/part.ts'
 import { onSawStep } from '../../request/plan-imperial.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import { planFilters } from './plan-response.ts'
 import type { Setting } from './setting.ts'
 
 export type PortPart = Part<PortSizingRequest, PortSizing>
-
-/**
- * Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows, less
- * what the finished box may differ from the one asked for.
- */
-const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * portSpeeds.highest] as const
-
-/** With flares the air is heard only from the second. */
-const FLARED_SPEEDS_TRIED = AIR_SPEEDS_TRIED.slice(1)
 
 /** Tubes first, then slots along the floor of half the box's width and of the whole, or a third where that would be flat, and one up a side. */
 const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
@@ -34,9 +24,11 @@ const portsOfAreaTried = ['round', 'floor-slot', 'wall-slot'] as const
 type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[number]
 
 /** One speed where the caller states it. */
+/** One speed where the caller states it; with flares the air is heard only from the second. */
 export const airSpeedsTried = ({ enclosure: { airSpeedMPerS, portFlareM } }: BoxBrief): readonly number[] => {
   if (airSpeedMPerS !== undefined) return [airSpeedMPerS]
-  return portFlareM === undefined ? AIR_SPEEDS_TRIED : FLARED_SPEEDS_TRIED
+  const all = boxPlanDefaults.airSpeedsTriedMPerS.value
+  return portFlareM === undefined ? all : all.slice(1)
 }
 
 export interface PortWish {
@@ -48,8 +40,7 @@ export interface PortWish {
 export function portsTried(brief: BoxBrief): readonly PortWish[] {
   const { enclosure, portShapes } = brief
   const { airSpeedMPerS: given, portAreaM2 } = enclosure
-  const loudest = AIR_SPEEDS_TRIED[AIR_SPEEDS_TRIED.length - 1] as number
-  const usual = portAreaM2 === undefined ? airSpeedsTried(brief) : [loudest]
+  const usual = portAreaM2 === undefined ? airSpeedsTried(brief) : boxPlanDefaults.airSpeedsTriedMPerS.value.slice(-1)
   const forms: readonly PortForm[] = portAreaM2 === undefined ? portFormsTried : portsOfAreaTried
   const speeds = given === undefined ? usual : [given]
   return speeds.flatMap(airSpeedMPerS =>
@@ -67,12 +58,6 @@ interface PortQuestion {
   readonly highPassHz?: number
 }
 
-/** Left free behind an inner mouth, and for the bend of a folded slot; the layout of the box then measures it. Ours. */
-const MOUTH_ROOM_M = 0.1
-
-/** Height that a slot of ordinary area has. Ours. */
-const USUAL_SLOT_M = 0.05
-
 type Wish = Pick<PortSizingRequest, 'port' | 'mouth' | 'endModel' | 'space'>
 
 const isSideways = (form: PortForm) => form === 'side-slot' || form === 'wall-slot'
@@ -89,20 +74,24 @@ const sizeBehind = {
 
 const roomBehindPort = ({ space, portFace }: BoxBrief): number | undefined => space[sizeBehind[portFace]]
 
+/** Room for the length of a port, where the space is known. */
+const within = (straightM: number | undefined, foldedM = 0): Pick<Wish, 'space'> =>
+  straightM === undefined ? {} : { space: { straightM: straightM + foldedM } }
+
 /** A port of the area asked for; whether it finds its length in the box the layout tells. */
 function wishOfArea(brief: BoxBrief, form: PortForm, areaM2: number): Wish {
   const { widthM, heightM, depthM } = brief.space
   if (form === 'round') {
     const tubes = tubesOfArea(areaM2) ?? { count: 1, diameterM: Math.sqrt((4 * areaM2) / Math.PI) }
     const straightM = roomBehindPort(brief)
-    return { port: { kind: 'round', ...tubes }, ...(straightM === undefined ? {} : { space: { straightM } }) }
+    return { port: { kind: 'round', ...tubes }, ...within(straightM) }
   }
   const along = isSideways(form) ? widthM : heightM
   const straightM = depthM === undefined || along === undefined ? undefined : depthM + along - brief.board.thicknessM
   return {
     port: { kind: 'slot', count: 1, ...slotOfArea(areaM2), walls: 'one-shared' },
     endModel: 'by-shape',
-    ...(straightM === undefined ? {} : { space: { straightM } })
+    ...within(straightM)
   }
 }
 
@@ -114,21 +103,21 @@ function wish(brief: BoxBrief, form: PortForm): Wish {
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
   const [widthM, heightM] = [inside(space.widthM), inside(space.heightM)]
   const behindM = inside(form === 'round' ? roomBehindPort(brief) : space.depthM)
-  const straightM = behindM === undefined ? undefined : behindM - board.thicknessM - MOUTH_ROOM_M
+  const straightM = behindM === undefined ? undefined : behindM - board.thicknessM - boxPlanDefaults.mouthRoomM.value
   if (form === 'round' || widthM === undefined || heightM === undefined) {
-    return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
+    return { port: { kind: 'round' }, ...within(straightM) }
   }
   const [clearWidthM, clearHeightM] = [widthM - 2 * board.thicknessM, heightM - 2 * board.thicknessM]
-  const foldedM = (isSideways(form) ? clearWidthM : clearHeightM) - MOUTH_ROOM_M
+  const foldedM = (isSideways(form) ? clearWidthM : clearHeightM) - boxPlanDefaults.mouthRoomM.value
   const shared = (widthM: number) => ({ widthM, walls: 'one-shared' }) as const
   const whole = (widthM: number) => ({ widthM, walls: 'full-width' }) as const
-  const third = clearWidthM > portSizingDefaults.flattestSlot.value * USUAL_SLOT_M
-  const slot = third ? shared(clearWidthM / 3) : whole(clearWidthM)
+  const third = clearWidthM > portSizingDefaults.flattestSlot.value * boxPlanDefaults.usualSlotM.value
+  const slot = third ? shared(clearWidthM * boxPlanDefaults.flatSlotShare.value) : whole(clearWidthM)
   const half = form === 'half-slot' ? shared(clearWidthM / 2) : slot
   return {
     port: { kind: 'slot', count: 1, ...(isSideways(form) ? whole(clearHeightM) : half) },
     endModel: 'by-shape',
-    ...(straightM === undefined ? {} : { space: { straightM: straightM + foldedM } })
+    ...within(straightM, foldedM)
   }
 }
 
@@ -178,7 +167,7 @@ export function sweptPort(
   )
 }
 
-/** A saw or a tube is cut to the millimetre. */
+/** As a saw or a tube is cut. */
 const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
 
 /** A slot is given by its tuning, so that the layout finds the centre line of its bends. */

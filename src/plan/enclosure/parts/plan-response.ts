@@ -1,14 +1,15 @@
 /** What the finished box does at the power the gain is set to, protected as the plan says. */
 import type { PortRequest } from '../../../contract/enclosures/enclosure.ts'
+import type { Response } from '../../../contract/enclosures/response.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
-import { computeResponse, type Response } from '../../../domain/enclosure/answer/compute-response.ts'
+import { computeResponse } from '../../../domain/enclosure/answer/compute-response.ts'
 import { type ConeNeeds, coneNeeds, highestChamberPressurePa } from '../../../domain/enclosure/answer/trial-answers.ts'
 import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
+import { planDefaults } from '../../request/defaults.ts'
 import { type Part, runPart } from '../../request/part.ts'
-import { CROSSOVER_ORDER } from '../../request/plan-crossover.ts'
-import { usual } from '../../request/plan-usual.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import { acousticRadiators, radiatorTravelM, type WeightedRadiators } from './plan-radiators.ts'
 import type { Setting } from './setting.ts'
 
@@ -23,9 +24,6 @@ export interface BuiltEnclosure {
   readonly portLossFactor?: number
   readonly leakQ?: number
 }
-
-/** The frequencies of a bass system, close enough for a smooth chart. */
-const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
 
 function responseRequest(
   { brief, driver, drivers, joined }: Setting,
@@ -63,7 +61,7 @@ function responseRequest(
 export function planResponse(
   setting: Setting,
   built: BuiltEnclosure,
-  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = SHOWN
+  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = boxPlanDefaults.chart.value
 ): ResponsePart {
   const bare = responseRequest(setting, built, frequenciesHz)
   return runPart(withProtection(setting.brief, bare, neededCornerHz(bare)), computeResponse)
@@ -89,16 +87,13 @@ export function protectionFor(setting: Setting, built: BuiltEnclosure): number |
 
 /** The highest pressure in such a box over the band of a chart, protected as the plan says; none where there is no response. */
 export function pressureIn(setting: Setting, built: BuiltEnclosure): number | undefined {
-  const bare = responseRequest(setting, built, SHOWN)
+  const bare = responseRequest(setting, built, boxPlanDefaults.chart.value)
   const needs = needsOf(bare)
   if (!needs.done) return undefined
   const { limits: _, ...linear } = withProtection(setting.brief, bare, protectiveCornerHz(needs.outcome.result, bare))
   const pressure = runPart(linear, highestChamberPressurePa)
   return pressure.done ? pressure.outcome.result : undefined
 }
-
-/** Second order is what amplifiers have built in. */
-const PROTECTIVE_ORDER = 2
 
 /**
  * Rounded up to what a dial can be set to, so that the cone stays within its excursion; the one in the way already, if any. An air
@@ -111,16 +106,22 @@ export function protectiveCornerHz(
   const set = filters?.find(filter => filter.kind === 'high-pass')
   if (set !== undefined && 'cornerHz' in set) return set.cornerHz
   const isHeld = enclosure.kind === 'closed' && (limits?.atDrive.coneExcursionOfXmax ?? 1) <= 1
-  const found = isHeld ? undefined : limits?.protection?.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
+  const order = boxPlanDefaults.protectiveOrder.value
+  const found = isHeld ? undefined : limits?.protection?.highPass.find(each => each.order === order)
   const cornerHz = Math.max(found?.cornerHz ?? 0, radiatorHz)
-  return cornerHz === 0 ? undefined : Math.max(usual.lowestCornerHz.value, Math.ceil(cornerHz))
+  return cornerHz === 0 ? undefined : Math.max(planDefaults.lowestCornerHz.value, Math.ceil(cornerHz))
 }
 
 const lowPass = ({ crossoverHz }: BoxBrief) =>
-  ({ kind: 'low-pass', family: 'butterworth', order: CROSSOVER_ORDER, cornerHz: crossoverHz }) as const
+  ({
+    kind: 'low-pass',
+    family: 'butterworth',
+    order: planDefaults.crossoverOrder.value,
+    cornerHz: crossoverHz
+  }) as const
 
 const protectiveHighPass = (cornerHz: number) =>
-  ({ kind: 'high-pass', family: 'butterworth', order: PROTECTIVE_ORDER, cornerHz }) as const
+  ({ kind: 'high-pass', family: 'butterworth', order: boxPlanDefaults.protectiveOrder.value, cornerHz }) as const
 
 /** What the plan sets before the amplifier; port and response are computed with the same. */
 export const planFilters = (brief: BoxBrief, highPassHz?: number) => [

@@ -3,15 +3,13 @@ import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../../contract/boxes/panel.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
+import type { WorkWay } from '../../../contract/systems/words.ts'
 import { inMm } from '../../../domain/digits.ts'
-import { boards } from '../../../domain/material/boards.ts'
+import { usualSheets } from '../../../domain/material/usual-sheets.ts'
 import { present } from '../../../domain/present.ts'
 import { nestPanels } from '../../../domain/sheet/nest-panels.ts'
+import { type Accuracy, accuracyOf } from '../../request/defaults.ts'
 import { type Part, runPart } from '../../request/part.ts'
-import { accuracyOf } from '../../request/plan-workshop.ts'
-
-/** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
-const USUAL_SHEET_MM = [2440, 1220] as const
 
 export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
 
@@ -27,27 +25,21 @@ const sheetPanel = ({ name, quantity, lengthM, widthM, thicknessM, material, gra
 
 type Cut = Pick<PlanRequest, 'board' | 'workshop'>
 
+/** What a way of working cuts away between two parts; that of a cut plan where it has none of its own. */
+function kerfOf(way: WorkWay | undefined): number | undefined {
+  const accuracy: Accuracy | undefined = way && accuracyOf[way].value
+  return accuracy?.kerfM
+}
+
 /** One kind of sheet for each board the panels are of: the caller's size, else the usual one of that board. */
 export function sheetRequest({ board, workshop }: Cut, panels: BoxLayout['panels']): SheetPlanRequest {
   const { way } = workshop ?? {}
-  const { kerfM = way && accuracyOf[way].kerfM, ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> =
-    board.sheet ?? {}
-  const kinds = new Map(panels.map(panel => [`${panel.material} ${panel.thicknessM}`, panel]))
+  const { kerfM = kerfOf(way), ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> = board.sheet ?? {}
+  const named = ({ material, thicknessM }: Pick<Panel, 'material' | 'thicknessM'>) =>
+    `${inMm(thicknessM, 1)} ${material}`
   return {
     panels: panels.map(sheetPanel),
-    sheets: [...kinds.values()].map(({ material, thicknessM }) => {
-      const { grained, sheetsMm } = boards[material]
-      const [lengthMm, widthMm] = sheetsMm[0] ?? USUAL_SHEET_MM
-      return {
-        name: `${inMm(thicknessM, 1)} ${material}`,
-        material,
-        thicknessM,
-        grain: grained ? ('length' as const) : ('none' as const),
-        lengthM: lengthMm / 1000,
-        widthM: widthMm / 1000,
-        ...given
-      }
-    }),
+    sheets: usualSheets(panels, named).map(sheet => ({ ...sheet, ...given })),
     ...present({ kerfM })
   }
 }

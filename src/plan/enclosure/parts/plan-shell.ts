@@ -6,16 +6,15 @@ import { present } from '../../../domain/present.ts'
 import { signedArea } from '../../../numeric/geometry/polygon.ts'
 import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
-import { LINING } from '../../request/plan-finish.ts'
+import { planDefaults } from '../../request/defaults.ts'
+import { boxPlanDefaults } from './defaults.ts'
 import { boxRadiators, type RadiatorPlace } from './plan-radiators.ts'
-
-/** A stave of a round box: twelve fill 95 % of their circle, with mitres of 15° that every saw is set to. Ours. */
-const STAVES = 12
 
 /** Corners of a box of staves in a circle, one stave to the front. */
 function staves(radiusM: number): Footprint {
-  const step = (2 * Math.PI) / STAVES
-  return Array.from({ length: STAVES }, (_, i) => {
+  const count = boxPlanDefaults.staves.value
+  const step = (2 * Math.PI) / count
+  return Array.from({ length: count }, (_, i) => {
     const angle = (i - 0.5) * step - Math.PI / 2
     return { xM: radiusM * (1 + Math.cos(angle)), yM: radiusM * (1 + Math.sin(angle)) }
   })
@@ -29,6 +28,12 @@ function longestEdge(footprint: Footprint): number {
   })
   return lengths.indexOf(Math.max(...lengths)) + 1
 }
+
+const lining = (): NonNullable<NonNullable<BoxRequest['fittings']>['lining']> => ({
+  thicknessM: planDefaults.liningM.value,
+  densityKgPerM3: planDefaults.liningKgPerM3.value,
+  fibre: planDefaults.liningFibre.value
+})
 
 /** Drawn in by play and covering, and further; none where that leaves nothing. */
 function drawnIn(footprint: Footprint, byM: number): Footprint | undefined {
@@ -102,7 +107,7 @@ export function shellRequest(brief: BoxBrief, furtherM = 0, radiators?: Radiator
     thicknessM,
     ...present({ air, sawStepM, frontLayers, recessM, board: Object.keys(board).length === 0 ? undefined : board }),
     drivers: [brief.drivers, ...(radiators === undefined ? [] : boxRadiators(brief, radiators))],
-    fittings: { terminal, ...(brief.lined ? { lining: LINING } : {}) }
+    fittings: { terminal, ...(brief.lined ? { lining: lining() } : {}) }
   }
 }
 

@@ -18,7 +18,7 @@ export const regionSentences = {
     'The three ranges belong together: any driver within all of them gives away at most {toleranceDb} dB against the best, as the search of a plan weighs boxes. More travel and more power do no harm.',
   'region.built': 'What was built for it',
   'region.built-text':
-    'A box was laid out for the best driver, which comes first, and for those at the corners of the ranges; levels in dB {heard}, every limit kept.',
+    'A box was laid out for the best driver, which comes first, and for those at the corners of the ranges; the last columns are levels in dB {heard} at so many Hz, every limit kept.',
   'region.driver': 'fs / Qts / Vas',
   'region.box': 'box',
   'region.closed': '{netVolumeL} L, closed',

@@ -21,7 +21,7 @@ export const germanRegion = translation<typeof regionSentences>()({
     'Die drei Bereiche gehören zusammen: Ein Lautsprecher, der in allen liegt, gibt gegenüber dem besten höchstens {toleranceDb} dB her, so wie die Suche eines Plans Gehäuse wägt. Mehr Auslenkung und mehr Belastbarkeit schaden nicht.',
   'region.built': 'Was dafür gebaut wurde',
   'region.built-text':
-    'Für den besten Lautsprecher, der zuerst kommt, und für die an den Ecken der Bereiche wurde ein Gehäuse ausgelegt; Pegel in dB {heard}, alle Grenzen eingehalten.',
+    'Für den besten Lautsprecher, der zuerst kommt, und für die an den Ecken der Bereiche wurde ein Gehäuse ausgelegt; die letzten Spalten sind Pegel in dB {heard} bei so vielen Hz, alle Grenzen eingehalten.',
   'region.driver': 'fs / Qts / Vas',
   'region.box': 'Gehäuse',
   'region.closed': '{netVolumeL} L, geschlossen',
