@@ -20,10 +20,10 @@ export const joins: readonly Fault[] = [
   ['ends of one cable of two', 'plan/bill/bill-power', 'pins: (1 + back) * runs', 'pins: 1 + back', bill],
   ['a wall passed once by two cables', 'plan/bill/bill-power', 'grommetCount * runs', 'grommetCount', bill],
   ['ends of a branch', 'plan/bill/bill-branches', 'pins: body ? 3 : 4', 'pins: body ? 4 : 3', bill],
-  ['no fuse in reserve', 'plan/bill/bill-power', 'sparePercent: 100', 'sparePercent: 0', bill],
+  ['no fuse in reserve', 'plan/bill/defaults', 'fuseSparePercent: { value: 100', 'fuseSparePercent: { value: 0', bill],
   ['lugs of a fuse holder', 'plan/bill/bill-power', 'fuse === undefined ? 1 : 3', 'fuse === undefined ? 1 : 2', bill],
   ['one end of a signal pair', 'plan/bill/bill-wiring', 'const ends = 2 * count', 'const ends = count', bill],
-  ['one screw a cup', 'plan/bill/bill-wiring', 'need: 4 * cupCount', 'need: cupCount', bill],
+  ['one screw a cup', 'plan/bill/defaults', 'screwsACup: { value: 4', 'screwsACup: { value: 1', bill],
   ['wire of one output of two', 'plan/bill/bill-wiring', 'speaker.lengthM * speaker.count', 'speaker.lengthM', bill],
   ['inside wire of one driver of two', 'plan/bill/bill-wiring', 'wire.count * wire.lengthM', 'wire.lengthM', bill],
   ['one screw a joint', 'plan/bill/bill-box', 'sum + screwCount, 0)', 'sum + 1, 0)', bill],
@@ -61,7 +61,7 @@ export const joins: readonly Fault[] = [
     'SWITCHED_ON_V',
     readings
   ],
-  ['a ground that is none', 'plan/readings/silent-readings', 'highest: 0.3 }', 'highest: 3 }', readings],
+  ['a ground that is none', 'plan/readings/defaults', 'value: 0.3,', 'value: 3,', readings],
   [
     'a charger that takes',
     'plan/readings/silent-readings',

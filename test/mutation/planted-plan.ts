@@ -75,7 +75,7 @@ export const planFaults: readonly Fault[] = [
     '...present({ kerfM: undefined })',
     joins
   ],
-  ['sheets of another market', 'plan/enclosure/parts/plan-sheets', '\n        ...given\n', '\n', joins],
+  ['sheets of another market', 'plan/enclosure/parts/plan-sheets', '({ ...sheet, ...given })', '({ ...sheet })', joins],
   [
     'fuse for one run of two',
     'plan/electric/plan-trunk',

@@ -217,7 +217,13 @@ function driveV(
     const detail = say('refused.give-voltagev-or-powerw-with-loadohm')
     throw new DesignError('conflicting-input', { field: 'source.voltageV', detail })
   }
-  if (source?.powerW === undefined && powerW === undefined) {
+  if (source !== undefined && source.powerW === undefined) {
+    throw new DesignError('missing-input', {
+      field: 'source.voltageV',
+      detail: say('refused.give-the-voltage-or-the-power')
+    })
+  }
+  if (source === undefined && powerW === undefined) {
     const detail = say('refused.full-drive-is-not-told-give')
     throw new DesignError('missing-input', { field: 'source.powerW', detail })
   }

@@ -4,13 +4,20 @@
  */
 import type { ValidateFunction } from 'ajv'
 import type { Ajv2020 } from 'ajv/dist/2020.js'
+import { namedComponents } from '../../../contract/field/component.ts'
 import { requestValidator } from './request-validator.ts'
 import { schemaName } from './schema-key.ts'
 
 let validator: Ajv2020 | undefined
+let known = 0
 
 export function schemaCheck(schema: object): ValidateFunction {
-  validator ??= requestValidator()
+  const components = namedComponents()
+  // Modules loaded since have brought components that the validator of before cannot refer to.
+  if (validator === undefined || components.length > known) {
+    validator = requestValidator({}, components)
+    known = components.length
+  }
   const name = schemaName(schema)
   return (name === undefined ? undefined : validator.getSchema(name)) ?? validator.compile(schema)
 }
