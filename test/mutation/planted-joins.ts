@@ -116,7 +116,7 @@ export const joins: readonly Fault[] = [
   ],
   [
     'shorter parts of a search lost',
-    'plan/designer/shelf/join-parts',
+    'plan/designer/systems/join-parts',
     "sumOf(parts, 'weighed')\n",
     'parts[0]?.weighed ?? 0\n',
     /^test\/plan\/designer\/(join|search)/

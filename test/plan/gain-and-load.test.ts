@@ -94,7 +94,7 @@ describe('a gain', () => {
     amplifierPowerW: 968,
     supplyPowerW: 968,
     powerW: 800,
-    bornePowerW: 800,
+    usablePowerW: 800,
     seriesOhm: 0.05
   }
 

@@ -230,7 +230,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'search-weights',
     'defaults'
   ],
-  'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if', 'defaults'],
+  'plan/designer/variations': ['limits-cost', 'spot', 'spot-solver', 'what-if', 'defaults'],
   'plan/designer/evaluate': [
     'box-response',
     'crossing',
@@ -252,7 +252,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'weigh-design',
     'defaults'
   ],
-  'plan/designer/shelf': ['found-so-far', 'search-designs'],
+  'plan/designer/systems': ['found-so-far', 'search-designs'],
   'plan/electric': [
     'accessories',
     'part-words',

@@ -75,10 +75,10 @@ function wishCaution({ goal: asked }: PlanEnclosure, goal: DesignGoal | undefine
 
 /** A gain wanted for more than the parts bear is set for what they bear. */
 export function gainAbove({ gainPowerW }: PlanSignal, joined: JoinedDrivers | undefined): readonly Caution[] {
-  if (gainPowerW === undefined || joined === undefined || gainPowerW <= joined.bornePowerW) return []
-  const { bornePowerW } = joined
-  const message = say('not-as-asked.gain', { askedW: toDigits(gainPowerW), setW: toDigits(bornePowerW) })
-  return [caution('not-as-asked', message, { figures: { askedPowerW: gainPowerW, setPowerW: bornePowerW } })]
+  if (gainPowerW === undefined || joined === undefined || gainPowerW <= joined.usablePowerW) return []
+  const { usablePowerW } = joined
+  const message = say('not-as-asked.gain', { askedW: toDigits(gainPowerW), setW: toDigits(usablePowerW) })
+  return [caution('not-as-asked', message, { figures: { askedPowerW: gainPowerW, setPowerW: usablePowerW } })]
 }
 
 /** @returns a caution for each figure or kind that was asked for and is not built */

@@ -92,10 +92,10 @@ function verdictOf(parts: PlanParts, outcomes: Outcomes): Pick<PlanSummary, 'ver
 }
 
 /** Why the gain is set for less than it could be. */
-function gainLine({ signal }: PlanRequest, { gainPowerW, powerW, bornePowerW }: JoinedDrivers): readonly Said[] {
+function gainLine({ signal }: PlanRequest, { gainPowerW, powerW, usablePowerW }: JoinedDrivers): readonly Said[] {
   if (gainPowerW === undefined) return []
   const why = signal.gainPowerW === undefined ? say('answer.for-more-the-box-would-need') : say('answer.as-asked')
-  return [say('answer.gain-set-for-w-of-the', { power: whole(powerW), bornePower: whole(bornePowerW), why })]
+  return [say('answer.gain-set-for-w-of-the', { power: whole(powerW), bornePower: whole(usablePowerW), why })]
 }
 
 function loadLine(request: PlanRequest, joined: JoinedDrivers | undefined): readonly Said[] {

@@ -6,7 +6,7 @@ import type { PlanHeadroom } from '../../contract/systems/plan-margins.ts'
 import type { DriveWay } from '../../contract/systems/words.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
-import { aroundDefaults } from '../designer/around/defaults.ts'
+import { variationDefaults } from '../designer/variations/defaults.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
 
 const reaches: Readonly<Record<LimitName, Said>> = {
@@ -51,10 +51,10 @@ const told: Readonly<Record<DriveWay, (way: Way) => Said | ''>> = {
     })
 }
 
-export function headroomText(limits: PlanHeadroom['limits'], ways: PlanHeadroom['ways'], bornePowerW: number): Said {
+export function headroomText(limits: PlanHeadroom['limits'], ways: PlanHeadroom['ways'], usablePowerW: number): Said {
   const [first] = limits
-  if (first === undefined || first.powerW >= aroundDefaults.allPower.value * bornePowerW) {
-    return say('answer.all-that-amplifier-and-drivers-bear', { bornePower: watts(bornePowerW) })
+  if (first === undefined || first.powerW >= variationDefaults.allPower.value * usablePowerW) {
+    return say('answer.all-that-amplifier-and-drivers-bear', { bornePower: watts(usablePowerW) })
   }
   const reached = say('answer.without-a-high-pass-at-at', {
     reaches: reaches[first.limit],

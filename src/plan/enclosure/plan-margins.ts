@@ -9,12 +9,12 @@ import { limitDefaults } from '../../domain/enclosure/limits/defaults.ts'
 import { present } from '../../domain/present.ts'
 import { worded } from '../../domain/say.ts'
 import { mean } from '../../numeric/mean.ts'
-import { type CostedWay, costedWays, reachedLimits } from '../designer/around/limits-cost.ts'
-import type { Spot, SpotDrive } from '../designer/around/spot.ts'
-import { type EarLimits, type SpotEar, spotEar } from '../designer/around/spot-ear.ts'
-import { heardChanges } from '../designer/around/what-if.ts'
 import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
+import { type CostedWay, costedWays, reachedLimits } from '../designer/variations/limits-cost.ts'
+import type { Spot, SpotDrive } from '../designer/variations/spot.ts'
+import { type SpotLimits, type SpotSolver, spotSolver } from '../designer/variations/spot-solver.ts'
+import { changedFigures } from '../designer/variations/what-if.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { planDefaults } from '../request/defaults.ts'
@@ -54,7 +54,7 @@ function spotOf({ radiators }: BoxBrief, { request }: Done<ResponsePart>): Spot 
 }
 
 /** What holds the levels of the response back. */
-function shownLimits({ request }: Done<ResponsePart>, limits: DriveLimits): EarLimits {
+function shownLimits({ request }: Done<ResponsePart>, limits: DriveLimits): SpotLimits {
   const { ratedV, duty } = limits
   const { airSpeedMPerS = limitDefaults.airSpeedMPerS.value } = request.limits ?? {}
   const sineV = ratedV === undefined ? undefined : ratedV * Math.sqrt(duty)
@@ -62,10 +62,10 @@ function shownLimits({ request }: Done<ResponsePart>, limits: DriveLimits): EarL
   return { drive, airSpeedMPerS, travels: true }
 }
 
-function earOf(brief: BoxBrief, wish: DriverWish, limits: DriveLimits, response: Done<ResponsePart>): SpotEar {
+function solverOf(brief: BoxBrief, wish: DriverWish, limits: DriveLimits, response: Done<ResponsePart>): SpotSolver {
   const { cabin, airSpeedMPerS, crossoverHz } = brief
   const { soundSpeedMPerS } = wish.air
-  return spotEar({
+  return spotSolver({
     wish,
     limits,
     airSpeedMPerS,
@@ -96,8 +96,8 @@ const moved = (planned: number | undefined, from: number | undefined, to: number
 
 const powerAt = ({ loadOhm, outputs }: JoinedDrivers, voltageV: number) => (outputs * voltageV ** 2) / loadOhm
 
-function whatIfOf(ear: SpotEar, spot: Spot, drive: SpotDrive, { figures, joined, response }: Told): PlanWhatIf {
-  const rows = heardChanges(ear, spot, drive)
+function whatIfOf(solver: SpotSolver, spot: Spot, drive: SpotDrive, { figures, joined, response }: Told): PlanWhatIf {
+  const rows = changedFigures(solver, spot, drive)
   const [planned] = rows
   if (planned === undefined) return []
   const { coneExcursionOfXmax } = response.outcome.result.limits?.atDrive ?? {}
@@ -138,11 +138,11 @@ export function planMargins(setting: Setting, told: Told): Margins | undefined {
   if (spot === undefined) return undefined
   const { wish, limits: held, leastM3 } = drivenGroup(setting)
   const { springShare: _, ...limits } = held
-  const ear = earOf(brief, wish, limits, response)
+  const solver = solverOf(brief, wish, limits, response)
   const highPassHz = protectiveCornerHz(response.outcome.result, response.request)
   const drive = { voltageV: joined.targetVoltageV, ...present({ highPassHz }) }
-  const borneV = joined.targetVoltageV * Math.sqrt(joined.bornePowerW / joined.powerW)
-  const problem = { ear, spot, drive, borneV, airSpeedMPerS: brief.airSpeedMPerS, leastM3 }
+  const usableV = joined.targetVoltageV * Math.sqrt(joined.usablePowerW / joined.powerW)
+  const problem = { solver, spot, drive, usableV, airSpeedMPerS: brief.airSpeedMPerS, leastM3 }
   const costed = costedWays(problem)
   const ways = costed.map(each => wayOf(each, costed[0] as CostedWay, told))
   const limitsReached = reachedLimits(problem).map(({ limit, voltageV, atHz }) => ({
@@ -152,10 +152,10 @@ export function planMargins(setting: Setting, told: Told): Margins | undefined {
   }))
   return {
     headroom: {
-      ...worded({ text: headroomText(limitsReached, ways, joined.bornePowerW) }),
+      ...worded({ text: headroomText(limitsReached, ways, joined.usablePowerW) }),
       limits: limitsReached,
       ways
     },
-    whatIf: whatIfOf(ear, spot, drive, told)
+    whatIf: whatIfOf(solver, spot, drive, told)
   }
 }

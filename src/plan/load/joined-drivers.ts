@@ -21,7 +21,7 @@ export interface JoinedDrivers {
   /** Of each output, where the gain is set for less than amplifier and drivers bear. */
   readonly gainPowerW?: number
   /** RMS of all outputs together that amplifier and drivers bear. */
-  readonly bornePowerW: number
+  readonly usablePowerW: number
   /** Of the loudspeaker cable. */
   readonly seriesOhm: number
 }

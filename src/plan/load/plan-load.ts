@@ -106,7 +106,7 @@ export function planLoad(request: ResolvedPlan): PlannedLoad {
         amplifierPowerW: (best.outputPowerW ?? gain.powerW) * best.outputs,
         supplyPowerW: (best.ratedPowerW ?? best.outputPowerW ?? gain.powerW) * best.outputs,
         powerW: gain.powerW * best.outputs,
-        bornePowerW: gain.powerW * best.outputs,
+        usablePowerW: gain.powerW * best.outputs,
         seriesOhm: wiring.done ? (wiring.outcome.result.cable?.sourceSeriesOhm ?? 0) : 0
       },
       request.signal.gainPowerW

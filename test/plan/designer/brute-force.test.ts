@@ -4,7 +4,7 @@ import { standardAir } from '../../../src/domain/air/air.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { cabinGain } from '../../../src/domain/cabin/cabin-gain.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
-import { boxCurves, hearBox, portLimit2 } from '../../../src/plan/designer/evaluate/box-response.ts'
+import { boxCurves, portLimit2, solveBox } from '../../../src/plan/designer/evaluate/box-response.ts'
 import { designGridHz } from '../../../src/plan/designer/evaluate/design-grid.ts'
 import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
 import { programme } from '../../../src/plan/designer/evaluate/held-level.ts'
@@ -106,7 +106,7 @@ describe('the search of the designer', () => {
       const tables = tablesOf(problem, frequenciesHz)
       const curves = boxCurves(frequenciesHz.length)
       const tuned = 'tuningHz' in best ? { tuningHz: best.tuningHz, leakQ: 7 } : {}
-      hearBox(tables, { netVolumeM3: best.netL / 1000, ...tuned }, limitsOf(problem), curves)
+      solveBox(tables, { netVolumeM3: best.netL / 1000, ...tuned }, limitsOf(problem), curves)
       const areaM2 = 'areaCm2' in best ? best.areaCm2 / 1e4 : Infinity
       const gainDb = gainOf(problem, frequenciesHz)
       for (const [k, expected] of best.maximumSeatLevelDb.entries()) {

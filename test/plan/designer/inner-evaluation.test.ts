@@ -4,11 +4,11 @@ import { airOf } from '../../../src/domain/air/air.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
-import { type BoxCurves, boxCurves, hearBox, portLimit2 } from '../../../src/plan/designer/evaluate/box-response.ts'
+import { type BoxCurves, boxCurves, portLimit2, solveBox } from '../../../src/plan/designer/evaluate/box-response.ts'
 import { designGridHz } from '../../../src/plan/designer/evaluate/design-grid.ts'
 import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
 import { boxDelays, worstDelayS } from '../../../src/plan/designer/evaluate/listening.ts'
-import { hearLoaded } from '../../../src/plan/designer/evaluate/loaded-response.ts'
+import { solveLoaded } from '../../../src/plan/designer/evaluate/loaded-response.ts'
 import { radiatorLoad } from '../../../src/plan/designer/evaluate/radiator-load.ts'
 import { type Draw, draws, randomDriver } from '../../support/random-systems.ts'
 
@@ -86,7 +86,7 @@ function evaluated(made: ReturnType<typeof randomCase>, tuningHz: number | undef
   const { netVolumeM3, leakQ, limits, port } = made
   const { tables, bounds, curves } = grouped(made)
   const design = tuningHz === undefined ? { netVolumeM3 } : { netVolumeM3, tuningHz, leakQ }
-  hearBox(tables, design, bounds, curves)
+  solveBox(tables, design, bounds, curves)
   return Array.from(frequenciesHz, (_, k) => {
     const air2 = (port.areaM2 * limits.airSpeedMPerS) ** 2 * portLimit2(curves.port2[k] as number)
     const voltage2 = Math.min(curves.other2[k] as number, tuningHz === undefined ? Infinity : air2)
@@ -141,7 +141,7 @@ describe('the inner evaluation of the designer', () => {
       }
       const tuningHz = solvedBox.scalars.tuningHz as number
       const box = { netVolumeM3, tuningHz, leakQ, unit, count: radiators.count, isFlat: false }
-      hearLoaded(tables, radiatorLoad(tables.air, box, {}), bounds, curves)
+      solveLoaded(tables, radiatorLoad(tables.air, box, {}), bounds, curves)
       expectSolved(solvedBox.curves, curves, governed)
     }
     expect([...governed].toSorted()).toEqual([...everyLimit, 'passive-radiator-excursion'].toSorted())
@@ -156,8 +156,8 @@ describe('the inner evaluation of the designer', () => {
     const { netVolumeM3 } = made
     const still = { areaM2: 1e-7, massKg: 1, complianceMPerN: 1, rmsKgPerS: 0, travelM: 1e9, mostAddedKg: 0 }
     const box = { netVolumeM3, tuningHz: 1e-3, unit: still, count: 1, isFlat: false }
-    hearBox(tables, { netVolumeM3 }, held, curves)
-    hearLoaded(tables, radiatorLoad(tables.air, box, held), held, other)
+    solveBox(tables, { netVolumeM3 }, held, curves)
+    solveLoaded(tables, radiatorLoad(tables.air, box, held), held, other)
     for (const [k, each] of curves.other2.entries()) {
       expect(other.other2[k] as number).toBeCloseTo(each, 6)
       expect((other.level2[k] as number) / (curves.level2[k] as number)).toBeCloseTo(1, 6)
@@ -171,7 +171,7 @@ describe('the inner evaluation of the designer', () => {
       const air = airOf(undefined, assumptions())
       const tables = driverTables({ ...made, driver: driverOf(made.driver, air), air }, frequenciesHz)
       const curves = boxCurves(frequenciesHz.length)
-      hearBox(tables, { netVolumeM3: made.netVolumeM3 }, { duty: 1 }, curves)
+      solveBox(tables, { netVolumeM3: made.netVolumeM3 }, { duty: 1 }, curves)
       const delays = solved(made).curves.groupDelayS ?? []
       const pairs = delays.flatMap((delay, k) => {
         const [low, high] = [frequenciesHz[k] as number, frequenciesHz[k + 1] ?? Infinity]

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { SearchRequest } from '../../../src/contract/systems/design-search.ts'
 import { estateSearch } from '../../../src/http/operations/systems/design-search-examples.ts'
 import { toSi } from '../../../src/http/wire/request/to-si.ts'
-import { mergeDesigns, searchDesigns } from '../../../src/plan/designer/shelf/search-designs.ts'
+import { mergeDesigns, searchDesigns } from '../../../src/plan/designer/systems/search-designs.ts'
 
 const request = toSi({
   ...estateSearch,

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { standardAir } from '../../../src/domain/air/air.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
-import { boxCurves, hearBox } from '../../../src/plan/designer/evaluate/box-response.ts'
+import { boxCurves, solveBox } from '../../../src/plan/designer/evaluate/box-response.ts'
 import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
 
 const FS_HZ = 30
@@ -25,7 +25,7 @@ const curves = boxCurves(frequenciesHz.length)
 /** Lowest frequency from which the level never strays from the plateau by more; none where it peaks. */
 function flatFromHz(tables: ReturnType<typeof tablesFor>, alpha: number, tuning: number | undefined, withinDb: number) {
   const tuned = tuning === undefined ? {} : { tuningHz: tuning * FS_HZ }
-  hearBox(tables, { netVolumeM3: VAS_M3 / alpha, ...tuned }, { duty: 1 }, curves)
+  solveBox(tables, { netVolumeM3: VAS_M3 / alpha, ...tuned }, { duty: 1 }, curves)
   const last = frequenciesHz.length - 1
   const plateau2 = curves.level2[last] as number
   let lowest = Infinity

@@ -2,7 +2,7 @@
 import { MergeBody } from '../../../contract/systems/design-part.ts'
 import { SearchResultBody } from '../../../contract/systems/design-result.ts'
 import { SearchBody } from '../../../contract/systems/design-search.ts'
-import { mergeDesigns as compute } from '../../../plan/designer/shelf/search-designs.ts'
+import { mergeDesigns as compute } from '../../../plan/designer/systems/search-designs.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { searchDesigns } from './design-search.ts'
 import { hatchbackSearch } from './design-search-examples.ts'

@@ -4,7 +4,7 @@ import type { PartBody } from '../../../contract/systems/design-part.ts'
 import type { SearchBody } from '../../../contract/systems/design-search.ts'
 import { MOST_SHARDS } from '../../../contract/systems/words.ts'
 import { kindsOf } from '../../../plan/designer/search-combinations.ts'
-import { lastTurnShown } from '../../../plan/designer/shelf/found-so-far.ts'
+import { lastTurnShown } from '../../../plan/designer/systems/found-so-far.ts'
 import { toSi } from '../../wire/request/to-si.ts'
 import { searchDesigns } from './design-search.ts'
 

@@ -25,7 +25,7 @@ interface BoxDesign {
   readonly leakQ?: number
 }
 
-/** Filled by {@link hearBox}, again and again: per frequency, squares of magnitudes for one volt. */
+/** Filled by {@link solveBox}, again and again: per frequency, squares of magnitudes for one volt. */
 export interface BoxCurves {
   /** Flow into the air of the box [m³/s], the one that is heard. */
   readonly radiatedRe: Float64Array
@@ -76,7 +76,7 @@ function squares(limits: DriveLimits, { areaM2, groupOhm }: DriverTables, volume
  * @source Small, "Closed-box loudspeaker systems", 1972, and "Vented-box loudspeaker systems", 1973, JAES (from memory), as impedances
  * @check  levels and limits of random systems equal those of the network solver to 1e-9 dB
  */
-export function hearBox(tables: DriverTables, design: BoxDesign, limits: DriveLimits, into: BoxCurves): void {
+export function solveBox(tables: DriverTables, design: BoxDesign, limits: DriveLimits, into: BoxCurves): void {
   const { frequenciesHz, g, m, n, ze, air, seriesOhm } = tables
   const compliance = design.netVolumeM3 / air.stiffnessPa
   const tuning = 2 * Math.PI * (design.tuningHz ?? 0)

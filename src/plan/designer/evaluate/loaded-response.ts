@@ -1,4 +1,4 @@
-/** Any enclosure as what the cones work against: heard and limited like {@link hearBox}, a little slower. */
+/** Any enclosure as what the cones work against: heard and limited like {@link solveBox}, a little slower. */
 import { REFERENCE_PRESSURE_PA } from '../../../domain/constants.ts'
 import { type BoxCurves, type DriveLimits, HIGHEST_V2 } from './box-response.ts'
 import type { DriverTables } from './driver-tables.ts'
@@ -29,7 +29,7 @@ export type LoadAt = (omega: number, at: ConeLoad) => void
  * @source derived: the mechanical and acoustic circuit of a driver on one acoustic impedance
  * @check  a closed box given as the load jωC → as the closed form of the box itself
  */
-export function hearLoaded(tables: DriverTables, load: LoadAt, limits: DriveLimits, into: BoxCurves): void {
+export function solveLoaded(tables: DriverTables, load: LoadAt, limits: DriveLimits, into: BoxCurves): void {
   const { frequenciesHz, g, m, n, ze, air, seriesOhm, areaM2, groupOhm } = tables
   const { coneM = Infinity, heatW = Infinity, amplifierA = Infinity, ratedV = Infinity } = limits
   const current2 = Math.min(heatW / (limits.duty * groupOhm), amplifierA ** 2)

@@ -32,7 +32,7 @@ import { type Block, bestNode, cornersOf, type Field, grownBlock, type Node } fr
 import { regionSizes, trioAt } from './region-nodes.ts'
 import { driverOfTrio, nearestUsual, planOfTrio, type Trio, typicalDriver, type UsualDriver } from './typical-driver.ts'
 
-interface Shelf {
+interface RegionTask {
   readonly request: DriverRegionRequest
   readonly goal: DesignGoal
   readonly size: UsualDriver
@@ -41,7 +41,7 @@ interface Shelf {
   readonly roomM3: number
 }
 
-function settingFor({ request, typical, brief }: Shelf, trio: Trio): Setting {
+function settingFor({ request, typical, brief }: RegionTask, trio: Trio): Setting {
   const { powerW, driverCount } = request
   const loadOhm = typical.ratedOhm / driverCount
   const voltageV = Math.sqrt(powerW * loadOhm)
@@ -52,27 +52,27 @@ function settingFor({ request, typical, brief }: Shelf, trio: Trio): Setting {
     drivers: { count: driverCount, inSeries: 1 },
     joined: {
       ...{ connection: 'one-coil', driversInSeries: 1, loadOhm, outputs: 1, bridged: false, seriesOhm: 0 },
-      ...{ driversPowerW: powerW, amplifierPowerW: powerW, supplyPowerW: powerW, powerW, bornePowerW: powerW },
+      ...{ driversPowerW: powerW, amplifierPowerW: powerW, supplyPowerW: powerW, powerW, usablePowerW: powerW },
       ...{ targetVoltageV: voltageV, amplifierVoltageV: voltageV }
     }
   }
 }
 
 /** A wish for little room is weighed by room and level here; a driver for a tight box is not forgiven what a loose one needs. */
-function worthOf(shelf: Shelf, room: Room<PlacedBox>, trio: Trio): number {
-  const problem = wishProblem(settingFor(shelf, trio), shelf.roomM3, room)
-  const wish: Goal = goals[shelf.goal].value
+function worthOf(task: RegionTask, room: Room<PlacedBox>, trio: Trio): number {
+  const problem = wishProblem(settingFor(task, trio), task.roomM3, room)
+  const wish: Goal = goals[task.goal].value
   const { withinDb: _, ...goal } = wish.closedOnly ? wish : goalFor(wish, problem.tables.qts)
   return driverWorth({ ...problem, goal })
 }
 
 /** The box that a plan would build for such a driver. */
-function built(shelf: Shelf, room: Room<PlacedBox>, trio: Trio): SuitedDriver | undefined {
-  const setting = settingFor(shelf, trio)
-  const designs = wishDesigner(setting, shelf.roomM3, room)
+function built(task: RegionTask, room: Room<PlacedBox>, trio: Trio): SuitedDriver | undefined {
+  const setting = settingFor(task, trio)
+  const designs = wishDesigner(setting, task.roomM3, room)
   const made = firstBuilt(
-    { setting, goal: shelf.goal, designs, roomM3: shelf.roomM3 },
-    shelf.goal,
+    { setting, goal: task.goal, designs, roomM3: task.roomM3 },
+    task.goal,
     regionDefaults.mostAttempts.value
   )
   return made === undefined ? undefined : { ...trio, figures: made.figures }
@@ -100,14 +100,14 @@ function blockAt(field: Field, from: Node): Pick<Found, 'block' | 'toleranceDb'>
 }
 
 /** Grown again without each corner for which nothing could be laid out. */
-function regionOf(shelf: Shelf): Found | undefined {
-  const trio = (node: Node) => trioAt(shelf.size.nominalM, node)
-  const { room } = wishProblem(settingFor(shelf, trio([0, 0, 0])), shelf.roomM3)
+function regionOf(task: RegionTask): Found | undefined {
+  const trio = (node: Node) => trioAt(task.size.nominalM, node)
+  const { room } = wishProblem(settingFor(task, trio([0, 0, 0])), task.roomM3)
   const stepped = inSteps(room, regionDefaults.areaStep.value)
-  const worthAt = remembered((...node: Node) => worthOf(shelf, stepped, trio(node)))
+  const worthAt = remembered((...node: Node) => worthOf(task, stepped, trio(node)))
   const unsuited = new Set<string>()
   const worth = (node: Node) => (unsuited.has(node.join()) ? -Infinity : worthAt(...node))
-  const suitedAt = remembered((...node: Node) => built(shelf, room, trio(node)))
+  const suitedAt = remembered((...node: Node) => built(task, room, trio(node)))
   for (let turn = 0; turn < regionDefaults.mostTurns.value; turn++) {
     const from = bestNode({ sizes: regionSizes, worth })
     if (worth(from) === -Infinity) return undefined
@@ -130,7 +130,7 @@ function sizeFor(request: DriverRegionRequest): UsualDriver | undefined {
   return largest === undefined ? undefined : nearestUsual(largest.nominalM)
 }
 
-function shelfOf(request: DriverRegionRequest, assumed: Assumptions): Shelf | undefined {
+function regionTask(request: DriverRegionRequest, assumed: Assumptions): RegionTask | undefined {
   const goal = assumed.take<DesignGoal>(request.goal, 'goal', planDefaults.goal)
   const size = sizeFor(request)
   if (size === undefined) return undefined
@@ -141,7 +141,7 @@ function shelfOf(request: DriverRegionRequest, assumed: Assumptions): Shelf | un
   return roomM3 === undefined ? undefined : { request, goal, size, typical, brief, roomM3 }
 }
 
-function told({ goal, size, typical }: Shelf, { block, toleranceDb, best, corners }: Found): DriverRegion {
+function told({ goal, size, typical }: RegionTask, { block, toleranceDb, best, corners }: Found): DriverRegion {
   const [low, high] = [trioAt(size.nominalM, block.low), trioAt(size.nominalM, block.high)]
   const litres = (volumeM3: number) => toDigits(volumeM3 * 1e3, 3)
   const text = say('answer.driver-region', {
@@ -168,13 +168,13 @@ function told({ goal, size, typical }: Shelf, { block, toleranceDb, best, corner
  */
 export function regionOfDrivers(request: DriverRegionRequest): Outcome<DriverRegion> {
   const assumed = assumptions()
-  const shelf = shelfOf(request, assumed)
-  const found = shelf === undefined ? undefined : rememberingParts(() => regionOf(shelf))
-  if (shelf === undefined || found === undefined) {
+  const task = regionTask(request, assumed)
+  const found = task === undefined ? undefined : rememberingParts(() => regionOf(task))
+  if (task === undefined || found === undefined) {
     throw new DesignError('no-solution', { field: 'space', detail: say('refused.no-driver-suits') })
   }
   return {
-    result: told(shelf, found),
+    result: told(task, found),
     cautions: [],
     assumed: assumed.list,
     sources: ['small-1972-direct-radiator', 'small-1973-vented-box', 'practice-driver-choice'],

@@ -1,10 +1,10 @@
 /** What a box cannot pass: the bound by which most of the grid is never weighed. */
 import { present } from '../../../domain/present.ts'
-import { boxCurves, hearBox } from '../evaluate/box-response.ts'
+import { boxCurves, solveBox } from '../evaluate/box-response.ts'
 import { closedQ } from '../evaluate/driver-tables.ts'
 import { gainLimit2, heldLevel } from '../evaluate/held-level.ts'
 import { boxDelays, worstDelayS } from '../evaluate/listening.ts'
-import { hearLoaded } from '../evaluate/loaded-response.ts'
+import { solveLoaded } from '../evaluate/loaded-response.ts'
 import { radiatorLoad } from '../evaluate/radiator-load.ts'
 import type { DesignProblem, Place } from './design-problem.ts'
 import { scoreOf } from './weigh-design.ts'
@@ -38,7 +38,7 @@ export function mostOf<Placed extends Place>(
     const bounds = (problem.radiators ?? []).flatMap(({ unit, count, isFlat, stands }) => {
       const place = stands(netVolumeM3)
       if (place === undefined) return []
-      hearLoaded(
+      solveLoaded(
         tables,
         radiatorLoad(tables.air, { netVolumeM3, tuningHz, leakQ, unit, count, isFlat }, limits),
         limits,
@@ -58,7 +58,7 @@ export function mostOf<Placed extends Place>(
     if (problem.kind === 'passive-radiator') return isClosed ? undefined : radiated(netVolumeM3, tuningHz)
     const place = room.closed(netVolumeM3)
     if (place === undefined) return undefined
-    hearBox(tables, isClosed ? { netVolumeM3 } : { netVolumeM3, tuningHz, leakQ }, limits, curves)
+    solveBox(tables, isClosed ? { netVolumeM3 } : { netVolumeM3, tuningHz, leakQ }, limits, curves)
     return bound(place.outerM3)
   }
 }

@@ -2,11 +2,11 @@
 import type { PlannedKind } from '../../../contract/systems/words.ts'
 import { radiatorTuning } from '../../../domain/enclosure/alignment/passive-radiator.ts'
 import { present } from '../../../domain/present.ts'
-import { type BoxCurves, boxCurves, hearBox, portLimit2 } from '../evaluate/box-response.ts'
+import { type BoxCurves, boxCurves, portLimit2, solveBox } from '../evaluate/box-response.ts'
 import { closedQ } from '../evaluate/driver-tables.ts'
 import { gainLimit2, type Held, heldLevel } from '../evaluate/held-level.ts'
 import { boxDelays, unevennessDb, worstDelayS } from '../evaluate/listening.ts'
-import { hearLoaded } from '../evaluate/loaded-response.ts'
+import { solveLoaded } from '../evaluate/loaded-response.ts'
 import { radiatorLoad } from '../evaluate/radiator-load.ts'
 import { type Goal, searchDefaults } from './defaults.ts'
 import type { DesignProblem, FoundDesign, Place } from './design-problem.ts'
@@ -66,14 +66,14 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     if (closedQ(tables, netVolumeM3) > goal.highestQtc) return undefined
     const place = room.closed(netVolumeM3)
     if (place === undefined) return undefined
-    hearBox(tables, { netVolumeM3 }, limits, curves)
+    solveBox(tables, { netVolumeM3 }, limits, curves)
     const sound = listen(Infinity, heard())
     return { kind: 'closed', netVolumeM3, place, ...sound, score: scoreOf(goal, sound, place.outerM3, referenceDb) }
   }
 
   const vented = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
     if (goal.closedOnly) return undefined
-    hearBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
+    solveBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
     const { areaShares, leastAreaM2 } = searchDefaults
     const needed = neededArea(frequenciesHz, curves, problem.airSpeedMPerS)
     const ears = heard()
@@ -100,7 +100,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
       const addedKg = tuned.massKg - unit.massKg
       const place = addedKg < 0 || addedKg > unit.mostAddedKg ? undefined : stands(netVolumeM3)
       if (place === undefined) continue
-      hearLoaded(
+      solveLoaded(
         tables,
         radiatorLoad(tables.air, { netVolumeM3, tuningHz, leakQ, unit, count, isFlat }, limits),
         limits,

@@ -17,7 +17,7 @@ import { type Combination, kindsOf } from '../search-combinations.ts'
 import { type Joined, joinedWith } from '../search-electrics.ts'
 import { broken, overshoot, readLimits } from '../search-limits.ts'
 import { hindered, type Rejection, rejectionBy } from '../search-rejection.ts'
-import { shelfDefaults } from './defaults.ts'
+import { systemDefaults } from './defaults.ts'
 import { type ForeseenBox, type WiredBoxes, wiredBoxes } from './foreseen-boxes.ts'
 import type { Question } from './question.ts'
 import type { System } from './rank.ts'
@@ -35,7 +35,7 @@ export function foreseenBreaks(limits: DesignLimits, figures: Partial<ForeseenFi
   const exact = (limit: LimitReading['limit']) =>
     limit === 'price' || limit === 'full-sine-current' || limit === 'average-current'
   return broken(readLimits(limits, figures)).filter(
-    reading => exact(reading.limit) || overshoot(reading) > shelfDefaults.foreseenSlack.value
+    reading => exact(reading.limit) || overshoot(reading) > systemDefaults.foreseenSlack.value
   )
 }
 

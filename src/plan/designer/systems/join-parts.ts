@@ -9,7 +9,7 @@ import { present } from '../../../domain/present.ts'
 import { overshoot, readLimits } from '../search-limits.ts'
 import { pointsOf } from '../search-score.ts'
 import { combinationNamed } from './build-system.ts'
-import { shelfDefaults } from './defaults.ts'
+import { systemDefaults } from './defaults.ts'
 import { fromPart } from './part-cautions.ts'
 import type { Question } from './question.ts'
 import { byNames, ranked, type System, systemOf } from './rank.ts'
@@ -76,7 +76,7 @@ function relaxation(parts: readonly SearchPart[]): SearchRelaxation | undefined 
   const near = parts
     .flatMap(({ relaxations }) => relaxations)
     .toSorted(byNearness)
-    .slice(0, shelfDefaults.mostRelaxed.value)
+    .slice(0, systemDefaults.mostRelaxed.value)
   const found = near.flatMap(each => (each.found === undefined ? [] : [each.found]))
   const given = ({ gives }: SearchRelaxation) => Math.max(0, ...gives.map(overshoot))
   return found.toSorted((a, b) => given(a) - given(b) || byNames(a, b))[0]

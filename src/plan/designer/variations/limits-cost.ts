@@ -4,17 +4,17 @@ import type { DriveWay } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import { mean } from '../../../numeric/mean.ts'
 import { cornerFor } from '../evaluate/held-level.ts'
-import { aroundDefaults } from './defaults.ts'
+import { variationDefaults } from './defaults.ts'
 import type { Spot, SpotDrive } from './spot.ts'
-import type { EarLimits, SpotEar } from './spot-ear.ts'
+import type { SpotLimits, SpotSolver } from './spot-solver.ts'
 
 interface CostProblem {
-  readonly ear: SpotEar
+  readonly solver: SpotSolver
   readonly spot: Spot
   /** As it is planned. */
   readonly drive: SpotDrive
   /** Gain that amplifier and drivers bear [V]. */
-  readonly borneV: number
+  readonly usableV: number
   readonly airSpeedMPerS: number
   /** No box of these drivers is smaller. */
   readonly leastM3: number
@@ -35,9 +35,13 @@ export interface CostedWay {
 }
 
 /** Each limit alone. */
-function alone({ ear: { limits }, spot, airSpeedMPerS }: CostProblem): readonly (readonly [LimitName, EarLimits])[] {
+function alone({
+  solver: { limits },
+  spot,
+  airSpeedMPerS
+}: CostProblem): readonly (readonly [LimitName, SpotLimits])[] {
   const { duty, coneM, heatW, ratedV, amplifierV } = limits
-  const one = (limit: LimitName, of: Partial<SpotEar['limits']>) =>
+  const one = (limit: LimitName, of: Partial<SpotSolver['limits']>) =>
     Object.values(of).some(value => value !== undefined) ? [[limit, { drive: { duty, ...of } }] as const] : []
   return [
     ...one('cone-excursion', present({ coneM })),
@@ -53,10 +57,10 @@ function alone({ ear: { limits }, spot, airSpeedMPerS }: CostProblem): readonly 
 
 /** @returns the first reached first; what not even four times the power reaches is left out */
 export function reachedLimits(problem: CostProblem): readonly ReachedLimit[] {
-  const { ear, spot, borneV } = problem
+  const { solver, spot, usableV } = problem
   return alone(problem)
-    .map(([limit, of]) => ({ limit, ...ear.reached(spot, of) }))
-    .filter(({ voltageV }) => voltageV <= aroundDefaults.mostVoltage.value * borneV)
+    .map(([limit, of]) => ({ limit, ...solver.reached(spot, of) }))
+    .filter(({ voltageV }) => voltageV <= variationDefaults.mostVoltage.value * usableV)
     .toSorted((a, b) => a.voltageV - b.voltageV)
 }
 
@@ -64,8 +68,9 @@ export function reachedLimits(problem: CostProblem): readonly ReachedLimit[] {
 const HALVINGS = 20
 
 /** The largest closed box whose air holds the cone at all the power, where it is smaller than the planned one. */
-function holdingM3({ ear, spot, borneV, leastM3 }: CostProblem): number | undefined {
-  const holds = (netVolumeM3: number) => ear.reached({ netVolumeM3 }, { drive: ear.limits }).voltageV >= borneV * 0.9999
+function holdingM3({ solver, spot, usableV, leastM3 }: CostProblem): number | undefined {
+  const holds = (netVolumeM3: number) =>
+    solver.reached({ netVolumeM3 }, { drive: solver.limits }).voltageV >= usableV * 0.9999
   if (spot.port !== undefined || spot.radiators !== undefined || holds(spot.netVolumeM3) || !holds(leastM3))
     return undefined
   let [low, high] = [leastM3, spot.netVolumeM3]
@@ -79,23 +84,23 @@ function holdingM3({ ear, spot, borneV, leastM3 }: CostProblem): number | undefi
 
 /** The plan and the other ways, each keeping every limit. */
 export function costedWays(problem: CostProblem): readonly CostedWay[] {
-  const { ear, spot, drive, borneV } = problem
-  const planned = ear.hear(spot, drive).levelDb
+  const { solver, spot, drive, usableV } = problem
+  const planned = solver.figures(spot, drive).levelDb
   const costed = (way: DriveWay, driven: SpotDrive, at: Spot = spot): CostedWay => {
-    const { levelDb } = ear.hear(at, driven)
+    const { levelDb } = solver.figures(at, driven)
     return { way, spot: at, drive: driven, levelDb, againstPlanDb: mean(levelDb) - mean(planned) }
   }
-  const allowed2 = ear.allowed2(spot)
-  const unfilteredV = Math.min(borneV, Math.sqrt(Math.min(...allowed2)))
-  const highPassHz = cornerFor(ear.played, allowed2, borneV ** 2)
+  const allowed2 = solver.allowed2(spot)
+  const unfilteredV = Math.min(usableV, Math.sqrt(Math.min(...allowed2)))
+  const highPassHz = cornerFor(solver.played, allowed2, usableV ** 2)
   const smallerM3 = holdingM3(problem)
   const isFiltered = drive.highPassHz !== undefined
   return [
     costed('as-planned', drive),
     ...(isFiltered ? [costed('less-power', { voltageV: unfilteredV })] : []),
-    ...(drive.voltageV < aroundDefaults.allPower.value * borneV && highPassHz > 0
-      ? [costed('higher-filter', { voltageV: borneV, highPassHz })]
+    ...(drive.voltageV < variationDefaults.allPower.value * usableV && highPassHz > 0
+      ? [costed('higher-filter', { voltageV: usableV, highPassHz })]
       : []),
-    ...(smallerM3 === undefined ? [] : [costed('smaller-box', { voltageV: borneV }, { netVolumeM3: smallerM3 })])
+    ...(smallerM3 === undefined ? [] : [costed('smaller-box', { voltageV: usableV }, { netVolumeM3: smallerM3 })])
   ]
 }

@@ -5,9 +5,9 @@ import type { RadiatorUnit } from '../../../domain/enclosure/alignment/radiator-
 import { radiatorTuning as radiatorTuningHz } from '../../../domain/enclosure/model/formulas.ts'
 import { effectiveLengthM, endLengthM, tuningHz } from '../../../domain/port/port-length.ts'
 import { present } from '../../../domain/present.ts'
-import { type BoxCurves, type DriveLimits, hearBox } from '../evaluate/box-response.ts'
+import { type BoxCurves, type DriveLimits, solveBox } from '../evaluate/box-response.ts'
 import type { DriverTables } from '../evaluate/driver-tables.ts'
-import { hearLoaded } from '../evaluate/loaded-response.ts'
+import { solveLoaded } from '../evaluate/loaded-response.ts'
 import { radiatorLoad } from '../evaluate/radiator-load.ts'
 
 interface SpotPort {
@@ -70,7 +70,7 @@ export function retuned(spot: Spot, wantedHz: number, { soundSpeedMPerS, stiffne
 }
 
 /** What the spot is at one volt, its limits in it; the travel of radiators only where it is asked for. */
-export function hearSpot(
+export function solveSpot(
   tables: DriverTables,
   spot: Spot,
   { drive, travels = false }: { readonly drive: DriveLimits; readonly travels?: boolean },
@@ -80,11 +80,11 @@ export function hearSpot(
   const tuned = present({ tuningHz: spotTuningHz(spot, tables.air) })
   const leak = tuned.tuningHz === undefined ? {} : present({ leakQ })
   if (radiators === undefined || tuned.tuningHz === undefined) {
-    hearBox(tables, { netVolumeM3, ...tuned, ...leak }, drive, into)
+    solveBox(tables, { netVolumeM3, ...tuned, ...leak }, drive, into)
     return
   }
   const { unit, count, isFlat } = radiators
   const set = { isFlat, ...{ netVolumeM3, tuningHz: tuned.tuningHz, count }, ...leak }
   const held = travels ? unit : { ...unit, travelM: Infinity }
-  hearLoaded(tables, radiatorLoad(tables.air, { ...set, unit: held }, drive), drive, into)
+  solveLoaded(tables, radiatorLoad(tables.air, { ...set, unit: held }, drive), drive, into)
 }

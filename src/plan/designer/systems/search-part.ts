@@ -9,7 +9,7 @@ import { sixDigitsThroughout } from '../../../numeric/six-digits.ts'
 import { rememberingParts } from '../../request/part.ts'
 import { combinationsOf, driversOf } from '../search-combinations.ts'
 import { builtSystem } from './build-system.ts'
-import { shelfDefaults } from './defaults.ts'
+import { systemDefaults } from './defaults.ts'
 import { fingerprintOf } from './fingerprint.ts'
 import { type Foresight, foresight, type Standing } from './foresee.ts'
 import { numberedCautions } from './part-cautions.ts'
@@ -19,7 +19,7 @@ import { firstRejected } from './rejected.ts'
 import { nearest, relaxationOf } from './relax.ts'
 import { unbeaten } from './unbeaten.ts'
 
-export const mostBuilt = ({ show }: Question): number => show + shelfDefaults.spareBuilds.value
+export const mostBuilt = ({ show }: Question): number => show + systemDefaults.spareBuilds.value
 
 /** Builds the best in turn until as many stand as are shown, here or in other parts. */
 function tried(

@@ -2,7 +2,7 @@
 import type { SearchTurn } from '../../../contract/systems/design-search.ts'
 import type { PlannedKind } from '../../../contract/systems/words.ts'
 import { pointsOf, type ScoredFigures } from '../search-score.ts'
-import { shelfDefaults } from './defaults.ts'
+import { systemDefaults } from './defaults.ts'
 import type { Question } from './question.ts'
 
 export interface System {
@@ -45,7 +45,7 @@ export const turnOf = (question: Question, figures: ScoredFigures): SearchTurn =
 
 export function comesAfter(turn: SearchTurn, until: SearchTurn): boolean {
   const apart = (one: number, other: number) =>
-    Math.abs(one - other) > shelfDefaults.sameRank.value * (1 + Math.abs(other))
+    Math.abs(one - other) > systemDefaults.sameRank.value * (1 + Math.abs(other))
   if (apart(turn.deciding, until.deciding)) return turn.deciding > until.deciding
   return apart(turn.score, until.score) && turn.score < until.score
 }

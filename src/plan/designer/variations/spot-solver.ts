@@ -6,14 +6,14 @@ import { type BoxCurves, boxCurves, type DriveLimits } from '../evaluate/box-res
 import { risesToHz } from '../evaluate/crossing.ts'
 import { type DriverTables, type DriverWish, driverTables } from '../evaluate/driver-tables.ts'
 import { gainLimit2, highPass2, leastGain, type Programme, programme } from '../evaluate/held-level.ts'
-import { hearSpot, openAreaM2, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
+import { openAreaM2, type Spot, type SpotDrive, solveSpot, spotTuningHz } from './spot.ts'
 
-interface EarProblem {
+interface SpotProblem {
   readonly wish: DriverWish
   readonly limits: DriveLimits
   readonly airSpeedMPerS: number
   /** Those of the response that the levels stand beside: a full sine, and air that nobody hears. */
-  readonly shown: EarLimits
+  readonly shown: SpotLimits
   readonly lowPass: { readonly cornerHz: number; readonly order: number }
   /** Where the programme begins; below it nothing is played. */
   readonly musicFromHz: number
@@ -24,7 +24,7 @@ interface EarProblem {
   readonly comparedHz: readonly number[]
 }
 
-export interface HeardSpot {
+export interface SpotFigures {
   readonly tuningHz?: number
   /** At the compared frequencies, held back where a limit would be passed. */
   readonly levelDb: readonly number[]
@@ -42,10 +42,10 @@ interface Reached {
   readonly atHz: number
 }
 
-export interface SpotEar {
-  readonly hear: (spot: Spot, drive: SpotDrive) => HeardSpot
+export interface SpotSolver {
+  readonly figures: (spot: Spot, drive: SpotDrive) => SpotFigures
   /** Gain at which these limits alone are reached, without a high-pass. */
-  readonly reached: (spot: Spot, limits: EarLimits) => Reached
+  readonly reached: (spot: Spot, limits: SpotLimits) => Reached
   /** Square of the gain each frequency of {@link played} allows. */
   readonly allowed2: (spot: Spot) => Float64Array
   readonly played: Programme
@@ -53,7 +53,7 @@ export interface SpotEar {
   readonly air: Air
 }
 
-export interface EarLimits {
+export interface SpotLimits {
   readonly drive: DriveLimits
   /** Absent: the air of the port does not limit. */
   readonly airSpeedMPerS?: number
@@ -74,14 +74,14 @@ function least(frequenciesHz: Float64Array, gain2: Float64Array, highPassHz: num
   return { voltageV: Math.sqrt(best2), atHz: frequenciesHz[at] as number }
 }
 
-interface Heard {
+interface Solved {
   readonly tables: DriverTables
   readonly played: Programme
 }
 
-export function spotEar(problem: EarProblem): SpotEar {
+export function spotSolver(problem: SpotProblem): SpotSolver {
   const { wish, limits, airSpeedMPerS, shown, lowPass, plateauPa } = problem
-  const on = (frequenciesHz: Float64Array, fromHz: number): Heard => ({
+  const on = (frequenciesHz: Float64Array, fromHz: number): Solved => ({
     tables: driverTables(wish, frequenciesHz),
     played: programme(frequenciesHz, lowPass, { fromHz, slopeOrder: 0 })
   })
@@ -92,16 +92,16 @@ export function spotEar(problem: EarProblem): SpotEar {
   const compared = on(Float64Array.from(problem.comparedHz), 0)
   const seatDb = problem.seatGainDb(compared.tables.frequenciesHz)
 
-  const curvesOf = ({ tables }: Heard, spot: Spot, held: EarLimits): BoxCurves => {
+  const curvesOf = ({ tables }: Solved, spot: Spot, held: SpotLimits): BoxCurves => {
     const curves = boxCurves(tables.frequenciesHz.length)
-    hearSpot(tables, spot, held, curves)
+    solveSpot(tables, spot, held, curves)
     return curves
   }
-  const allowed = (heard: Heard, spot: Spot, limited: EarLimits) => {
+  const allowed = (solved: Solved, spot: Spot, limited: SpotLimits) => {
     const { airSpeedMPerS: speed = Infinity } = limited
-    const gain2 = new Float64Array(heard.played.weight2.length)
+    const gain2 = new Float64Array(solved.played.weight2.length)
     const areaSpeed2 = (speed * (openAreaM2(spot) ?? Infinity)) ** 2
-    gainLimit2(curvesOf(heard, spot, limited), heard.played, areaSpeed2, gain2)
+    gainLimit2(curvesOf(solved, spot, limited), solved.played, areaSpeed2, gain2)
     return gain2
   }
   const all = { drive: limits, airSpeedMPerS, travels: true }
@@ -118,13 +118,13 @@ export function spotEar(problem: EarProblem): SpotEar {
     })
   }
 
-  const hear = (spot: Spot, drive: SpotDrive): HeardSpot => {
+  const figures = (spot: Spot, drive: SpotDrive): SpotFigures => {
     const { highPassHz = 0, voltageV } = drive
     const curves = curvesOf(grid, spot, all)
     const filtered2 = curves.level2.map(
       (level2, k) => level2 * (whole.weight2[k] as number) * highPass2(highPassHz, earGridHz[k] as number)
     )
-    const one = (of: EarLimits) => voltageV / least(earGridHz, allowed(grid, spot, of), highPassHz).voltageV
+    const one = (of: SpotLimits) => voltageV / least(earGridHz, allowed(grid, spot, of), highPassHz).voltageV
     return {
       levelDb: levels(spot, drive),
       heldV: least(earGridHz, allowed(grid, spot, all), highPassHz).voltageV,
@@ -138,7 +138,7 @@ export function spotEar(problem: EarProblem): SpotEar {
   }
 
   return {
-    hear,
+    figures,
     reached: (spot, of) => least(earGridHz, allowed(grid, spot, of), 0),
     allowed2: spot => allowed(grid, spot, all),
     played: grid.played,

@@ -10,8 +10,8 @@ import { mostOf } from '../search/most-score.ts'
 import { remembered } from '../search/remembered.ts'
 import { grid } from '../search/search-boxes.ts'
 import { designScale } from '../search/weigh-design.ts'
-import { type BoxHearing, type BoxProblem, type Heard, hearing } from './box-hearing.ts'
-import { shelfDefaults } from './defaults.ts'
+import { type BoxFigures, type BoxProblem, type BoxSolver, boxSolver } from './box-solver.ts'
+import { systemDefaults } from './defaults.ts'
 
 /** A volume and tuning of the grid, and what it cannot pass. */
 interface Node {
@@ -28,11 +28,11 @@ interface Node {
 
 export interface ForeseenBox {
   readonly design: FoundDesign<PlacedBox>
-  readonly heard: Heard
+  readonly heard: BoxFigures
 }
 
 /** How far a box breaks what the caller allows; 0 or less keeps it. */
-type Overshoot = (figures: Partial<Heard> & { readonly outerVolumeM3?: number }) => number
+type Overshoot = (figures: Partial<BoxFigures> & { readonly outerVolumeM3?: number }) => number
 
 interface NearestBox extends ForeseenBox {
   readonly keeps: boolean
@@ -43,11 +43,11 @@ export type WiredBoxes = (kind: PlannedKind, goal: DesignGoal, driveV: number) =
 
 /** The next above of the gains for which bounds are worked out. */
 function nextVoltage(driveV: number): number {
-  const stepDb = shelfDefaults.voltageStepDb.value
+  const stepDb = systemDefaults.voltageStepDb.value
   return 10 ** ((stepDb * Math.ceil((20 * Math.log10(driveV)) / stepDb)) / 20)
 }
 
-function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, ear: BoxHearing): readonly Node[] {
+function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, solver: BoxSolver): readonly Node[] {
   const goal = goalFor(goals[goalName].value, problem.tables.qts)
   const most = mostOf({ ...problem, goal, kind })
   return grid({ ...problem, goal, kind })
@@ -55,7 +55,7 @@ function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, 
       const netVolumeM3 = Math.exp(spot.volume)
       const tuning = kind === 'closed' ? {} : { tuningHz: Math.exp(spot.tuning) }
       const bound = most(netVolumeM3, tuning.tuningHz)
-      const told = bound === undefined ? undefined : ear.node({ netVolumeM3, ...tuning }, kind)
+      const told = bound === undefined ? undefined : solver.node({ netVolumeM3, ...tuning }, kind)
       return bound === undefined || told === undefined ? [] : [{ netVolumeM3, ...tuning, ...bound, ...told }]
     })
     .toSorted((a, b) => b.most - a.most || a.netVolumeM3 - b.netVolumeM3 || (a.tuningHz ?? 0) - (b.tuningHz ?? 0))
@@ -102,11 +102,11 @@ function bestOf({ nodes, weigh, driveV, overshoot }: Weighing): NearestBox | und
  * @param levelHz  where the level is compared
  */
 export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: number, overshoot: Overshoot): WiredBoxes {
-  const ear = hearing(problem, plateau2, levelHz)
-  const room = inSteps(problem.room, shelfDefaults.areaStep.value)
+  const solver = boxSolver(problem, plateau2, levelHz)
+  const room = inSteps(problem.room, systemDefaults.areaStep.value)
   const { amplifierV: _, ...limits } = problem.limits
   const nodesOf = remembered((kind: PlannedKind, goal: DesignGoal, highestV: number) =>
-    nodesFor({ ...problem, highestV }, kind, goal, ear)
+    nodesFor({ ...problem, highestV }, kind, goal, solver)
   )
   const bestWithin = (
     kind: PlannedKind,
@@ -121,7 +121,7 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
     const weigh = ({ netVolumeM3, tuningHz }: Node, above: number): ForeseenBox | undefined => {
       const tuned = kind === 'passive-radiator' ? scale[kind] : scale.vented
       const design = tuningHz === undefined ? scale.closed(netVolumeM3) : tuned(netVolumeM3, tuningHz)
-      return design && design.score > above ? { design, heard: ear.box(design, limits, highestV) } : undefined
+      return design && design.score > above ? { design, heard: solver.box(design, limits, highestV) } : undefined
     }
     const nodes = nodesOf(kind, goalName, nextVoltage(highestV))
     return bestOf({ nodes, weigh, driveV: highestV, overshoot })

@@ -1,11 +1,11 @@
 /** The planned box with one figure a tenth down or up, all else as it is set. */
 import type { WhatIfChange } from '../../../contract/systems/words.ts'
 import type { Air } from '../../../domain/air/air.ts'
-import { aroundDefaults } from './defaults.ts'
+import { variationDefaults } from './defaults.ts'
 import { retuned, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
-import type { HeardSpot, SpotEar } from './spot-ear.ts'
+import type { SpotFigures, SpotSolver } from './spot-solver.ts'
 
-interface HeardChange extends HeardSpot {
+interface FigureChange extends SpotFigures {
   readonly change: WhatIfChange
   readonly factor: number
   readonly spot: Spot
@@ -37,14 +37,14 @@ function changed(spot: Spot, drive: SpotDrive, factor: number, air: Air): readon
 }
 
 /** @returns the box as it is, then each figure down and up */
-export function heardChanges(ear: SpotEar, spot: Spot, drive: SpotDrive): readonly HeardChange[] {
-  const rows = aroundDefaults.factors.value.flatMap(factor => changed(spot, drive, factor, ear.air))
+export function changedFigures(solver: SpotSolver, spot: Spot, drive: SpotDrive): readonly FigureChange[] {
+  const rows = variationDefaults.factors.value.flatMap(factor => changed(spot, drive, factor, solver.air))
   const order = [...new Set(rows.map(([change]) => change))]
   const sorted = order.flatMap(name => rows.filter(([change]) => change === name))
   return [['none', 1, spot, drive] as const, ...sorted].map(([change, factor, at, driven]) => ({
     change,
     factor,
     spot: at,
-    ...ear.hear(at, driven)
+    ...solver.figures(at, driven)
   }))
 }

@@ -1,7 +1,7 @@
 /** How far a search over drivers and amplifiers goes. */
 import type { DefaultTable } from '../../../domain/default.ts'
 
-export const shelfDefaults = {
+export const systemDefaults = {
   slack: {
     value: 1.05,
     unit: '1',

@@ -1,17 +1,17 @@
 /** A box as a plan sets it up, in closed form: full gain, the high-pass its cone needs, and the figures a search compares. */
 import { isFlatFace, type PlannedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
-import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
+import { type BoxCurves, boxCurves, type DriveLimits, portLimit2, solveBox } from '../evaluate/box-response.ts'
 import { risesToHz } from '../evaluate/crossing.ts'
 import { airLimit2, cornerFor, gainLimit2, highPass2, leastGain, type Programme } from '../evaluate/held-level.ts'
-import { hearLoaded } from '../evaluate/loaded-response.ts'
+import { solveLoaded } from '../evaluate/loaded-response.ts'
 import { radiatorLoad } from '../evaluate/radiator-load.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { DesignProblem, RadiatorWay } from '../search/design-problem.ts'
 
 export type BoxProblem = Omit<DesignProblem<PlacedBox>, 'goal'>
 
-export interface Heard {
+export interface BoxFigures {
   readonly f3Hz: number
   readonly levelDb: number
   /** Largest excursion over what the cone may do; absent where nobody says. */
@@ -27,16 +27,16 @@ interface Box {
   readonly place?: Pick<PlacedBox, 'radiators'>
 }
 
-interface HeardNode {
+interface SolvedNode {
   readonly f3Hz: number
   readonly level2: number
   readonly bears2: number
 }
 
-export interface BoxHearing {
-  readonly node: (box: Box, kind: PlannedKind) => HeardNode | undefined
+export interface BoxSolver {
+  readonly node: (box: Box, kind: PlannedKind) => SolvedNode | undefined
   /** `driveV`: to which the gain is set. */
-  readonly box: (box: Box, limits: DriveLimits, driveV: number) => Heard
+  readonly box: (box: Box, limits: DriveLimits, driveV: number) => BoxFigures
 }
 
 /** Between neighbours of the grid, along logarithms of both. */
@@ -83,7 +83,7 @@ function driven(played: Programme, cone: BoxCurves, drive2: number, limit2: Floa
  * @param plateau2  square of the level of the plateau for one volt
  * @param levelHz  where the level is compared, inside the grid
  */
-export function hearing(problem: BoxProblem, plateau2: number, levelHz: number): BoxHearing {
+export function boxSolver(problem: BoxProblem, plateau2: number, levelHz: number): BoxSolver {
   const { tables, airSpeedMPerS, leakQ } = problem
   const { frequenciesHz } = tables
   const played = { ...problem.programme, weight2: withoutMusic(problem.programme.weight2) }
@@ -101,41 +101,41 @@ export function hearing(problem: BoxProblem, plateau2: number, levelHz: number):
     problem.radiators?.find(({ count, isFlat }) => count === placed.count && isFlat === isFlatFace(placed.face))
 
   /** With radiators as one of the ways to set them in, their travel a limit or not. */
-  const hear = (box: Box, limits: DriveLimits, way?: RadiatorWay<PlacedBox>, travels = true): void => {
+  const solve = (box: Box, limits: DriveLimits, way?: RadiatorWay<PlacedBox>, travels = true): void => {
     const { netVolumeM3, tuningHz } = box
     if (way === undefined || tuningHz === undefined) {
-      hearBox(tables, lossy(box), limits, curves)
+      solveBox(tables, lossy(box), limits, curves)
       return
     }
     const { unit, count, isFlat } = way
     const held = travels ? unit : { ...unit, travelM: Infinity }
     const set = { netVolumeM3, tuningHz, leakQ, count, isFlat, unit: held }
-    hearLoaded(tables, radiatorLoad(tables.air, set, limits), limits, curves)
+    solveLoaded(tables, radiatorLoad(tables.air, set, limits), limits, curves)
   }
 
-  const heardNode = (box: Box, way?: RadiatorWay<PlacedBox>): HeardNode | undefined => {
-    hear(box, parts, way)
+  const solvedNode = (box: Box, way?: RadiatorWay<PlacedBox>): SolvedNode | undefined => {
+    solve(box, parts, way)
     const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2)
     if (f3Hz === undefined) return undefined
     return { f3Hz, level2: atLevel(curves.level2) * weightThere, bears2: atLevel(curves.other2) / weightThere }
   }
 
-  const node: BoxHearing['node'] = (box, kind) => {
-    if (kind !== 'passive-radiator') return heardNode(box)
-    const nodes = (problem.radiators ?? []).flatMap(way => heardNode(box, way) ?? [])
-    const best = (of: (each: HeardNode) => number) => Math.max(...nodes.map(of))
+  const node: BoxSolver['node'] = (box, kind) => {
+    if (kind !== 'passive-radiator') return solvedNode(box)
+    const nodes = (problem.radiators ?? []).flatMap(way => solvedNode(box, way) ?? [])
+    const best = (of: (each: SolvedNode) => number) => Math.max(...nodes.map(of))
     if (nodes.length === 0) return undefined
     return { f3Hz: -best(({ f3Hz }) => -f3Hz), level2: best(each => each.level2), bears2: best(each => each.bears2) }
   }
 
-  const heard: BoxHearing['box'] = (box, limits, driveV) => {
+  const figuresAt: BoxSolver['box'] = (box, limits, driveV) => {
     const way = wayOf(box.place?.radiators)
-    hear(box, coneOnly, way)
+    solve(box, coneOnly, way)
     const { cornerHz } = driven(played, curves, driveV ** 2, limit2)
-    hear(box, coneOnly, way, false)
+    solve(box, coneOnly, way, false)
     const { cone2, flow2 } = driven(played, curves, driveV ** 2, limit2, cornerHz)
     const f3Hz = risesToHz(frequenciesHz, curves.level2, plateau2 / 2) ?? Number.POSITIVE_INFINITY
-    hear(box, limits, way)
+    solve(box, limits, way)
     const { areaM2 } = box
     const port2 = areaM2 === undefined ? Infinity : (areaM2 * airSpeedMPerS) ** 2 * portLimit2(atLevel(curves.port2))
     const played2 = driveV ** 2 * weightThere * highPass2(cornerHz, levelHz)
@@ -148,5 +148,5 @@ export function hearing(problem: BoxProblem, plateau2: number, levelHz: number):
       })
     }
   }
-  return { node, box: heard }
+  return { node, box: figuresAt }
 }

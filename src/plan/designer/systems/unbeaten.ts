@@ -2,7 +2,7 @@
 import type { UnbeatenSystem } from '../../../contract/systems/design-system.ts'
 import { MOST_UNBEATEN } from '../../../contract/systems/words.ts'
 import { drawn } from '../search-score.ts'
-import { shelfDefaults } from './defaults.ts'
+import { systemDefaults } from './defaults.ts'
 import { byNames } from './rank.ts'
 
 interface Counted {
@@ -14,10 +14,10 @@ interface Counted {
 function counted(entry: UnbeatenSystem): Counted {
   const { levelDb, f3Hz, outerVolumeM3, fullSineA, price = 0 } = entry.figures
   const steps = [
-    -Math.floor(levelDb / shelfDefaults.levelStepDb.value),
-    Math.ceil(Math.log2(f3Hz) / shelfDefaults.reachStepOctaves.value),
-    Math.ceil(Math.log2(outerVolumeM3) / shelfDefaults.roomStepOctaves.value),
-    Math.ceil(Math.log2(drawn(fullSineA)) / shelfDefaults.currentStepOctaves.value),
+    -Math.floor(levelDb / systemDefaults.levelStepDb.value),
+    Math.ceil(Math.log2(f3Hz) / systemDefaults.reachStepOctaves.value),
+    Math.ceil(Math.log2(outerVolumeM3) / systemDefaults.roomStepOctaves.value),
+    Math.ceil(Math.log2(drawn(fullSineA)) / systemDefaults.currentStepOctaves.value),
     price
   ]
   return { entry, steps }

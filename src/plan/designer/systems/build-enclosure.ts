@@ -24,7 +24,7 @@ import { searchBoxes } from '../search/search-boxes.ts'
 import type { Electrics, Weighed } from '../search-electrics.ts'
 import { broken, readLimits } from '../search-limits.ts'
 import { hindered, rejectionBy } from '../search-rejection.ts'
-import { shelfDefaults } from './defaults.ts'
+import { systemDefaults } from './defaults.ts'
 import type { Question } from './question.ts'
 
 export interface BuiltDesign {
@@ -92,11 +92,11 @@ function near(
   mostOuterM3: number
 ) {
   const small = (placed: PlacedBox | undefined) =>
-    placed !== undefined && placed.outerM3 <= mostOuterM3 * shelfDefaults.slack.value ? placed : undefined
+    placed !== undefined && placed.outerM3 <= mostOuterM3 * systemDefaults.slack.value ? placed : undefined
   const ways = radiators?.map(way => ({ ...way, stands: (netM3: number) => small(way.stands(netM3)) }))
   const near: Room<PlacedBox> = {
-    fromM3: Math.max(room.fromM3, netVolumeM3 / shelfDefaults.neighbourhood.value),
-    toM3: Math.min(room.toM3, netVolumeM3 * shelfDefaults.neighbourhood.value),
+    fromM3: Math.max(room.fromM3, netVolumeM3 / systemDefaults.neighbourhood.value),
+    toM3: Math.min(room.toM3, netVolumeM3 * systemDefaults.neighbourhood.value),
     closed: netM3 => small(room.closed(netM3)),
     ported: (netM3, tuningHz, areaM2) => small(room.ported(netM3, tuningHz, areaM2))
   }
@@ -127,7 +127,7 @@ function made(electrics: Electrics, question: Question, design: FoundDesign<Plac
   let last: Made = { rejection: hindered('enclosure', 'No enclosure of this volume and tuning can be sized.') }
   let ports = 0
   for (const { enclosure, attempt } of wishedAttempts(electrics.setting, question.goal, () => [design], roomM3)) {
-    if (ports++ >= shelfDefaults.mostPorts.value) break
+    if (ports++ >= systemDefaults.mostPorts.value) break
     if (attempt.complaint !== undefined) {
       if (ports === 1) last = { rejection: hindered('space', inEnglish(attempt.complaint)) }
       continue
@@ -157,9 +157,9 @@ export function builtDesign(
   const mostM3 = question.limits.outerVolumeM3 ?? Infinity
   const passed: FoundDesign<PlacedBox>[] = []
   // the first box is looked at as it is foreseen, the others as what was laid out before them corrects it
-  let [ratio, isTooLarge]: [number, boolean] = [1 / shelfDefaults.slack.value, false]
+  let [ratio, isTooLarge]: [number, boolean] = [1 / systemDefaults.slack.value, false]
   let rejection = hindered('enclosure', 'No box near the one foreseen stands in the space.')
-  while (passed.length < shelfDefaults.mostDesigns.value) {
+  while (passed.length < systemDefaults.mostDesigns.value) {
     const next = designs.find(
       design =>
         design.place.outerM3 * ratio <= mostM3 &&

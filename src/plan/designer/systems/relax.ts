@@ -7,7 +7,7 @@ import { combinationsOf } from '../search-combinations.ts'
 import { broken, givenWay, readLimits } from '../search-limits.ts'
 import type { SearchDriver } from '../search-request.ts'
 import { builtSystem } from './build-system.ts'
-import { shelfDefaults } from './defaults.ts'
+import { systemDefaults } from './defaults.ts'
 import { foreseenBreaks, foresight, type Standing, worst } from './foresee.ts'
 import type { Question } from './question.ts'
 import { byNames, type System, systemOf } from './rank.ts'
@@ -32,14 +32,14 @@ export function nearest(request: SearchRequest, question: Question, drivers: rea
     .flatMap(({ standing }) => (standing === undefined ? [] : [standing]))
     .map(each => sixDigitsThroughout({ ...each, beyond: worst(foreseenBreaks(question.limits, each.figures)) }))
     .toSorted(byNearness)
-    .slice(0, shelfDefaults.mostRelaxed.value)
+    .slice(0, systemDefaults.mostRelaxed.value)
 }
 
 /** @returns what must give way for this system, as it was built; none where it cannot be built */
 export function relaxationOf(request: SearchRequest, question: Question, near: Standing): SearchRelaxation | undefined {
   const { outerVolumeM3: mostM3 = Infinity } = question.limits
   const limits = {
-    outerVolumeM3: Math.max(mostM3, near.figures.outerVolumeM3 * (1 + shelfDefaults.foreseenSlack.value))
+    outerVolumeM3: Math.max(mostM3, near.figures.outerVolumeM3 * (1 + systemDefaults.foreseenSlack.value))
   }
   const { found } = builtSystem(request, { ...question, limits }, near)
   if (found === undefined) return undefined
