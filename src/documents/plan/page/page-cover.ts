@@ -26,7 +26,7 @@ const figures = ({ figures: six }: PlanPaper): Html | undefined =>
   six.length === 0
     ? undefined
     : html`<dl class="six">${six.map(
-        ({ value, unit, note }) => html`<div><dt>${note}</dt><dd><b>${value}</b> ${unit}</dd></div>`
+        ({ value, unit, note }) => html`<div><dt>${note}</dt><dd><b>${value}</b>&nbsp;${unit}</dd></div>`
       )}</dl>`
 
 /** Where nothing fits: what was tried and what each lacked, in place of the six figures. */

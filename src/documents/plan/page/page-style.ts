@@ -106,6 +106,7 @@ footer{border-top:1px solid var(--rule);padding-top:.6rem;padding-bottom:1.2rem;
 @media (max-width:24rem){th,td{overflow-wrap:anywhere;hyphens:auto}}
 .two th,.two td{overflow-wrap:anywhere;hyphens:auto}
 #wire th:first-child{overflow-wrap:normal;white-space:nowrap}
+#wire td:nth-child(2){overflow-wrap:break-word}
 @media (min-width:40rem){
 @supports selector(details::details-content){.desk::details-content{display:block;content-visibility:visible;block-size:auto}.desk>summary{pointer-events:none}.desk>summary::after{content:none}}
 .two{grid-template-columns:repeat(2,minmax(0,1fr))}
