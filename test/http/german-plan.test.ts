@@ -1,9 +1,14 @@
 /** A plan in German is German: no English sentence in what a person reads, the same figures, the same words for programs. */
 import { describe, expect, it } from 'vitest'
+import { cautionBriefs } from '../../src/contract/cautions/briefs.ts'
+import { germanBriefs } from '../../src/contract/sentences/german-briefs.ts'
 import { layOutBox } from '../../src/http/operations/boxes/box-panels.ts'
 import { sizePort } from '../../src/http/operations/ports/port-sizing.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
+import { germanProblems } from '../../src/http/wire/problem/german-problems.ts'
+import type { ProblemCode } from '../../src/http/wire/problem/problem-kinds.ts'
+import { testApp } from '../support/call.ts'
 import { randomPlan } from '../support/random-plans.ts'
 
 type Plain = Readonly<Record<string, unknown>>
@@ -128,5 +133,27 @@ describe('a plan in German', () => {
     expect(ENGLISH.test('Glue and screw the last panel.')).toBe(true)
     expect(ENGLISH.test('Die letzte Platte leimen und schrauben.')).toBe(false)
     expect(GERMAN.test('Die letzte Platte leimen und schrauben.')).toBe(true)
+  })
+})
+
+describe('a German plan for programs', () => {
+  it('gives the short cautions of its compact form in German', async () => {
+    const app = await testApp()
+    const url = '/v1/plans?form=compact&language=de'
+    const { cautions } = (await app.inject({ method: 'POST', url, payload: estatePlan })).json()
+    const english: readonly string[] = Object.values(cautionBriefs)
+    const messages: readonly string[] = cautions.map(({ message }: { message: string }) => message)
+    expect(messages.filter(message => english.includes(message))).toEqual([])
+    expect(messages.filter(message => Object.values<string>(germanBriefs).includes(message)).length).toBeGreaterThan(3)
+  })
+
+  it('titles the parts that were refused in German', () => {
+    const tight = { ...estatePlan, car: { space: { widthMm: 400, heightMm: 300, depthMm: 260 } } }
+    const { parts } = planIn(tight, 'de') as {
+      parts: Record<string, { problem?: { title: string; code: ProblemCode } }>
+    }
+    const titles = Object.values(parts).flatMap(({ problem }) => (problem === undefined ? [] : [problem]))
+    expect(titles.length).toBeGreaterThan(1)
+    for (const { title, code } of titles) expect(title).toBe(germanProblems[code].title)
   })
 })

@@ -120,9 +120,12 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
   }
 }
 
+/** How a result, its sentences told, goes into the contract's shape; titles of refusals in it are told here. */
+type Present<Domain> = (result: Domain, language: LanguageCode) => unknown
+
 /** The result is the domain's own, or `present` says how it goes into the contract's shape. */
 type Presented<Body extends TObject, Result extends TSchema, Domain> = Definition<Body, Result, Domain> &
-  (Domain extends Si<Static<Result>> ? unknown : { readonly present: (result: Domain) => unknown })
+  (Domain extends Si<Static<Result>> ? unknown : { readonly present: Present<Domain> })
 
 const linesForm: FormText = {
   mediaType: 'application/x-ndjson',
@@ -155,17 +158,21 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     ...definition
   }: Definition<Body, Result, Domain> = presented
   const forms: readonly FormText[] = lines ? [...given, linesForm] : given
-  const { present = result => result } = presented as { present?: (result: Domain) => unknown }
+  const { present = result => result } = presented as { present?: Present<Domain> }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
   const write = jsonWriter(answer)
   const cited = (request: unknown) => calculationOf(answersFor.operationId, answersFor.request(request as Static<Body>))
   const found = (si: Si<Static<Body>>, { language = 'en' }: AnswerOptions) =>
     saidIn(compute(si, language), written(si, languages[language]))
-  const text = (request: unknown, outcome: Outcome<Domain>, { digits, basis, parts: chosen }: AnswerOptions) =>
+  const text = (
+    request: unknown,
+    outcome: Outcome<Domain>,
+    { digits, basis, parts: chosen, language = 'en' }: AnswerOptions
+  ) =>
     write(
       wireOutcome(
-        { ...outcome, result: chosenParts(present(outcome.result), chosen) },
+        { ...outcome, result: chosenParts(present(outcome.result, language), chosen) },
         answersFor.body,
         definition.result,
         basis,

@@ -1,5 +1,6 @@
 /** A plan in the shape of the contract: each part as its own resource would answer it, or the problem it would answer. */
 import type { ErrorObject } from 'ajv'
+import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
 import type { Outcome } from '../../../domain/outcome.ts'
 import type { PlanReason } from '../../../plan/answer/plan-summary.ts'
@@ -37,14 +38,14 @@ function faultsOf({ body }: Operation, wire: unknown): readonly ProblemError[] {
 const answerOf = ({ operationId, body, result }: Operation, outcome: Outcome<unknown>, wire: unknown) =>
   wireOutcome(outcome, body, result, false, calculationOf(operationId, wire))
 
-function presentedPart(operation: Operation, part: Part<unknown, unknown>): PresentedPart {
+function presentedPart(operation: Operation, part: Part<unknown, unknown>, language: LanguageCode): PresentedPart {
   const { path: resource, body } = operation
   const { request } = part
   const wire = request === undefined ? undefined : JSON.parse(jsonWriter(body)(request, 'six'))
   const faults = wire === undefined ? [] : faultsOf(operation, wire)
   if (faults.length > 0) {
     const detail = `The other parts lead to a request that ${resource} does not take.`
-    return { resource, status: 'failed', done: false, problem: problem('invalid-request', detail, faults) }
+    return { resource, status: 'failed', done: false, problem: problem('invalid-request', detail, faults, language) }
   }
   if (part.done)
     return { resource, status: 'done', done: true, request, answer: answerOf(operation, part.outcome, wire) }
@@ -52,7 +53,7 @@ function presentedPart(operation: Operation, part: Part<unknown, unknown>): Pres
   const pointedInto = request === undefined ? PlanBody : body
   const status = part.refusal.waiting === true ? 'waiting' : 'failed'
   const asked = wire === undefined ? {} : { request: wire }
-  return { resource, status, done: false, ...asked, problem: designProblem(part.refusal, pointedInto) }
+  return { resource, status, done: false, ...asked, problem: designProblem(part.refusal, pointedInto, language) }
 }
 
 const presentedReason = ({ at, ...reason }: PlanReason) => ({
@@ -60,10 +61,10 @@ const presentedReason = ({ at, ...reason }: PlanReason) => ({
   ...(at === undefined ? {} : { pointer: wirePath(PlanBody, at).pointer })
 })
 
-export function presentedPlan({ parts, summary, ...plan }: SystemPlan) {
+export function presentedPlan({ parts, summary, ...plan }: SystemPlan, language: LanguageCode) {
   const given = Object.entries<Part<unknown, unknown> | undefined>({ ...parts })
   const rows = given.flatMap(([name, part]) =>
-    part === undefined ? [] : [[name, part, presentedPart(partOperations[name as PartName], part)] as const]
+    part === undefined ? [] : [[name, part, presentedPart(partOperations[name as PartName], part, language)] as const]
   )
   const turnedDown = rows.flatMap(([name, part, shown]) =>
     part.done && !shown.done
