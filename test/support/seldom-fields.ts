@@ -49,7 +49,8 @@ export const seldomFields: Readonly<Record<string, readonly unknown[]>> = {
       tuningHz: 32,
       port: { kind: 'round', diameterMm: 100 },
       source
-    }
+    },
+    { driver: { ...sheet, powerW: 300 }, netVolumeL: 60, tuningHz: 32, port: { kind: 'round', diameterMm: 100 } }
   ],
   '/v1/amplifiers/matching': [
     {

@@ -115,5 +115,6 @@ export const electricPhrases: Readonly<Record<string, string>> = {
     'Rückleitung im Querschnitt der Plusleitung an den Minuspol der Batterie, bei einem Batteriesensor an dessen Karosserieseite, neben der Plusleitung, ohne Sicherung.',
   'Ground lead of the size of the positive, at most half a metre, to its own bolt on bare body metal, not a seat or belt bolt, locked and sealed against rust; the strap from battery to body carries the amplifier too and gets the same size.':
     'Masseleitung im Querschnitt der Plusleitung, höchstens einen halben Meter, an eine eigene Schraube auf blankem Karosserieblech, nicht an Sitz- oder Gurtschrauben, gesichert und gegen Rost versiegelt; das Masseband der Batterie führt auch den Verstärker und bekommt denselben Querschnitt.',
-  'block of the returns': 'Verteiler der Rückleitungen'
+  'block of the returns': 'Verteiler der Rückleitungen',
+  'blade fuses of the turn-on feed': 'Flachsicherungen des Einschaltzweigs'
 }

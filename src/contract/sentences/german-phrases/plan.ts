@@ -98,6 +98,7 @@ export const planPhrases: Readonly<Record<string, string>> = {
   '{first}; {count} more limits are broken': '{first}; {count} weitere Grenzen sind überschritten',
   'No current is known.': 'Der Strom ist nicht bekannt.',
   'No branch cable to {amplifier} passes.': 'Kein Abzweigkabel zu {amplifier} genügt.',
+  'the room slopes': 'der Platz ist schräg',
   'a box that fits': 'ein Gehäuse, das passt',
   'a matched amplifier': 'einen passenden Verstärker',
   'the complete data of the driver': 'die vollständigen Daten des Lautsprechers',

@@ -102,7 +102,7 @@ summary::after{content:"+";position:absolute;right:.2rem;top:.45rem;color:var(--
 .more p{font-size:.9rem;color:var(--quiet);line-height:1.3}
 .shop .time{font-weight:400}
 footer{border-top:1px solid var(--rule);padding-top:.6rem;padding-bottom:1.2rem;color:var(--quiet);font-size:.94rem}
-@media (max-width:39.9rem){h2{font-size:1.6rem}table{font-size:.94rem}th,td{padding-right:.45rem}}
+@media (max-width:39.9rem){h2{font-size:1.6rem}summary{padding:.4rem 1.6rem .4rem 0}table{font-size:.94rem}th,td{padding-right:.45rem}}
 @media (max-width:24rem){th,td{overflow-wrap:anywhere;hyphens:auto}}
 .two th,.two td{overflow-wrap:anywhere;hyphens:auto}
 #wire th:first-child{overflow-wrap:normal;white-space:nowrap}

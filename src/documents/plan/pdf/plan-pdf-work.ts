@@ -52,9 +52,9 @@ function inRows(cells: readonly Content[], across: number): Content[] {
   }))
 }
 
-const PANEL_PT = 158
+const PANEL_PT = 150
 /** So that what is 12 of 340 units reads at 7 pt. */
-const PANEL_TEXT = 1.26
+const PANEL_TEXT = 1.32
 const SHEET_PT = 240
 
 /** @param twin  a panel before it with the same holes, which are not listed twice */
@@ -81,41 +81,41 @@ export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
     ...chapterCautions(plan, 'cut'),
     ...(plainPanels ? [{ text: told(language, 'draw.plain-panels'), fontSize: 8 }] : [])
   ]
-  // Beside the cuts of the first sheet there is room below its picture.
-  const sheets = (cutPlan?.layouts ?? []).flatMap((layout, index) => [
-    {
-      stack: [
+  const list = table(
+    told(language, 'paper.cut-list-short', { unit: shortUnit(paper) }),
+    [
+      told(language, 'paper.panel'),
+      told(language, 'paper.pieces'),
+      told(language, 'paper.size'),
+      told(language, 'paper.work')
+    ],
+    ['*', 'auto', 'auto', 74],
+    cutListRows(box, paper),
+    [1, 2],
+    8
+  )
+  // Columns, since rows that are kept whole are lost where they are longer than a page.
+  const sheets = (cutPlan?.layouts ?? []).map((layout, index) => ({
+    columns: [
+      [
         { svg: plainFonts(pageSheet(layout, `sheet-${layout.number}`, paper)), width: SHEET_PT },
-        ...(index === 0 ? notes : [])
-      ]
-    },
-    {
-      stack: [
+        // Beside the cuts of the first sheet there is room below its picture.
+        ...(index === 0 ? [...notes, list] : [])
+      ],
+      [
         { text: told(language, 'paper.sheet-cuts', { number: layout.number }), bold: true },
         { ol: layout.cuts.map(each => plain(cutText(each, paper))), fontSize: 8, lineHeight: 1.02 }
       ]
-    }
-  ])
+    ],
+    columnGap: 16
+  }))
   const shown = panelsToDraw(box)
   const apart = shown.flatMap(drawnApart)
   const twinOf = (panel: Panel, index: number) =>
     panel.cutOuts.length === 0 ? undefined : apart.slice(0, index).find(each => sameHoles(each, panel))
   return [
     heading(told(language, 'paper.cut'), true),
-    ...(sheets.length === 0 ? notes : inRows(sheets, 2)),
-    table(
-      told(language, 'paper.cut-list-short', { unit: shortUnit(paper) }),
-      [
-        told(language, 'paper.panel'),
-        told(language, 'paper.pieces'),
-        told(language, 'paper.size'),
-        told(language, 'paper.work')
-      ],
-      ['auto', 'auto', 'auto', '*'],
-      cutListRows(box, paper),
-      [1, 2],
-      8
-    ),
+    ...(sheets.length === 0 ? [...notes, list] : sheets),
     ...inRows(
       apart.map((each, index) => panelCell(each, index, paper, twinOf(each, index))),
       3

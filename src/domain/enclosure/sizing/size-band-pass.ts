@@ -13,8 +13,8 @@ import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates
 
 /** Shapes offered when no edges are asked for: maximally flat, and 0.35 dB of ripple. */
 const shapes = [
-  { id: 'band-pass-4-flat', s: Math.SQRT1_2, name: 'flat' },
-  { id: 'band-pass-4-ripple', s: 0.6, name: '0.35 dB of ripple' }
+  { id: 'band-pass-4-flat', s: Math.SQRT1_2, name: 'Band-pass, flat' },
+  { id: 'band-pass-4-ripple', s: 0.6, name: 'Band-pass, 0.35 dB of ripple' }
 ] as const
 
 export function sizeBandPass(problem: SizingProblem): CandidateFamilies {
@@ -87,7 +87,7 @@ function candidateOf(
   return {
     kind: 'band-pass-4',
     alignment,
-    ...worded({ name: phrased(`Band-pass, ${shape}`) }),
+    ...worded({ name: phrased(shape) }),
     reasons,
     goodAt: `filters itself: ${inDigits(box.lowHz)} to ${inDigits(box.highHz)} Hz, cone well held; all sound by the port, errors of volume hardly forgiven`,
     netVolumeM3: rearVolumeM3,
