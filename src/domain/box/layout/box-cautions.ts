@@ -8,6 +8,7 @@ import { assemblyCautions } from '../assembly/take-apart.ts'
 import { fitCautions } from '../boot/box-fit.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
 import type { BoxTask } from '../request/box-task.ts'
+import { panelSaid } from '../shell/panel-words.ts'
 import { portCautions } from '../slot/port-layout.ts'
 import { clearanceCautions } from '../solids/clearances.ts'
 import { vibrationCautions } from '../stiffness/box-vibration.ts'
@@ -62,7 +63,7 @@ function coneCautions({ request }: BoxTask): readonly Caution[] {
     const details = { at: `drivers[${i}].face`, figures: { gapMm } }
     return face === 'bottom'
       ? [caution('cone-needs-room', say('cone-needs-room.feet', values), { ...details, level: 'care' })]
-      : [caution('cone-needs-room', say('cone-needs-room', { face, ...values }), details)]
+      : [caution('cone-needs-room', say('cone-needs-room', { face: panelSaid(face), ...values }), details)]
   })
 }
 
