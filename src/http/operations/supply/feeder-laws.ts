@@ -68,8 +68,10 @@ export const cableLaws: readonly Law<Static<typeof CableRequest>, Static<typeof 
   },
   {
     id: 'chosen-size-passes',
-    sentence: 'The size that is chosen is the first that fails no limit.',
-    broken: ({ result: { cable, candidates } }) => {
+    sentence:
+      'The size that is chosen is the first that fails no limit; cables side by side that are asked for are chosen together.',
+    broken: ({ request: { runs = 1 }, result: { cable, candidates } }) => {
+      if (runs > 1) return undefined
       const first = candidates.find(({ fails }) => fails.length === 0)
       return cable?.designation === first?.designation
         ? undefined
