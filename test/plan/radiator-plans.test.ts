@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { standardAir } from '../../src/domain/air/air.ts'
 import { loadedRadiator, radiatorSagM, radiatorUnit } from '../../src/domain/enclosure/alignment/radiator-sheet.ts'
+import { radiatorResonanceHz } from '../../src/domain/enclosure/model/tuned-radiators.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { radiatorPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { post, testApp } from '../support/call.ts'
@@ -22,6 +23,7 @@ describe('radiatorUnit', () => {
   it('takes the compliance from resonance or Vas where the sheet gives no other', () => {
     const bare = { areaM2: 0.049, massKg: 0.3, xmaxM: 0.02 }
     expect(radiatorUnit({ ...bare, fsHz: 9.18881 }, standardAir.stiffnessPa).complianceMPerN).toBeCloseTo(1e-3, 8)
+    expect(radiatorResonanceHz({ massKg: 0.3, complianceMPerN: 1e-3 })).toBeCloseTo(9.18881, 5)
     const vasM3 = STIFFNESS_PA * 0.049 ** 2 * 1e-3
     expect(radiatorUnit({ ...bare, vasM3 }, standardAir.stiffnessPa).complianceMPerN / 1e-3).toBeCloseTo(1, 2)
   })

@@ -186,7 +186,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'plateau',
     'preset-network',
     'request',
-    'response-system'
+    'response-system',
+    'tuned-radiators'
   ],
   'domain/enclosure/response': [
     'curves',

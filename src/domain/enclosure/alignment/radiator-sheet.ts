@@ -1,5 +1,6 @@
 /** A passive radiator as its sheet gives it, and loaded for a box. */
 import type { RadiatorSheet } from '../../../contract/systems/plan-radiators.ts'
+import { STANDARD_GRAVITY_M_PER_S2 } from '../../constants.ts'
 import { DesignError } from '../../design-error.ts'
 import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
@@ -67,8 +68,6 @@ export function loadedRadiator({ areaM2, massKg, complianceMPerN, rmsKgPerS }: R
   return { areaM2, massKg: loadedKg, complianceMPerN, ...present({ qm }) }
 }
 
-const STANDARD_GRAVITY = 9.80665
-
 /**
  * How far a cone that lies flat hangs through by its own weight; that much less it may travel.
  *
@@ -79,8 +78,11 @@ const STANDARD_GRAVITY = 9.80665
  * @check  400 g on 0.5 mm/N: 1.96133 mm
  */
 export const radiatorSagM = ({ complianceMPerN }: Pick<RadiatorUnit, 'complianceMPerN'>, massKg: number): number =>
-  massKg * STANDARD_GRAVITY * complianceMPerN
+  massKg * STANDARD_GRAVITY_M_PER_S2 * complianceMPerN
 
 /** What is left of the travel. */
-export const travelLeftM = (unit: RadiatorUnit, massKg: number, isFlat: boolean): number =>
-  isFlat ? Math.max(0, unit.travelM - radiatorSagM(unit, massKg)) : unit.travelM
+export const travelLeftM = (
+  unit: Pick<RadiatorUnit, 'complianceMPerN' | 'travelM'>,
+  massKg: number,
+  isFlat: boolean
+): number => (isFlat ? Math.max(0, unit.travelM - radiatorSagM(unit, massKg)) : unit.travelM)

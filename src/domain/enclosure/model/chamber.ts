@@ -9,8 +9,8 @@ import { portDefaults } from '../../port/defaults.ts'
 import { endLengthM, equivalentRadiusM, tuningHz } from '../../port/port-length.ts'
 import { present } from '../../present.ts'
 import { enclosureDefaults } from './defaults.ts'
-import { radiatorTuning } from './formulas.ts'
 import { echoLossless } from './lossless.ts'
+import { tunedRadiators } from './tuned-radiators.ts'
 
 interface Port {
   readonly count: number
@@ -83,15 +83,7 @@ function radiatorsOf(
 ): PassiveRadiators {
   const count = assume.take(request.count, `${at}.count`, enclosureDefaults.radiators)
   const { areaM2, massKg, complianceMPerN } = request
-  const resonanceHz = 1 / (2 * Math.PI * Math.sqrt(massKg * complianceMPerN))
-  const vasM3 = count * air.stiffnessPa * areaM2 ** 2 * complianceMPerN
-  return {
-    count,
-    areaM2,
-    resonanceHz,
-    vasM3,
-    tuningHz: radiatorTuning.of({ fp: resonanceHz, Vap: vasM3, V: volumeM3 })
-  }
+  return { count, areaM2, ...tunedRadiators({ count, areaM2, massKg, complianceMPerN }, volumeM3, air.stiffnessPa) }
 }
 
 function portBranch(port: Port, from: Place, to: Place, lossQ: number | undefined, air: Air): Branch {

@@ -2,7 +2,7 @@
 import type { Air } from '../../../domain/air/air.ts'
 import { radiatorTuning } from '../../../domain/enclosure/alignment/passive-radiator.ts'
 import type { RadiatorUnit } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
-import { radiatorTuning as radiatorTuningHz } from '../../../domain/enclosure/model/formulas.ts'
+import { tunedRadiators } from '../../../domain/enclosure/model/tuned-radiators.ts'
 import { effectiveLengthM, endLengthM, tuningHz } from '../../../domain/port/port-length.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, type DriveLimits, solveBox } from '../evaluate/box-response.ts'
@@ -50,9 +50,7 @@ export function spotTuningHz({ netVolumeM3, port, radiators }: Spot, { soundSpee
   }
   if (radiators === undefined) return undefined
   const { unit, count, massKg } = radiators
-  const vasM3 = count * stiffnessPa * unit.areaM2 ** 2 * unit.complianceMPerN
-  const freeHz = 1 / (2 * Math.PI * Math.sqrt(massKg * unit.complianceMPerN))
-  return radiatorTuningHz.of({ fp: freeHz, Vap: vasM3, V: netVolumeM3 })
+  return tunedRadiators({ ...unit, count, massKg }, netVolumeM3, stiffnessPa).tuningHz
 }
 
 /** The same box with its port cut, or its radiators weighted, for another tuning. */
@@ -84,7 +82,7 @@ export function solveSpot(
     return
   }
   const { unit, count, isFlat } = radiators
-  const set = { isFlat, ...{ netVolumeM3, tuningHz: tuned.tuningHz, count }, ...leak }
+  const set = { netVolumeM3, tuningHz: tuned.tuningHz, count, isFlat, ...leak }
   const held = travels ? unit : { ...unit, travelM: Infinity }
   solveLoaded(tables, radiatorLoad(tables.air, { ...set, unit: held }, drive), drive, into)
 }

@@ -1,7 +1,8 @@
 /** The passive radiators of the box that is planned, as they are bought, weighted and set in. */
 import { isFlatFace, type RadiatorFace, radiatorFaces } from '../../../contract/systems/words.ts'
 import { toDigits } from '../../../domain/digits.ts'
-import { radiatorSagM } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
+import { radiatorSagM, travelLeftM } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
+import { radiatorResonanceHz } from '../../../domain/enclosure/model/tuned-radiators.ts'
 import { present } from '../../../domain/present.ts'
 import type { ResolvedPlan } from '../../request/resolved-plan.ts'
 import type { BoxPart } from './plan-box.ts'
@@ -36,18 +37,15 @@ export function fittedRadiators(
   const { name, sheet } = passiveRadiators
   const { massKg, complianceMPerN, count = 1 } = units
   const face = set.length > 1 ? 'sides' : shellFace(one)
-  const sagM = isFlatFace(face) ? radiatorSagM({ complianceMPerN }, massKg) : undefined
+  const isFlat = isFlatFace(face)
   return {
-    ...present({ name }),
-    ...{
-      count,
-      face,
-      massKg,
-      addedKg: toDigits(massKg - sheet.massKg),
-      travelM: Math.max(0, sheet.xmaxM - (sagM ?? 0))
-    },
-    resonanceHz: 1 / (2 * Math.PI * Math.sqrt(massKg * complianceMPerN)),
-    ...present({ sagM })
+    ...present({ name, sagM: isFlat ? radiatorSagM({ complianceMPerN }, massKg) : undefined }),
+    count,
+    face,
+    massKg,
+    addedKg: toDigits(massKg - sheet.massKg),
+    travelM: travelLeftM({ complianceMPerN, travelM: sheet.xmaxM }, massKg, isFlat),
+    resonanceHz: radiatorResonanceHz({ massKg, complianceMPerN })
   }
 }
 
