@@ -1,6 +1,6 @@
 /** What the service says: a sentence of the catalogue with its values, and its English text. */
 import { cautionBriefs } from '../contract/cautions/briefs.ts'
-import { cautionCatalogue } from '../contract/cautions/catalogue.ts'
+import { type CautionCode, cautionCatalogue } from '../contract/cautions/catalogue.ts'
 import { english } from '../contract/sentences/english.ts'
 import type { Said, SaidFields, ValuesOf } from '../contract/sentences/form/template.ts'
 import { isFigure, type Printable, printed, type Writing } from './template.ts'
@@ -95,6 +95,10 @@ const meanings = Object.fromEntries(
 )
 
 const briefs = Object.fromEntries(Object.entries(cautionBriefs).map(([code, brief]) => [`brief.${code}`, brief]))
+
+/** The short form of a caution, where it has one. */
+export const briefOf = (code: CautionCode): Said | undefined =>
+  cautionBriefs[code] === undefined ? undefined : ({ id: `brief.${code}` } as Said)
 
 export const englishLanguage: Language = {
   tag: 'en',

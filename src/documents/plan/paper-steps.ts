@@ -1,7 +1,7 @@
 /** The steps of a plan as page and paper show them: day by day, each with what prevents harm, short and whole. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import { startStages, type WorkItem } from '../../contract/systems/words.ts'
-import { type Language, told } from '../../domain/say.ts'
+import { briefOf, type Language, spoken, told } from '../../domain/say.ts'
 import { durationText } from '../draw/number-text.ts'
 import type { PlanPaper } from './plan-paper.ts'
 
@@ -29,22 +29,19 @@ interface Barriers {
 
 const ended = (text: string) => (/[.!?]$/.test(text) ? text : `${text}.`)
 
-const briefId = (code: CautionCode) => `brief.${code}`
-
 export function barriersOf({ stepCautions, language }: PlanPaper, { id, cautions, warnings }: PaperStep): Barriers {
   const given = new Set([...stepCautions.values()].flat().map(({ code }) => code))
   const here = stepCautions.get(id) ?? []
-  const briefsOf = (codes: readonly CautionCode[]) => codes.flatMap(code => language.templates[briefId(code)] ?? [])
+  const briefsOf = (codes: readonly CautionCode[]) =>
+    codes.flatMap(code => briefOf(code) ?? []).map(brief => spoken(brief, language))
   const said = new Set(here.map(({ code }) => code))
   const named = cautions.filter(code => given.has(code))
   const elsewhere = briefsOf(named.filter(code => !said.has(code)))
-  const unshortened = here
-    .filter(({ code }) => language.templates[briefId(code)] === undefined)
-    .map(({ message }) => message)
+  const unshortened = here.filter(({ code }) => briefOf(code) === undefined).map(({ message }) => message)
   const sentences = (texts: readonly string[]) => [...new Set(texts)].map(ended)
   return {
     short: sentences([...warnings, ...briefsOf(named), ...unshortened]),
-    whole: here.filter(({ code }) => language.templates[briefId(code)] !== undefined).map(({ message }) => message),
+    whole: here.filter(({ code }) => briefOf(code) !== undefined).map(({ message }) => message),
     once: sentences([...warnings, ...elsewhere, ...here.map(({ message }) => message)])
   }
 }

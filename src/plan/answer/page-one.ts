@@ -3,7 +3,6 @@
 import { acousticCautions } from '../../contract/cautions/acoustic.ts'
 import { amplifierCautions } from '../../contract/cautions/amplifier.ts'
 import { boxCautions } from '../../contract/cautions/box.ts'
-import { cautionBriefs } from '../../contract/cautions/briefs.ts'
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import { conductorCautions } from '../../contract/cautions/conductor.ts'
 import { driverCautions } from '../../contract/cautions/driver.ts'
@@ -14,13 +13,12 @@ import { wholePlanCautions } from '../../contract/cautions/plan.ts'
 import { safetyCautions } from '../../contract/cautions/safety.ts'
 import { signalCautions } from '../../contract/cautions/signal.ts'
 import { workshopCautions } from '../../contract/cautions/workshop.ts'
-import type { Said } from '../../contract/sentences/form/template.ts'
 import type { FirstCaution } from '../../contract/systems/plan-cover.ts'
 import type { PlanHazard } from '../../contract/systems/safety.ts'
 import { type HazardHarm, hazardHarms, type PlanChapter } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { present } from '../../domain/present.ts'
-import { opening, say, worded } from '../../domain/say.ts'
+import { briefOf, opening, say, worded } from '../../domain/say.ts'
 import { answerDefaults } from './defaults.ts'
 
 /** Ours: what can hurt a person, then what can burn, then what can break, then what disappoints. */
@@ -63,7 +61,7 @@ function peculiarOnes(cautions: readonly Caution[], dangers: readonly PlanHazard
   const harmOf = ({ code }: Caution) => harms.get(code)
   const ofDesign = ({ code, figures }: Caution) => figures !== undefined && !harms.has(code) && !general.has(code)
   const rank = (each: Caution) => hazardHarms.indexOf(harmOf(each) ?? 'damage')
-  const told = cautions.filter(({ level, code }) => level === 'care' && cautionBriefs[code] !== undefined)
+  const told = cautions.filter(({ level, code }) => level === 'care' && briefOf(code) !== undefined)
   const hurting = told.filter(each => harmOf(each) !== undefined).toSorted((a, b) => rank(a) - rank(b))
   const isGrave = (each: Caution) => graveHarms.includes(harmOf(each) ?? 'damage')
   return {
@@ -106,7 +104,7 @@ export function pageOne(
   return [...chosen, ...licensed].map(({ code, said: { message } }) => ({
     code,
     ...worded({
-      clause: cautionBriefs[code] === undefined ? say('code', { code }) : ({ id: `brief.${code}` } as Said),
+      clause: briefOf(code) ?? say('code', { code }),
       sentence: code === 'licensed-work' ? message : opening(message)
     }),
     ...present({ step: steps.find(each => each.cautions.includes(code))?.number })

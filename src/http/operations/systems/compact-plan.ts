@@ -1,6 +1,4 @@
 /** The plan in the few kilobytes that the screen of a phone needs. */
-import { cautionBriefs } from '../../../contract/cautions/briefs.ts'
-import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { CompactPlanBody } from '../../../contract/systems/plan-compact.ts'
 import type { PlanCover } from '../../../contract/systems/plan-cover.ts'
@@ -8,7 +6,7 @@ import { type Caution, gravestFirst } from '../../../domain/caution.ts'
 import { languages } from '../../../domain/languages.ts'
 import type { Outcome } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
-import { spoken } from '../../../domain/say.ts'
+import { briefOf, spoken } from '../../../domain/say.ts'
 import type { SystemPlan } from '../../../plan/plan-system.ts'
 import type { Calculation } from '../../wire/answer/calculation.ts'
 import { type Digits, jsonWriter } from '../../wire/answer/json-writer.ts'
@@ -19,8 +17,9 @@ const write = jsonWriter(CompactPlanBody)
 /** As on the first page: a `stop` whole, what is peculiar to this design with its figures, the others in their brief form. */
 function cautionLine({ code, level, message }: Caution, { pageOne }: PlanCover, language: LanguageCode) {
   const first = pageOne.find(each => each.code === code)?.sentence
-  const brief = cautionBriefs[code] && spoken({ id: `brief.${code}` } as Said, languages[language])
-  return { code, level, message: level === 'stop' ? message : (first ?? brief ?? message) }
+  const brief = briefOf(code)
+  const short = first ?? (brief && spoken(brief, languages[language]))
+  return { code, level, message: level === 'stop' ? message : (short ?? message) }
 }
 
 interface Citing {
