@@ -1,4 +1,5 @@
 /** Puts texts where they cross nothing: each names places in the order it likes them and takes the first that is clear. */
+import { segmentDistance } from '../../numeric/geometry/polygon-distance.ts'
 import { type SvgTextStyle, textAt, textWidth } from './svg.ts'
 
 export interface Spot {
@@ -11,12 +12,8 @@ export type Drawn = (spot: Spot, half: number) => boolean
 
 export const drawnLine =
   (a: Spot, b: Spot, reach = 0): Drawn =>
-  ({ x, y }, half) => {
-    const [dx, dy] = [b.x - a.x, b.y - a.y]
-    const squared = dx * dx + dy * dy
-    const share = squared === 0 ? 0 : Math.max(0, Math.min(1, ((x - a.x) * dx + (y - a.y) * dy) / squared))
-    return Math.hypot(a.x + share * dx - x, a.y + share * dy - y) < reach + half
-  }
+  (spot, half) =>
+    segmentDistance(a, b, spot) < reach + half
 
 /** Filled: a text stands neither on its rim nor inside. */
 export const drawnDisc = (centre: Spot, radius: number): Drawn => drawnLine(centre, centre, radius)

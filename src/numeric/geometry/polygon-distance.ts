@@ -1,9 +1,11 @@
-/** How far a point lies from the edge of a polygon. */
+/** How far a point lies from a line and from the edge of a polygon. */
 import { type Point2, type Polygon, vertex } from './polygon.ts'
 
-function toSegment(a: Point2, b: Point2, p: Point2): number {
+/** To the nearest point between two ends, which may be one. */
+export function segmentDistance(a: Point2, b: Point2, p: Point2): number {
   const [dx, dy] = [b.x - a.x, b.y - a.y]
-  const share = Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy)))
+  const squared = dx * dx + dy * dy
+  const share = squared === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / squared))
   return Math.hypot(p.x - a.x - share * dx, p.y - a.y - share * dy)
 }
 
@@ -23,7 +25,7 @@ export function insideDistance(polygon: Polygon, point: Point2): number {
   let distance = Infinity
   let a = vertex(polygon, -1)
   for (const b of polygon) {
-    distance = Math.min(distance, toSegment(a, b, point))
+    distance = Math.min(distance, segmentDistance(a, b, point))
     a = b
   }
   return contains(polygon, point) ? distance : -distance

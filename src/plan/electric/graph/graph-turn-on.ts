@@ -2,6 +2,7 @@
 
 import type { TurnOn } from '../../../contract/signals/signal-result.ts'
 import type { CircuitFuse, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
+import { present } from '../../../domain/present.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { wiringDefaults } from '../defaults.ts'
 import type { PowerRuns } from '../plan-supply.ts'
@@ -10,6 +11,7 @@ import { graphDefaults } from './defaults.ts'
 import { cable, type Pieces, points, together } from './graph-pieces.ts'
 
 type Accessories = NonNullable<CircuitRequest['accessories']>
+
 export interface ThinWires {
   readonly pieces: Pieces
   readonly accessories: Accessories
@@ -18,7 +20,10 @@ export interface ThinWires {
 /** Thin wires lie in the cabin, and are copper whatever the power cable is. */
 const thin = (designation: string) => ({ designation, conductor: 'copper', spaces: ['cabin'] }) as const
 const bladeFuse = (id: string, from: string, to: string, ratingA: number): CircuitFuse => ({
-  ...{ id, from, to, ratingA },
+  id,
+  from,
+  to,
+  ratingA,
   type: 'C'
 })
 
@@ -34,7 +39,7 @@ function switchedWire({ supply }: SupplyBrief, { method, limitA }: TurnOn, to: s
     const output = {
       ...feed,
       resistanceOhm: graphDefaults.outputOhm.value,
-      ...(limitA === undefined ? {} : { limitA })
+      ...present({ limitA })
     }
     return { links: [output], cables: [cable('turn-on wire', [begin, to], supply.positiveLengthM, laid)] }
   }
@@ -83,7 +88,7 @@ function linkWires({ supply }: SupplyBrief, { link }: PowerRuns, minus: string):
   if (link === undefined || link.kind === 'joined') return []
   const [live, behind, coil] = ['feed with the engine', 'link wire behind its fuse', 'coil of the link']
   const feed = {
-    id: 'feed with the engine',
+    id: live,
     from: points.batteryPlus,
     to: live,
     resistanceOhm: graphDefaults.contactOhm.value

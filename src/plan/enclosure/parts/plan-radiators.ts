@@ -45,7 +45,10 @@ export function boxRadiators({ radiators }: BoxBrief, place: RadiatorPlace): rea
   const on = (face: Exclude<RadiatorFace, 'sides'>, count: number): BoxDriver => ({
     kind: 'passive-radiator',
     ...mounting,
-    ...{ count, face, sdM2: unit.areaM2, xmaxM: unit.travelM },
+    count,
+    face,
+    sdM2: unit.areaM2,
+    xmaxM: unit.travelM,
     ...present({ label: name })
   })
   const { face, count } = place
