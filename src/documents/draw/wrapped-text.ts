@@ -1,5 +1,9 @@
 /** Plain text for a terminal. */
-export const TEXT_COLUMNS = 80
+const TEXT_COLUMNS = 80
+
+export const titleLines = (text: string): readonly string[] => [text, '═'.repeat(Math.min(text.length, TEXT_COLUMNS))]
+
+export const partLines = (text: string): readonly string[] => ['', text, '─'.repeat(text.length)]
 
 /** Breaks at spaces; following lines are set in by the width of the first one's mark. */
 export function wrapped(text: string, mark = ''): string {

@@ -4,7 +4,7 @@ import { told } from '../../domain/say.ts'
 import { cutText } from '../draw/cut-list-text.ts'
 import { durationText, type Reader, shortUnit } from '../draw/number-text.ts'
 import { panelName } from '../draw/panel-name.ts'
-import { TEXT_COLUMNS, wrapped } from '../draw/wrapped-text.ts'
+import { partLines, titleLines, wrapped } from '../draw/wrapped-text.ts'
 import { holeRows } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
 import { barriersOf, daysOf, type PaperStep, type PaperStretch, stagesOf } from './paper-steps.ts'
@@ -21,8 +21,8 @@ interface Marks {
 }
 
 const terminal: Marks = {
-  title: text => [text, '═'.repeat(Math.min(text.length, TEXT_COLUMNS))],
-  part: text => ['', text, '─'.repeat(text.length)],
+  title: titleLines,
+  part: partLines,
   small: text => ['', text],
   item: (text, mark = '· ') => wrapped(text, mark),
   row: ([first = '', ...rest]) => {

@@ -2,7 +2,7 @@
 import type { LanguageCode } from '../../contract/sentences/words.ts'
 import type { DriverRegion } from '../../contract/systems/driver-region.ts'
 import { languages } from '../../domain/languages.ts'
-import { wrapped } from '../draw/wrapped-text.ts'
+import { partLines, titleLines, wrapped } from '../draw/wrapped-text.ts'
 import { builtTable, lookForTable, regionTexts, takenRows } from './region-rows.ts'
 
 /** Columns as wide as their widest cell; words to the left, figures to the right. */
@@ -19,23 +19,21 @@ function columns(rows: readonly (readonly string[])[], wordsTo: number): readonl
 export function regionText(region: DriverRegion, code: LanguageCode): string {
   const language = languages[code]
   const texts = regionTexts(region, language)
-  const part = (name: string) => ['', name, '─'.repeat(name.length)]
   const [look, built] = [lookForTable(region, language), builtTable(region, language)]
   const lines = [
-    texts.title,
-    '═'.repeat(texts.title.length),
+    ...titleLines(texts.title),
     wrapped(texts.region),
     '',
     wrapped(texts.wish),
-    ...part(texts.lookFor),
+    ...partLines(texts.lookFor),
     ...columns([look.headings, ...look.rows], 0),
     '',
     wrapped(texts.together),
-    ...part(texts.built),
+    ...partLines(texts.built),
     wrapped(texts.builtText),
     '',
     ...columns([built.headings, ...built.rows], 1),
-    ...part(texts.taken),
+    ...partLines(texts.taken),
     ...columns(takenRows(region, language), 0),
     '',
     wrapped(texts.next)
