@@ -295,9 +295,10 @@ describe('the bound', () => {
       for (const [i, a] of alone.entries()) for (const b of alone.slice(i)) expect(share(a, b)).toBe(false)
       // One that is not counted fits no sheet at all, or shares one with its like or with the narrowest strip there could be.
       for (const kind of kinds.filter(each => !alone.includes(each))) {
-        const sizes = [kind.straight && [kind.length, kind.width], kind.turned && [kind.width, kind.length]]
-        const lies = sizes.flatMap(size => (size && size[0] <= length && size[1] <= width ? [size] : []))
-        expect(lies.length === 0 || lies.some(([l, w]) => 2 * l + kerf <= length || 2 * w + kerf <= width)).toBe(true)
+        const { length: l, width: w } = kind
+        const ways = [...(kind.straight ? [[l, w] as const] : []), ...(kind.turned ? [[w, l] as const] : [])]
+        const lies = ways.filter(([a, b]) => a <= length && b <= width)
+        expect(lies.length === 0 || lies.some(([a, b]) => 2 * a + kerf <= length || 2 * b + kerf <= width)).toBe(true)
       }
       counted += alone.length
     }
