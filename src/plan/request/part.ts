@@ -47,15 +47,18 @@ export function rememberingParts<Result>(work: () => Result): Result {
 /**
  * Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on. The request is rounded to
  * the digits it is shown with, so that the single resource gives the same answer for it.
+ *
+ * @param operation  what is remembered, where `compute` only comes to the same sooner
  */
 export function runPart<Request, Result>(
   unrounded: Request,
-  compute: (request: Request) => Outcome<Result>
+  compute: (request: Request) => Outcome<Result>,
+  operation: (request: Request) => Outcome<Result> = compute
 ): Part<Request, Result> {
   const request = sixDigitsThroughout(unrounded)
   if (memory === undefined) return attempted(request, compute)
-  const known = memory.get(compute) ?? new Map<string, Part<unknown, unknown>>()
-  memory.set(compute, known)
+  const known = memory.get(operation) ?? new Map<string, Part<unknown, unknown>>()
+  memory.set(operation, known)
   const key = JSON.stringify(request)
   const part = (known.get(key) as Part<Request, Result> | undefined) ?? attempted(request, compute)
   known.set(key, part)

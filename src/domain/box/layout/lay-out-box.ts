@@ -10,6 +10,7 @@ import { assemblyUnits } from '../assembly/assembly-units.ts'
 import { boardMarks } from '../assembly/board-marks.ts'
 import { assemblyOf } from '../assembly/take-apart.ts'
 import { boxFit } from '../boot/box-fit.ts'
+import type { ShellSizes } from '../request/shell-sizes.ts'
 import { outerSize } from '../shell/outer-size.ts'
 import { clearLength } from '../shell/shell.ts'
 import { portLayout } from '../slot/port-layout.ts'
@@ -123,7 +124,17 @@ export const layOutBox = (request: BoxRequest): Outcome<BoxLayout> => outcomeOf(
 /** What tells whether a box will do: its sizes, its air, and the room round everything in it. */
 export interface TriedBox extends Pick<BoxLayout, 'outer' | 'clearances'> {
   readonly volume: Pick<BoxLayout['volume'], 'netM3'>
+  readonly sizes: ShellSizes
 }
+
+/**
+ * The same box where it was tried without its braces before: what took longest is known.
+ *
+ * @param tried  what `tryBox` gives for the request without `bracing`
+ * @throws DesignError as `layOutBox`
+ */
+export const layOutTried = (request: BoxRequest, { sizes }: TriedBox): Outcome<BoxLayout> =>
+  outcomeOf(laidOut(request, sizes), layout => layout)
 
 /**
  * The same box, only to see whether it will do: half the work.
@@ -136,6 +147,7 @@ export function tryBox(request: BoxRequest): Outcome<TriedBox> {
   const result = {
     outer: outerSize(built.sizes, built.inside.shell),
     volume: { netM3: built.netM3 },
+    sizes: built.sizes,
     clearances: boxClearances(built, resolved, contents).map(toldGap)
   }
   return { result, cautions: [], assumed, sources: [], basis: [] }
