@@ -32,15 +32,15 @@ let memory: Memory | undefined
 
 /**
  * Within `work` an operation asked the same again answers from memory: operations are pure, so nothing but time changes.
- * For work that builds like things many times; what is remembered is let go at its end.
+ * For work that builds like things many times; what is remembered is let go at the end of the outermost.
  */
 export function rememberingParts<Result>(work: () => Result): Result {
-  const outer = memory
+  if (memory !== undefined) return work()
   memory = new Map()
   try {
     return work()
   } finally {
-    memory = outer
+    memory = undefined
   }
 }
 
