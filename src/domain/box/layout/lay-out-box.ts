@@ -124,6 +124,9 @@ export const layOutBox = (request: BoxRequest): Outcome<BoxLayout> => outcomeOf(
 /** What tells whether a box will do: its sizes, its air, and the room round everything in it. */
 export interface TriedBox extends Pick<BoxLayout, 'outer' | 'clearances'> {
   readonly volume: Pick<BoxLayout['volume'], 'netM3'>
+}
+
+export interface SolvedBox extends TriedBox {
   readonly sizes: ShellSizes
 }
 
@@ -133,7 +136,7 @@ export interface TriedBox extends Pick<BoxLayout, 'outer' | 'clearances'> {
  * @param tried  what `tryBox` gives for the request without `bracing`
  * @throws DesignError as `layOutBox`
  */
-export const layOutTried = (request: BoxRequest, { sizes }: TriedBox): Outcome<BoxLayout> =>
+export const layOutTried = (request: BoxRequest, { sizes }: SolvedBox): Outcome<BoxLayout> =>
   outcomeOf(laidOut(request, sizes), layout => layout)
 
 /**
@@ -141,7 +144,7 @@ export const layOutTried = (request: BoxRequest, { sizes }: TriedBox): Outcome<B
  *
  * @throws DesignError as `layOutBox`
  */
-export function tryBox(request: BoxRequest): Outcome<TriedBox> {
+export function tryBox(request: BoxRequest): Outcome<SolvedBox> {
   const { built, resolved, contents, assumed } = laidOut(request)
   requireAir(built)
   const result = {

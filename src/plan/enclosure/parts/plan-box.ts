@@ -2,7 +2,13 @@
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Strategy } from '../../../contract/boxes/words.ts'
-import { layOutBox, layOutTried, type TriedBox, tryBox } from '../../../domain/box/layout/lay-out-box.ts'
+import {
+  layOutBox,
+  layOutTried,
+  type SolvedBox,
+  type TriedBox,
+  tryBox
+} from '../../../domain/box/layout/lay-out-box.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
@@ -14,7 +20,10 @@ import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
 export type BoxPart = Part<BoxRequest, BoxLayout>
 
 /** A box of an attempt: only what tells whether it will do. */
-export type TriedBoxPart = Part<BoxRequest, TriedBox>
+export type TriedBoxPart = Part<BoxRequest, SolvedBox>
+
+/** Tried or laid out. */
+export type JudgedBoxPart = Part<BoxRequest, TriedBox>
 
 export interface BoxWish {
   readonly netVolumeM3: number
@@ -79,6 +88,6 @@ export function bracedBox({ board, crossoverHz }: BoxBrief, tried: TriedWell, pr
 }
 
 /** Everything in the box clears everything else. */
-export function clears(part: TriedBoxPart): boolean {
+export function clears(part: JudgedBoxPart): boolean {
   return part.done && part.outcome.result.clearances.every(({ passes }) => passes)
 }
