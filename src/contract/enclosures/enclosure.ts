@@ -69,6 +69,7 @@ const CustomPortBody = component('CustomPort', 'Equal ports between two places.'
   ...portProperties,
   lossHz
 })
+export interface CustomPortRequest extends Si<Static<typeof CustomPortBody>> {}
 
 const CustomRadiatorsBody = component('CustomPassiveRadiators', 'Equal passive radiators between two places.', {
   name,
@@ -76,6 +77,7 @@ const CustomRadiatorsBody = component('CustomPassiveRadiators', 'Equal passive r
   to: place('Other side'),
   ...radiatorProperties
 })
+export interface CustomRadiatorRequest extends Si<Static<typeof CustomRadiatorsBody>> {}
 
 const CustomLeakBody = component('CustomLeak', 'A resistance between two places.', {
   from: place('One end'),
@@ -103,6 +105,21 @@ const kind = <const Name extends string, Properties extends TProperties>(
   properties: Properties
 ) => component(name, description, { kind: Type.Literal(tag, { description: 'Kind of the enclosure' }), ...properties })
 
+const CustomBody = kind(
+  'CustomEnclosure',
+  'custom',
+  'Chambers and what lies between them, given directly. All drivers are of the one kind of the request.',
+  {
+    chambers: Type.Optional(list('Chambers', ref(CustomChamberBody), 1, 12)),
+    ports: Type.Optional(list('Ports', ref(CustomPortBody), 1, 24)),
+    passiveRadiators: Type.Optional(list('Passive radiators', ref(CustomRadiatorsBody), 1, 12)),
+    leaks: Type.Optional(list('Leaks between places', ref(CustomLeakBody), 1, 24)),
+    driverGroups: list('Groups of drivers', ref(CustomDriversBody), 1, 12),
+    connection: connection('How the groups are joined')
+  }
+)
+export interface CustomEnclosureRequest extends Si<Static<typeof CustomBody>> {}
+
 export const EnclosureBody = byTag('Enclosure', 'An enclosure, told apart by its kind.', 'kind', [
   kind('InfiniteBaffle', 'infinite-baffle', 'The back wave goes to another space and is not heard.', {}),
   kind('ClosedBox', 'closed', 'One tight chamber behind the cone.', { rear: ref(ClosedChamberBody) }),
@@ -124,19 +141,7 @@ export const EnclosureBody = byTag('Enclosure', 'An enclosure, told apart by its
     rear: ref(OpenChamberBody),
     front: ref(OpenChamberBody)
   }),
-  kind(
-    'CustomEnclosure',
-    'custom',
-    'Chambers and what lies between them, given directly. All drivers are of the one kind of the request.',
-    {
-      chambers: Type.Optional(list('Chambers', ref(CustomChamberBody), 1, 12)),
-      ports: Type.Optional(list('Ports', ref(CustomPortBody), 1, 24)),
-      passiveRadiators: Type.Optional(list('Passive radiators', ref(CustomRadiatorsBody), 1, 12)),
-      leaks: Type.Optional(list('Leaks between places', ref(CustomLeakBody), 1, 24)),
-      driverGroups: list('Groups of drivers', ref(CustomDriversBody), 1, 12),
-      connection: connection('How the groups are joined')
-    }
-  )
+  CustomBody
 ])
 
 const IsobaricBody = component(

@@ -20,7 +20,7 @@ export const curve = (unit: string, description: string) =>
   list(description, Type.Number({ description: `Value [${unit}]` }), 1, MOST_FREQUENCIES)
 export const someCurve = (unit: string, description: string) => Type.Optional(curve(unit, description))
 
-type Frequencies = number[] | { fromHz: number; toHz: number; points: number }
+type Frequencies = number[] | Static<typeof FrequencyRangeBody>
 
 export const frequenciesHz = Type.Unsafe<Frequencies>({
   description: 'A list of frequencies, or a range with equal ratios. Absent: 10 to 300 Hz.',
