@@ -50,7 +50,7 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
     'Vom Ausgang {designation} über den Sicherungshalter daneben zu {amplifier}.',
   'vehicle.from-the-switched-output-of-the': 'Vom Schaltausgang der Quelle zum Einschaltanschluss des Verstärkers.',
   'vehicle.ground-first-then-signal-and-turn':
-    'Masse zuerst, dann Signal und Schaltleitung, das Pluskabel zuletzt, mit dem Drehmoment seines Datenblatts.',
+    'Masse zuerst, dann Signal und Einschaltleitung, das Pluskabel zuletzt, mit dem Drehmoment seines Datenblatts.',
   'vehicle.in-a-tray-with-a-strap':
     'In einer Wanne mit Gurt oder Rahmen, an der Karosserie verschraubt, Pole abgedeckt; ihr Entgasungsschlauch führt nach außen, außer bei Lithium.',
   'vehicle.in-its-sheath-all-the-way': 'ganz im Schutzschlauch',
@@ -76,7 +76,9 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
   'vehicle.lay-the-return-beside-the-positive':
     'Die Rückleitung neben dem Pluskabel verlegen, ebenfalls {designation}, {returnLength} m.',
   'vehicle.lay-the-signal-lead': 'Die Signalleitung verlegen',
-  'vehicle.lay-the-turn-on-wire': 'Die Schaltleitung verlegen',
+  'vehicle.turn-on-from-one-to-the-next':
+    'Vom Einschaltanschluss jedes Verstärkers weiter zum nächsten, {length} m, beide Adern in einer Zwillingshülse.',
+  'vehicle.lay-the-turn-on-wire': 'Die Einschaltleitung verlegen',
   'vehicle.lay-the-twisted-pairs-m-away':
     'Die verdrillten Paare verlegen, {length} m, abseits vom Stromkabel{more}; kein Schirm, keine Ader an die Karosserie. Noch nicht an den Verstärker.',
   'vehicle.leave-it-off-the-amplifier': 'Noch nicht an den Verstärker.',
