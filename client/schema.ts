@@ -4845,6 +4845,7 @@ export interface components {
         PlanSignalLead: {
             converter: boolean;
             count: number;
+            jumperM?: number;
             /** @enum {string} */
             kind: "screened" | "twisted-pair";
             lengthM: number;
