@@ -66,7 +66,7 @@ export type BillGroup = (typeof billGroups)[number]
 /** How the boards are worked. */
 export const workWays = ['saw-and-router', 'cutting-service', 'jigsaw-and-drill'] as const
 export type WorkWay = (typeof workWays)[number]
-/** Where a level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */
+/** Where a level was calculated: at the seat, or in half space at 1 m because nothing is known of the cabin. */
 export const earPlaces = ['seat', 'half-space'] as const
 export type EarPlace = (typeof earPlaces)[number]
 /** Parts of a plan on paper, in the order of the work. */
