@@ -66,7 +66,20 @@ describe('an electric vehicle', () => {
   })
 })
 
+describe('an amplifier that wakes by its signal', () => {
+  it('has no turn-on terminal to be read; one with a turn-on wire has', () => {
+    const stepsOf = (each: Half) => each.readings.map(({ step }) => step)
+    expect(stepsOf(half('factory radio'))).not.toContain('turn-on')
+    expect(stepsOf(hatchback)).toContain('turn-on')
+  })
+})
+
 describe('the bill', () => {
+  it('bolts down converter and charger as it does an amplifier', () => {
+    const bolts = (each: Half) => each.bill.filter(({ part }) => part === 'amplifier-bolt').map(({ need }) => need)
+    expect([hatchback, lorry, van].map(bolts)).toEqual([[4], [4, 4], [4, 4]])
+  })
+
   it('calls the only amplifier by its name, or by none: no “1 amplifier 1”', () => {
     const { name: _, ...nameless } = alder(700)
     const amplifierOf = (plan: object) => electricalHalf(plan).bill.find(({ part }) => part === 'amplifier')?.item
