@@ -32,7 +32,7 @@ import {
 } from '../supply/supply-current.ts'
 import { boxWishes } from './plan-enclosure.ts'
 import { RoomForBox } from './plan-space.ts'
-import { workWays } from './words.ts'
+import { boardJoints, workWays } from './words.ts'
 
 const {
   kind: _kind,
@@ -102,6 +102,9 @@ export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', 
   frontLayers: Type.Optional(count('Boards of the front; a second one is taken where braces leave one short', 1, 2)),
   recessMm: Type.Optional(
     quantity('mm', 'Front set back behind the edges round it, for a grille or against knocks', { from: 0, to: 100 })
+  ),
+  joints: Type.Optional(
+    choice('Butted; divider and frames in grooves; these and rebated corners; fingered corners', boardJoints)
   ),
   bracing: Type.Optional(ref(PlanBracing)),
   terminal: Type.Optional(ref(TerminalBody)),
