@@ -184,7 +184,7 @@ export const americanBriefs: Partial<Readonly<Record<keyof typeof cautionBriefs,
   'box-hits-keep-out': 'The box meets something in the trunk',
   'loose-disc': 'Screw the disk to waste wood',
   'mains-tools': 'Power tools behind a GFCI',
-  'wood-dust': 'Dust mask P100, extractor; ears and eyes'
+  'wood-dust': 'Dust mask P100 on, extractor running'
 }
 
 /** Texts beside a value, by their British wording. */
