@@ -2504,12 +2504,14 @@ export interface components {
         CutOut: {
             cornerRadiusMm?: number;
             diameterMm?: number;
+            /** @enum {string} */
+            face?: "inner";
             heightMm?: number;
             /** @enum {string} */
             kind: "circle" | "rectangle";
             label: string;
             /** @enum {string} */
-            purpose: "driver" | "driver-rebate" | "passive-radiator" | "port" | "terminal" | "amplifier" | "cable" | "brace-window";
+            purpose: "driver" | "driver-rebate" | "passive-radiator" | "port" | "terminal" | "amplifier" | "cable" | "brace-window" | "groove" | "rebate" | "finger";
             rebateDepthMm?: number;
             roundingRadiusMm?: number;
             screwCircle?: components["schemas"]["ScrewCircle"];
@@ -3692,10 +3694,15 @@ export interface components {
         /** @description How the panels meet. */
         Joints: {
             /**
-             * @description Butt joints, or mitres round the profile
+             * @description Of a rectangular box any
              * @enum {string}
              */
-            corners?: "butt" | "mitre";
+            corners?: "butt" | "mitre" | "rebate" | "finger";
+            /**
+             * @description How divider and frames meet the walls
+             * @enum {string}
+             */
+            inner?: "butt" | "groove";
             /**
              * @description Sides (of a prism
              * @enum {string}
@@ -4441,6 +4448,11 @@ export interface components {
             elasticModulusGpa?: number;
             /** @description Boards of the front */
             frontLayers?: number;
+            /**
+             * @description Butted
+             * @enum {string}
+             */
+            joints?: "butt" | "groove" | "rebate" | "finger";
             /** @description Board */
             material?: components["schemas"]["BoardId"];
             /** @description Poisson ratio, strain along to stress across */
