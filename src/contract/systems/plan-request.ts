@@ -103,9 +103,7 @@ export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', 
   recessMm: Type.Optional(
     quantity('mm', 'Front set back behind the edges round it, for a grille or against knocks', { from: 0, to: 100 })
   ),
-  joints: Type.Optional(
-    choice('Butted; divider and frames in grooves; these and rebated corners; fingered corners', boardJoints)
-  ),
+  joints: Type.Optional(choice('Butt; or grooves for what stands inside; rebated corners too; fingers', boardJoints)),
   bracing: Type.Optional(ref(PlanBracing)),
   terminal: Type.Optional(ref(TerminalBody)),
   sheet: Type.Optional(ref(SheetSize))

@@ -7,7 +7,7 @@ import { withoutRectangles } from '../../numeric/geometry/polygon-window.ts'
 import { mapped } from '../../numeric/tuple.ts'
 
 /** A part of a layer: its outline on both its faces, and what is cut right through it. */
-export interface LayerPart {
+interface LayerPart {
   readonly fromM: number
   readonly toM: number
   readonly near: Polygon

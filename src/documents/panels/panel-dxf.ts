@@ -160,14 +160,17 @@ function addWords(file: DxfFile, lines: readonly string[], panel: Panel, placed:
 }
 
 /** What no contour tells: edges sawn at a tilt, by number from the lower left corner, and the depth of rebates. */
-function tiltNotes({ edges, cutOuts }: Panel): readonly string[] {
+function tiltNotes(panel: Panel): readonly string[] {
+  const { outline, edges, cutOuts } = panel
+  const innerUp = liesInnerUp(panel)
+  // Turned over, the edges are met the other way round.
+  const numberOf = (edge: number) => (innerUp ? (outline.length - edge) % outline.length : edge) + 1
   const tilts = edges
     .filter(({ tiltDeg }) => tiltDeg > 0.05)
     .map(
       ({ edge, tiltDeg, longFace }) =>
-        `edge ${edge + 1}: saw at ${Math.round(tiltDeg * 10) / 10} deg, ${longFace} face long`
+        `edge ${numberOf(edge)}: saw at ${Math.round(tiltDeg * 10) / 10} deg, ${longFace} face long`
     )
-  const innerUp = cutOuts.some(({ face }) => face === 'inner')
   const rebates = cutOuts.flatMap(({ rebateDepthM, face }) => {
     if (rebateDepthM === undefined) return []
     const turned = innerUp && face !== 'inner' ? ' from the other face' : ''
