@@ -146,6 +146,7 @@ export const american = variant<typeof english>()({
   'front.title.boot': 'Trunk',
   'front.choice.goal.small': 'As small as possible: keeps room in the trunk',
   'front.choice.units.metric': 'millimeters',
+  'front.rule.mm': 'Fill it in with a rule in millimeters',
   'front.own-name': 'English (US)',
   'front.promise': 'From your driver, amplifier and trunk to a bass box you can buy, cut, wire and switch on.',
   'front.sketch': 'Width, height and depth of a trunk'
