@@ -18,6 +18,8 @@ export interface SlotPort {
   readonly wallThicknessM?: number
   /** To which the board across from its wall is rounded at both mouths, within the length. */
   readonly flareRadiusM?: number
+  /** Outer corners of its bends filled to a quarter round. */
+  readonly roundCorners?: boolean
   /** Wall the slot starts on; it folds up the back and on under the lid as its length needs. */
   readonly along?: 'bottom' | 'top' | 'left' | 'right'
   readonly chamber?: 'rear' | 'front'

@@ -78,6 +78,12 @@ function checkFlare({ port, thicknessM }: BoxRequest): void {
   throw new DesignError('out-of-range', { field: 'port.flareRadiusM', value: flareRadiusM, maximum, unit: 'm', detail })
 }
 
+/** The fill is a quarter round about a square inner corner. */
+function checkCorners({ port, shape }: BoxRequest): void {
+  if (port?.kind !== 'slot' || port.roundCorners !== true || (shape ?? 'rectangular') === 'rectangular') return
+  throw conflict('port.roundCorners', say('refused.round-corners-take-a-rectangular-box'))
+}
+
 /** Fields that are read only together: one of them alone would be taken and dropped. */
 function checkPairs({ limits, port }: BoxRequest): void {
   const { keepOuts, widthM, depthM } = limits ?? {}
@@ -200,6 +206,7 @@ export function boxTask(request: BoxRequest, assume: Assumptions): BoxTask {
   checkShapeFields(request)
   checkPairs(request)
   checkFlare(request)
+  checkCorners(request)
   const fixed = fixedOf(request, assume)
   checkDrivers(request.drivers ?? [], fixed)
   return {

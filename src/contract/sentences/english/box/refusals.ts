@@ -16,6 +16,8 @@ export const refusalsBoxSentences = {
     'A rebate of {rebateDepthMm} mm leaves too little of the board: at most {maximumMm} mm, so that {underRebateMm} mm stay under the flange.',
   'refused.a-groove-would-run-into-the':
     'A groove would run into the fingers of a corner: butt what stands inside, or take rebates.',
+  'refused.round-corners-take-a-rectangular-box':
+    'Quarter rounds in a slot take a rectangular box: its bends are square.',
   'refused.rebates-and-fingers-take-a-rectangular':
     'Rebates and fingers take a rectangular box whose front is not set back.',
   'refused.a-slope-belongs-to-a-wedge': 'A slope belongs to a wedge, not to a {shape} box.',

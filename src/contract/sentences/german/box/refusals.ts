@@ -20,6 +20,8 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
     'Ein Falz von {rebateDepthMm} mm lässt zu wenig von der Platte: höchstens {maximumMm} mm, damit {underRebateMm} mm unter dem Flansch bleiben.',
   'refused.a-groove-would-run-into-the':
     'Eine Nut liefe in die Fingerzinken einer Ecke: Innenteile stumpf stoßen oder Falze nehmen.',
+  'refused.round-corners-take-a-rectangular-box':
+    'Viertelrunde Ecken eines Schlitzes brauchen ein rechteckiges Gehäuse: dann sind seine Umlenkungen rechtwinklig.',
   'refused.rebates-and-fingers-take-a-rectangular':
     'Falze und Fingerzinken brauchen ein rechteckiges Gehäuse, dessen Front nicht zurückgesetzt ist.',
   'refused.a-slope-belongs-to-a-wedge': 'Eine Neigung gehört zu einem Keil, nicht zu einem Gehäuse der Form {shape}.',
