@@ -28,6 +28,7 @@ const deaf = /^test\/(mutation|deploy)\/|^test\/http\/(over-http|settings|front|
 
 /** Of the long tests those that one fault can be put to in a second or two; `npm run thorough` runs them. */
 const alsoAsked: readonly string[] = [
+  'test/domain/box/mesh-boxes.test.ts',
   'test/domain/enclosure/sizing-agrees.test.ts',
   'test/domain/enclosure/tolerance.test.ts',
   'test/domain/sheet/nest-panels.test.ts'
