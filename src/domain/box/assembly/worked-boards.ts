@@ -104,6 +104,53 @@ function boardsByName(panels: readonly Panel[], names: readonly string[], joints
   return new Map(panels.flatMap((panel, k) => (isCut(k) ? [[names[k] ?? '', panel] as const] : [])))
 }
 
+/** Every joint with its pocket, and how far the edges of each part and its blank grow. */
+interface Laid {
+  readonly joints: readonly (Joint & { readonly at: Rectangle })[]
+  readonly growth: readonly (readonly number[])[]
+  readonly blanks: readonly Polygon[]
+}
+
+function laidJoints(parts: readonly Panel[], joints: readonly Joint[]): Laid {
+  const growth = parts.map((part, k) => {
+    const own = joints.filter(({ other }) => other === k)
+    return growthOf(part, own)
+  })
+  const blanks = parts.map((part, k) => grownBlank(part, growth[k] ?? []))
+  const at = (joint: Joint): Rectangle => {
+    const [part, wood] = [parts[joint.other], blanks[joint.board]]
+    if (part === undefined || wood === undefined) return stretchOf(joint.mark, [0, 1], [0, 0])
+    const others = joints.filter(
+      other => other !== joint && other.board === joint.board && other.depthM >= joint.depthM
+    )
+    const taken = others.map(({ mark }) => stretchOf(mark, [0, 1], [0, 0]))
+    return pocketOf(joint, pastEnds(part, joint.edge, growth[joint.other] ?? []), boxRound(wood), taken)
+  }
+  return { joints: joints.map(joint => ({ ...joint, at: at(joint) })), growth, blanks }
+}
+
+/** What is cut into a part, for what stands in it and for what it stands in. */
+const cutsOf = (part: Panel, k: number, { joints, growth }: Laid, names: readonly string[]): readonly CutOut[] =>
+  joints.flatMap((joint): readonly CutOut[] => {
+    if (joint.board === k) return cutsInBoard(joint, joint.at)
+    if (joint.other !== k || joint.kind !== 'finger') return []
+    return cutsBetween(part, joint, names[joint.board] ?? '', pastEnds(part, joint.edge, growth[k] ?? []))
+  })
+
+/** The tongues of grooves, in the frames of the boards as they are cut. */
+const tonguesIn = (
+  { joints, blanks }: Laid,
+  parts: readonly Panel[],
+  panels: readonly Panel[],
+  names: readonly string[]
+): readonly Tongue[] =>
+  joints.flatMap(({ kind, board: k, other, at, depthM }): readonly Tongue[] => {
+    const [part, board] = [parts[k], panels[k]]
+    if (kind !== 'groove' || part === undefined || board === undefined) return []
+    const { u, v } = shiftOf(part, blanks[k] ?? [])
+    return [{ name: names[other] ?? '', board, at: { ...at, uM: at.uM + u, vM: at.vM + v }, depthM }]
+  })
+
 /**
  * The boards as they are cut, and what is marked on each.
  *
@@ -114,44 +161,17 @@ function boardsByName(panels: readonly Panel[], names: readonly string[], joints
  */
 export function workedBoards(parts: readonly Panel[], names: readonly string[], task: JointTask): WorkedBoards {
   const touches = touchesOf(parts, names)
+  const own = parts.map((_, k) => touches.flatMap(({ board, mark }) => (board === k ? [mark] : [])))
   const joints = jointsOf(parts, touches, task)
-  const growth = parts.map((part, k) =>
-    growthOf(
-      part,
-      joints.filter(({ other }) => other === k)
-    )
+  if (joints.length === 0) return { panels: parts, marks: own, cut: { boards: new Map(), tongues: [] } }
+  const laid = laidJoints(parts, joints)
+  const blankOfPart = (k: number) => laid.blanks[k] ?? []
+  const panels = parts.map((part, k) =>
+    workedPart(part, blankOfPart(k), cutsOf(part, k, laid, names), task.board.densityKgPerM3)
   )
-  const blanks = parts.map((part, k) => grownBlank(part, growth[k] ?? []))
-  const pockets = joints.map((joint): Rectangle => {
-    const [part, wood] = [parts[joint.other], blanks[joint.board]]
-    if (part === undefined || wood === undefined) return stretchOf(joint.mark, [0, 1], [0, 0])
-    const others = joints.filter(
-      other => other !== joint && other.board === joint.board && other.depthM >= joint.depthM
-    )
-    const taken = others.map(({ mark }) => stretchOf(mark, [0, 1], [0, 0]))
-    return pocketOf(joint, pastEnds(part, joint.edge, growth[joint.other] ?? []), boxRound(wood), taken)
-  })
-  const cutsOf = (part: Panel, k: number) =>
-    joints.flatMap((joint, i): readonly CutOut[] => {
-      const at = pockets[i]
-      if (joint.board === k && at !== undefined) return cutsInBoard(joint, at)
-      if (joint.other !== k || joint.kind !== 'finger') return []
-      return cutsBetween(part, joint, names[joint.board] ?? '', pastEnds(part, joint.edge, growth[k] ?? []))
-    })
-  const panels = parts.map((part, k) => workedPart(part, blanks[k] ?? [], cutsOf(part, k), task.board.densityKgPerM3))
-  const own = (k: number) => touches.flatMap(({ board, mark }) => (board === k ? [mark] : []))
   return {
     panels,
-    marks: parts.map((part, k) => marksOn(k, joints, own(k)).map(mark => movedMark(mark, part, blanks[k] ?? []))),
-    cut: {
-      boards: boardsByName(panels, names, joints),
-      tongues: joints.flatMap((joint, i): readonly Tongue[] => {
-        const [at, part, board] = [pockets[i], parts[joint.board], panels[joint.board]]
-        if (joint.kind !== 'groove' || at === undefined || part === undefined || board === undefined) return []
-        const { u, v } = shiftOf(part, blanks[joint.board] ?? [])
-        const moved = { ...at, uM: at.uM + u, vM: at.vM + v }
-        return [{ name: names[joint.other] ?? '', board, at: moved, depthM: joint.depthM }]
-      })
-    }
+    marks: parts.map((part, k) => marksOn(k, joints, own[k] ?? []).map(mark => movedMark(mark, part, blankOfPart(k)))),
+    cut: { boards: boardsByName(panels, names, joints), tongues: tonguesIn(laid, parts, panels, names) }
   }
 }
