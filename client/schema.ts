@@ -2401,6 +2401,11 @@ export interface components {
             /** @description Most it gives for good */
             ratedA?: number;
         };
+        CornerFill: {
+            count: number;
+            lengthMm: number;
+            radiusMm: number;
+        };
         /** @description A chamber, which is a node of the network. */
         CustomChamber: {
             /** @description Q of the absorption at the frequency of the chamber */
@@ -2785,7 +2790,7 @@ export interface components {
             leParallelOhm?: number;
             /** @description Moving mass with air load */
             mmsG?: number;
-            /** @description Continuous thermal rating */
+            /** @description Continuous power rating */
             powerW?: number;
             /** @description Electrical Q at resonance */
             qes?: number;
@@ -4449,7 +4454,7 @@ export interface components {
             /** @description Boards of the front */
             frontLayers?: number;
             /**
-             * @description Butted
+             * @description Butt
              * @enum {string}
              */
             joints?: "butt" | "groove" | "rebate" | "finger";
@@ -4627,6 +4632,9 @@ export interface components {
             covered?: boolean;
             /** @description Whether the walls are lined with wadding */
             lined?: boolean;
+        };
+        PlanFinishPatch: {
+            covered: boolean;
         };
         PlanFirstCaution: {
             clause: string;
@@ -4854,6 +4862,7 @@ export interface components {
         PlanSignalLead: {
             converter: boolean;
             count: number;
+            jumperM?: number;
             /** @enum {string} */
             kind: "screened" | "twisted-pair";
             lengthM: number;
@@ -4894,6 +4903,7 @@ export interface components {
             widthMm?: number;
         };
         PlanSpacePatch: {
+            coveringMm?: number;
             depthMm?: number;
             heightMm?: number;
             widthMm?: number;
@@ -5093,6 +5103,7 @@ export interface components {
         PortLayout: {
             acousticLengthMm: number;
             areaCm2: number;
+            cornerFill?: components["schemas"]["CornerFill"];
             count: number;
             displacedL: number;
             endFactor: number;
@@ -6133,6 +6144,8 @@ export interface components {
             kind: "slot";
             /** @description Outer face of the front to the inner mouth, along the centre line */
             lengthMm?: number;
+            /** @description Outer corners of its bends filled to a quarter round of its height, in a square box */
+            roundCorners?: boolean;
             /** @description Instead of a length */
             tuningHz?: number;
             /** @description Board of its own walls */
@@ -6233,7 +6246,7 @@ export interface components {
             ambientC?: number;
             /** @description Damping factor of the data sheet at this load */
             amplifierDampingFactor?: number;
-            /** @description Metal */
+            /** @description Metal of the conductor */
             conductor?: components["schemas"]["Conductor"];
             /** @description A size to be judged instead of chosen, with its series */
             designation?: string;
@@ -6247,7 +6260,7 @@ export interface components {
             reOhm?: number;
             /** @description Most of the load that may be in the wire */
             resistanceLimitPercent?: number;
-            /** @description Resistance over that of a solid conductor */
+            /** @description Resistance of the stranded over the solid conductor */
             strandingFactor?: number;
         };
         /** @description A loudspeaker output */
@@ -6672,6 +6685,7 @@ export interface components {
             driver?: components["schemas"]["PlanFacePatch"];
             driverCount?: number;
             enclosure?: null;
+            finish?: components["schemas"]["PlanFinishPatch"];
         };
         WhatIfRow: {
             againstPlanDb: number;
@@ -6864,7 +6878,7 @@ export interface components {
         CableAmbientC: number;
         /** @description Damping factor of the data sheet at this load [1] */
         CableAmplifierDampingFactor: number;
-        /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+        /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
         CableConductor: components["schemas"]["Conductor"];
         /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
         CableDesignation: string;
@@ -6878,7 +6892,7 @@ export interface components {
         CableReOhm: number;
         /** @description Most of the load that may be in the wire [%] */
         CableResistanceLimitPercent: number;
-        /** @description Resistance over that of a solid conductor [1] */
+        /** @description Resistance of the stranded over the solid conductor [1] */
         CableStrandingFactor: number;
         /** @description Code of the entry */
         Code: string;
@@ -6888,6 +6902,8 @@ export interface components {
         Digits: "six" | "full";
         /** @description Drivers */
         DriverCount: number;
+        /** @description Continuous power rating [W] */
+        DriverPowerW: number;
         /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
         DriverVasAir: components["schemas"]["VasAir"];
         /** @description Linear excursion, one way, peak [mm] */
@@ -6960,7 +6976,7 @@ export interface operations {
                 "cable.ambientC"?: components["parameters"]["CableAmbientC"];
                 /** @description Damping factor of the data sheet at this load [1] */
                 "cable.amplifierDampingFactor"?: components["parameters"]["CableAmplifierDampingFactor"];
-                /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+                /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
                 "cable.conductor"?: components["parameters"]["CableConductor"];
                 /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
                 "cable.designation"?: components["parameters"]["CableDesignation"];
@@ -6974,7 +6990,7 @@ export interface operations {
                 "cable.reOhm"?: components["parameters"]["CableReOhm"];
                 /** @description Most of the load that may be in the wire [%] */
                 "cable.resistanceLimitPercent"?: components["parameters"]["CableResistanceLimitPercent"];
-                /** @description Resistance over that of a solid conductor [1] */
+                /** @description Resistance of the stranded over the solid conductor [1] */
                 "cable.strandingFactor"?: components["parameters"]["CableStrandingFactor"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
@@ -7458,7 +7474,7 @@ export interface operations {
                 "cable.ambientC"?: components["parameters"]["CableAmbientC"];
                 /** @description Damping factor of the data sheet at this load [1] */
                 "cable.amplifierDampingFactor"?: components["parameters"]["CableAmplifierDampingFactor"];
-                /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+                /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
                 "cable.conductor"?: components["parameters"]["CableConductor"];
                 /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
                 "cable.designation"?: components["parameters"]["CableDesignation"];
@@ -7472,7 +7488,7 @@ export interface operations {
                 "cable.reOhm"?: components["parameters"]["CableReOhm"];
                 /** @description Most of the load that may be in the wire [%] */
                 "cable.resistanceLimitPercent"?: components["parameters"]["CableResistanceLimitPercent"];
-                /** @description Resistance over that of a solid conductor [1] */
+                /** @description Resistance of the stranded over the solid conductor [1] */
                 "cable.strandingFactor"?: components["parameters"]["CableStrandingFactor"];
                 channelMinimumOhm?: number;
                 coilOhm?: number;
@@ -7782,7 +7798,8 @@ export interface operations {
                 "driver.mmdG"?: number;
                 "driver.mmsG"?: number;
                 "driver.nominalDiameterMm"?: number;
-                "driver.powerW"?: number;
+                /** @description Continuous power rating [W] */
+                "driver.powerW"?: components["parameters"]["DriverPowerW"];
                 "driver.qes"?: number;
                 "driver.qms"?: number;
                 "driver.qts"?: number;
@@ -8089,7 +8106,8 @@ export interface operations {
                 "driver.leMh"?: number;
                 "driver.leParallelOhm"?: number;
                 "driver.mmsG"?: number;
-                "driver.powerW"?: number;
+                /** @description Continuous power rating [W] */
+                "driver.powerW"?: components["parameters"]["DriverPowerW"];
                 "driver.qes"?: number;
                 "driver.qms"?: number;
                 "driver.qts"?: number;
