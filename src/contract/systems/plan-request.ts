@@ -100,9 +100,7 @@ export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', 
   ...BoardBody.properties,
   thicknessMm: quantity('mm', 'Thickness as measured', { from: 6, to: 40 }),
   frontLayers: Type.Optional(count('Boards of the front; a second one is taken where braces leave one short', 1, 2)),
-  recessMm: Type.Optional(
-    quantity('mm', 'Front set back behind the edges round it, as for a grille', { from: 0, to: 100 })
-  ),
+  recessMm: Type.Optional(quantity('mm', 'Front set back behind its edges, as for a grille', { from: 0, to: 100 })),
   joints: Type.Optional(choice('Butt; or grooves for what stands inside; rebated corners too; fingers', boardJoints)),
   bracing: Type.Optional(ref(PlanBracing)),
   terminal: Type.Optional(ref(TerminalBody)),
