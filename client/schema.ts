@@ -4616,6 +4616,9 @@ export interface components {
             /** @description Whether the walls are lined with wadding */
             lined?: boolean;
         };
+        PlanFinishPatch: {
+            covered: boolean;
+        };
         PlanFirstCaution: {
             clause: string;
             code: components["schemas"]["CautionCode"];
@@ -4842,6 +4845,7 @@ export interface components {
         PlanSignalLead: {
             converter: boolean;
             count: number;
+            jumperM?: number;
             /** @enum {string} */
             kind: "screened" | "twisted-pair";
             lengthM: number;
@@ -4882,6 +4886,7 @@ export interface components {
             widthMm?: number;
         };
         PlanSpacePatch: {
+            coveringMm?: number;
             depthMm?: number;
             heightMm?: number;
             widthMm?: number;
@@ -6660,6 +6665,7 @@ export interface components {
             driver?: components["schemas"]["PlanFacePatch"];
             driverCount?: number;
             enclosure?: null;
+            finish?: components["schemas"]["PlanFinishPatch"];
         };
         WhatIfRow: {
             againstPlanDb: number;

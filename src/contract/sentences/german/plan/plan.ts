@@ -46,7 +46,7 @@ export const germanPlan = translation<typeof planSentences>()({
     'Die letzten Fugen sind nicht mehr erreichbar, sobald „{name}“ sitzt: vorher einen vollen Strang Dichtstoff legen.',
   sentences: '{all}',
   'solvent-vapour':
-    'Sprühkleber und Lack sind hochentzündlich, und ihr Dampf ist schwerer als Luft: im Freien verwenden, keine Flamme, nicht rauchen, kein eingeschalteter Verstärker in der Nähe; ablüften lassen, bevor Gehäuse oder Auto geschlossen werden.',
+    'Sprühkleber und Lack sind extrem entzündbar, und ihr Dampf ist schwerer als Luft: im Freien verwenden, keine Flamme, nicht rauchen, kein eingeschalteter Verstärker in der Nähe; ablüften lassen, bevor Gehäuse oder Auto geschlossen werden.',
   'what.qtc': 'Qtc',
   'what.tuning': 'Abstimmung',
   'what.volume': 'Nettovolumen',
