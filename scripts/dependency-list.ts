@@ -82,13 +82,9 @@ export function dependencyList(): string {
     const reason = reasonOf(name, why)
     if (locked === undefined) throw new Error(`${name} is not in the lock`)
     if (reason === undefined) throw new Error(`DEVELOPERS.md gives no reason for ${name}`)
-    return `| ${name} | ${locked.version} | ${licenceOf(name, locked)} | ${brought(packages, place)} | ${reason} |`
+    return `- **${name}** ${locked.version}, ${licenceOf(name, locked)}, brings ${brought(packages, place)}: ${reason}`
   }
-  const table = (named: Named) => [
-    '| package | version | licence | brings | reason |',
-    '| --- | --- | --- | --- | --- |',
-    ...Object.keys(named).toSorted().map(row)
-  ]
+  const table = (named: Named) => Object.keys(named).toSorted().map(row)
   const others = Object.entries(packages).filter(([place]) => place !== '')
   const shipped = others.filter(([, { dev }]) => dev !== true).map(([, each]) => each)
   const developed = others.filter(([, { dev }]) => dev === true).map(([, each]) => each)

@@ -53,7 +53,7 @@ describe('what ships', () => {
   it('is listed with version, licence and reason, as all that serves development is', () => {
     const list = read('scripts/DEPENDENCIES.md')
     expect(list).toBe(dependencyList())
-    const rows = [...list.matchAll(/^\| (\S+) \| (\S+) \| (.+?) \| (\d+) \| (.{8,}) \|$/gm)].map(
+    const rows = [...list.matchAll(/^- \*\*(\S+)\*\* (\S+), (.+), brings (\d+): (.{8,})$/gm)].map(
       ([, name, version]) => [name, version]
     )
     const named = Object.keys({ ...dependencies, ...devDependencies })

@@ -7,31 +7,26 @@ import { seeded } from '../../support/random-requests.ts'
 
 const moments = [
   { level: 'heavy', engine: 'idling' },
-  { level: 'full-sine', engine: 'driving' },
   { level: 'average', engine: 'off' }
 ] as const
 
 describe('a vehicle of forty elements', () => {
-  it.each([1, 2, 3])(
-    'has forty, and the voltages of a nodal solution written from the request alone, seed %s',
-    seed => {
-      const request = fortyElements(seeded(seed))
-      const { states } = computeCircuit(request).result
-      let compared = 0
-      for (const { level, engine } of moments) {
-        const state = states.find(each => each.level === level && each.engine === engine)
-        if (engine !== 'off') expect(state?.parts).toHaveLength(40)
-        const circuit = circuitOf(request, { level, engine }, () => undefined)
-        const points = (state?.points ?? []).map(({ point }) => point).filter(point => point !== circuit.reference)
-        const volts = nodalVolts(circuit, points)
-        expect(points.length).toBeGreaterThan(20)
-        // where a battery takes over from an alternator the other way may stop short
-        if (volts === undefined) continue
-        compared++
-        for (const { point, voltageV } of state?.points ?? [])
-          if (point !== circuit.reference) expect(voltageV, point).toBeCloseTo(volts.get(point) ?? Number.NaN, 5)
-      }
-      expect(compared).toBeGreaterThanOrEqual(2)
+  it.each([1, 2])('has forty, and the voltages of a nodal solution written from the request alone, seed %s', seed => {
+    const request = fortyElements(seeded(seed))
+    const { states } = computeCircuit(request).result
+    let compared = 0
+    for (const { level, engine } of moments) {
+      const state = states.find(each => each.level === level && each.engine === engine)
+      if (engine !== 'off') expect(state?.parts).toHaveLength(40)
+      const circuit = circuitOf(request, { level, engine }, () => undefined)
+      const points = (state?.points ?? []).map(({ point }) => point).filter(point => point !== circuit.reference)
+      const volts = nodalVolts(circuit, points)
+      expect(points.length).toBeGreaterThan(20)
+      if (volts === undefined) continue
+      compared++
+      for (const { point, voltageV } of state?.points ?? [])
+        if (point !== circuit.reference) expect(voltageV, point).toBeCloseTo(volts.get(point) ?? Number.NaN, 5)
     }
-  )
+    expect(compared).toBe(2)
+  })
 })
