@@ -4462,7 +4462,7 @@ export interface components {
             material?: components["schemas"]["BoardId"];
             /** @description Poisson ratio, strain along to stress across */
             poisson?: number;
-            /** @description Front set back behind the edges round it, for a grille or against knocks */
+            /** @description Front set back behind its edges, as for a grille */
             recessMm?: number;
             /** @description Shear modulus in the plane of the board */
             shearModulusGpa?: number;
