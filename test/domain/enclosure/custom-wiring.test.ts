@@ -1,7 +1,7 @@
 /** Drivers that a custom enclosure joins: the load they are at rest, by Ohm's law. */
 import { describe, expect, it } from 'vitest'
+import type { CustomEnclosureRequest } from '../../../src/contract/enclosures/enclosure.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
-import type { CustomEnclosureRequest } from '../../../src/domain/enclosure/model/request.ts'
 
 const driver = { fsHz: 29, qms: 5.8, qes: 0.44, vasM3: 0.058, sdM2: 0.049, reOhm: 3.4 }
 type Groups = CustomEnclosureRequest['driverGroups']
