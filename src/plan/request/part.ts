@@ -27,39 +27,28 @@ export type Part<Request, Result> =
 export const refusalSaid = ({ faults }: Refusal): Said =>
   say('sentences', { all: [...new Map(faults.map(({ detail, said }) => [detail, said.detail])).values()] })
 
-type Memory = Map<unknown, Map<string, Part<unknown, unknown>>>
-let memory: Memory | undefined
-
-/**
- * Within `work` an operation asked the same again answers from memory: operations are pure, so nothing but time changes.
- * For work that builds like things many times; what is remembered is let go at its end.
- */
-export function rememberingParts<Result>(work: () => Result): Result {
-  const outer = memory
-  memory = new Map()
-  try {
-    return work()
-  } finally {
-    memory = outer
-  }
-}
-
-/**
- * Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on. The request is rounded to
- * the digits it is shown with, so that the single resource gives the same answer for it.
- */
-export function runPart<Request, Result>(
+/** Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on. */
+export type RunPart = <Request, Result>(
   unrounded: Request,
   compute: (request: Request) => Outcome<Result>
-): Part<Request, Result> {
-  const request = sixDigitsThroughout(unrounded)
-  if (memory === undefined) return attempted(request, compute)
-  const known = memory.get(compute) ?? new Map<string, Part<unknown, unknown>>()
-  memory.set(compute, known)
-  const key = JSON.stringify(request)
-  const part = (known.get(key) as Part<Request, Result> | undefined) ?? attempted(request, compute)
-  known.set(key, part)
-  return part
+) => Part<Request, Result>
+
+/**
+ * For one piece of work, which hands it to all its rooms: an operation asked the same again answers from memory. Operations are
+ * pure, so nothing but time changes. The request is rounded to the digits it is shown with, so that the single resource gives the
+ * same answer for it.
+ */
+export function partRunner(): RunPart {
+  const memory = new Map<unknown, Map<string, Part<unknown, unknown>>>()
+  return <Request, Result>(unrounded: Request, compute: (request: Request) => Outcome<Result>) => {
+    const request = sixDigitsThroughout(unrounded)
+    const known = memory.get(compute) ?? new Map<string, Part<unknown, unknown>>()
+    memory.set(compute, known)
+    const key = JSON.stringify(request)
+    const part = (known.get(key) as Part<Request, Result> | undefined) ?? attempted(request, compute)
+    known.set(key, part)
+    return part
+  }
 }
 
 function attempted<Request, Result>(

@@ -19,6 +19,7 @@ import { planEnclosure, toldBox } from '../enclosure/plan-enclosure.ts'
 import { planLoad } from '../load/plan-load.ts'
 import { type BoxBrief, boxBrief } from '../request/box-brief.ts'
 import { planDefaults } from '../request/defaults.ts'
+import { partRunner } from '../request/part.ts'
 import type { GivenBox } from '../request/plan-leaflet.ts'
 import { type ResolvedPlan, resolvedPlan } from '../request/resolved-plan.ts'
 import { wayOutDefaults } from './defaults.ts'
@@ -69,7 +70,7 @@ function plannedFigures(brief: BoxBrief, resolved: ResolvedPlan): SystemFigures 
 }
 
 function built(request: PlanRequest): Built | undefined {
-  const resolved = resolvedPlan(request, assumptions())
+  const resolved = resolvedPlan(request, assumptions(), partRunner())
   const brief = boxBrief(resolved)
   if (brief.leaflet !== undefined) return builtByLeaflet(brief, brief.leaflet)
   const figures = plannedFigures(brief, resolved)

@@ -6,7 +6,7 @@ import { layOutBox, type TriedBox, tryBox } from '../../../domain/box/layout/lay
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
-import { type Part, runPart } from '../../request/part.ts'
+import type { Part } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import type { RadiatorPlace } from './plan-radiators.ts'
 import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
@@ -26,7 +26,7 @@ export interface BoxWish {
 export function planBox(brief: BoxBrief, { netVolumeM3, port, radiators, strategy }: BoxWish): TriedBoxPart {
   const drawnIn = (furtherM: number) => {
     const shell = shellRequest(brief, furtherM, radiators)
-    return runPart(
+    return brief.run(
       { ...shell, netVolumeM3, limits: spaceLimits(brief, radiators), ...present({ strategy, port }) },
       tryBox
     )
@@ -58,22 +58,23 @@ export function roomForAir(brief: BoxBrief): number | undefined {
   const asked = sizes.filter(([size, sizeM]) => sizeM !== undefined && !(isOverFootprint(brief) && size !== 'heightM'))
   const outer = Object.fromEntries(asked) as NonNullable<BoxRequest['outer']>
   const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
-  const largest = runPart({ ...shellRequest(brief), ...lean, outer }, tryBox)
+  const largest = brief.run({ ...shellRequest(brief), ...lean, outer }, tryBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
 }
 
 /** A box that was only tried, with everything that is told of it. */
-export const wholeBox = (part: TriedBoxPart): BoxPart => (part.done ? runPart(part.request, layOutBox) : part)
+export const wholeBox = ({ run }: BoxBrief, part: TriedBoxPart): BoxPart =>
+  part.done ? run(part.request, layOutBox) : part
 
 /** The same box with braces until its panels stay out of the band, at the pressure it really sees. */
 export function bracedBox(
-  { board, crossoverHz }: BoxBrief,
+  { board, crossoverHz, run }: BoxBrief,
   { request: box }: TriedBoxPart & { readonly done: true },
   pressurePa: number
 ): BoxPart {
   const upperHz = board.bracing?.upperHz ?? crossoverHz
   const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
-  return runPart({ ...box, bracing }, layOutBox)
+  return run({ ...box, bracing }, layOutBox)
 }
 
 /** Everything in the box clears everything else. */
