@@ -84,7 +84,6 @@ const CustomLeakBody = component('CustomLeak', 'A resistance between two places.
   to: place('Other end'),
   resistancePaSPerM3: quantity('Pa·s/m³', 'Acoustic resistance', { from: 1e-3, to: 1e15 })
 })
-export interface CustomLeakRequest extends Si<Static<typeof CustomLeakBody>> {}
 
 const CustomDriversBody = component('CustomDriverGroup', 'Equal drivers that share both sides.', {
   name,
@@ -168,4 +167,3 @@ export const SourceBody = component('Source', 'What feeds the drivers: a voltage
   loadOhm: Type.Optional(quantity('Ω', 'Load at which the power is meant', { from: 0.05, to: 1000 })),
   seriesOhm: Type.Optional(quantity('Ω', 'Resistance of amplifier and cable before the drivers', { from: 0, to: 1000 }))
 })
-export interface SourceRequest extends Si<Static<typeof SourceBody>> {}
