@@ -17,7 +17,7 @@ import { roomForAir } from '../../enclosure/parts/plan-box.ts'
 import type { Setting } from '../../enclosure/parts/setting.ts'
 import { type BoxBrief, boxBrief } from '../../request/box-brief.ts'
 import { planDefaults } from '../../request/defaults.ts'
-import { partRunner, rememberingParts } from '../../request/part.ts'
+import { partRunner } from '../../request/part.ts'
 import { resolvedPlan } from '../../request/resolved-plan.ts'
 import { largestDriver } from '../../ways-out/largest-driver.ts'
 import { inSteps } from '../room/area-steps.ts'
@@ -189,7 +189,7 @@ function told({ goal, size, typical }: RegionTask, { block, toleranceDb, best, c
 export function regionOfDrivers(request: DriverRegionRequest): Outcome<DriverRegion> {
   const assumed = assumptions()
   const task = regionTask(request, assumed)
-  const found = task === undefined ? undefined : rememberingParts(() => regionOf(task))
+  const found = task === undefined ? undefined : regionOf(task)
   if (task === undefined || found === undefined) {
     throw new DesignError('no-solution', { field: 'space', detail: say('refused.no-driver-suits') })
   }
