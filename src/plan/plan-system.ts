@@ -126,7 +126,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       ? planMargins(settingOf(box, driver, joined), { figures, joined, response: enclosure.response })
       : undefined
   const isAsTold = fits && strayed !== true
-  const waysOut = isAsTold || joined === undefined ? undefined : planWaysOut(request)
+  const waysOut = isAsTold || joined === undefined ? undefined : planWaysOut(request, run)
   const { runs, ...supply } = planSupply(power, joined)
   const signal = planSignal(power, resolved, joined, enclosure.response, box.leaflet)
   const { circuit, ...circuitSays } = planCircuit(power, wires, runs, resolved.signal, signal)
@@ -185,7 +185,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       ...present({ buildOrder, restraint: build.restraint }),
       commissioning,
       readings: readingsInOrder(readings, commissioning),
-      remedies: planRemedies(request, {
+      remedies: planRemedies(request, run, {
         supply: { ...supply, runs },
         circuit: graph.circuit,
         matching,

@@ -9,7 +9,7 @@ import { DesignError } from '../../domain/design-error.ts'
 import { inDigits } from '../../domain/digits.ts'
 import { type Item, listed, say, worded } from '../../domain/say.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
-import { partRunner, type RunPart } from '../request/part.ts'
+import type { RunPart } from '../request/part.ts'
 import type { Candidate } from './cable-candidates.ts'
 import { candidates } from './candidates.ts'
 import { remedyDefaults } from './defaults.ts'
@@ -118,11 +118,11 @@ function atItsGain(request: PlanRequest, joined: JoinedDrivers | undefined): Pla
 }
 
 /**
+ * @param run  of the plan whose remedies these are
  * @param planned  what the plan itself came to; worked out where absent
  * @returns nothing for a plan that is short of nothing and just misses nothing
  */
-export function planRemedies(request: PlanRequest, planned?: PlannedElectrics): readonly PlanRemedy[] {
-  const run = partRunner()
+export function planRemedies(request: PlanRequest, run: RunPart, planned?: PlannedElectrics): readonly PlanRemedy[] {
   const asked = atItsGain(request, planned?.joined)
   const before = planned === undefined ? electricOutcome(asked, run) : outcomeOf(asked, planned)
   return candidates(asked, before)

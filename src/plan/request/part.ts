@@ -27,10 +27,15 @@ export type Part<Request, Result> =
 export const refusalSaid = ({ faults }: Refusal): Said =>
   say('sentences', { all: [...new Map(faults.map(({ detail, said }) => [detail, said.detail])).values()] })
 
-/** Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on. */
+/**
+ * Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on.
+ *
+ * @param operation  what is remembered, where `compute` only comes to the same sooner
+ */
 export type RunPart = <Request, Result>(
   unrounded: Request,
-  compute: (request: Request) => Outcome<Result>
+  compute: (request: Request) => Outcome<Result>,
+  operation?: (request: Request) => Outcome<Result>
 ) => Part<Request, Result>
 
 /**
@@ -40,10 +45,14 @@ export type RunPart = <Request, Result>(
  */
 export function partRunner(): RunPart {
   const memory = new Map<unknown, Map<string, Part<unknown, unknown>>>()
-  return <Request, Result>(unrounded: Request, compute: (request: Request) => Outcome<Result>) => {
+  return <Request, Result>(
+    unrounded: Request,
+    compute: (request: Request) => Outcome<Result>,
+    operation: (request: Request) => Outcome<Result> = compute
+  ) => {
     const request = sixDigitsThroughout(unrounded)
-    const known = memory.get(compute) ?? new Map<string, Part<unknown, unknown>>()
-    memory.set(compute, known)
+    const known = memory.get(operation) ?? new Map<string, Part<unknown, unknown>>()
+    memory.set(operation, known)
     const key = JSON.stringify(request)
     const part = (known.get(key) as Part<Request, Result> | undefined) ?? attempted(request, compute)
     known.set(key, part)

@@ -2,11 +2,17 @@
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Strategy } from '../../../contract/boxes/words.ts'
-import { layOutBox, type TriedBox, tryBox } from '../../../domain/box/layout/lay-out-box.ts'
+import {
+  layOutBox,
+  layOutTried,
+  type SolvedBox,
+  type TriedBox,
+  tryBox
+} from '../../../domain/box/layout/lay-out-box.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
-import type { Part } from '../../request/part.ts'
+import type { Part, RunPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import type { RadiatorPlace } from './plan-radiators.ts'
 import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
@@ -14,7 +20,10 @@ import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
 export type BoxPart = Part<BoxRequest, BoxLayout>
 
 /** A box of an attempt: only what tells whether it will do. */
-export type TriedBoxPart = Part<BoxRequest, TriedBox>
+export type TriedBoxPart = Part<BoxRequest, SolvedBox>
+
+/** Tried or laid out. */
+export type JudgedBoxPart = Part<BoxRequest, TriedBox>
 
 export interface BoxWish {
   readonly netVolumeM3: number
@@ -62,22 +71,24 @@ export function roomForAir(brief: BoxBrief): number | undefined {
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
 }
 
+type TriedWell = TriedBoxPart & { readonly done: true }
+
+/** Laid out as the resource of its own does, from the sizes at hand: braces and the rest of the answer alter nothing of those. */
+const fromTried = (run: RunPart, { request, outcome }: TriedWell, bracing: BoxRequest['bracing']): BoxPart =>
+  run({ ...request, ...present({ bracing }) }, asked => layOutTried(asked, outcome.result), layOutBox)
+
 /** A box that was only tried, with everything that is told of it. */
 export const wholeBox = ({ run }: BoxBrief, part: TriedBoxPart): BoxPart =>
-  part.done ? run(part.request, layOutBox) : part
+  part.done ? fromTried(run, part, undefined) : part
 
 /** The same box with braces until its panels stay out of the band, at the pressure it really sees. */
-export function bracedBox(
-  { board, crossoverHz, run }: BoxBrief,
-  { request: box }: TriedBoxPart & { readonly done: true },
-  pressurePa: number
-): BoxPart {
+export function bracedBox({ board, crossoverHz, run }: BoxBrief, tried: TriedWell, pressurePa: number): BoxPart {
   const upperHz = board.bracing?.upperHz ?? crossoverHz
   const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
-  return run({ ...box, bracing }, layOutBox)
+  return fromTried(run, tried, bracing)
 }
 
 /** Everything in the box clears everything else. */
-export function clears(part: TriedBoxPart): boolean {
+export function clears(part: JudgedBoxPart): boolean {
   return part.done && part.outcome.result.clearances.every(({ passes }) => passes)
 }
