@@ -2401,6 +2401,11 @@ export interface components {
             /** @description Most it gives for good */
             ratedA?: number;
         };
+        CornerFill: {
+            count: number;
+            lengthMm: number;
+            radiusMm: number;
+        };
         /** @description A chamber, which is a node of the network. */
         CustomChamber: {
             /** @description Q of the absorption at the frequency of the chamber */
@@ -2504,12 +2509,14 @@ export interface components {
         CutOut: {
             cornerRadiusMm?: number;
             diameterMm?: number;
+            /** @enum {string} */
+            face?: "inner";
             heightMm?: number;
             /** @enum {string} */
             kind: "circle" | "rectangle";
             label: string;
             /** @enum {string} */
-            purpose: "driver" | "driver-rebate" | "passive-radiator" | "port" | "terminal" | "amplifier" | "cable" | "brace-window";
+            purpose: "driver" | "driver-rebate" | "passive-radiator" | "port" | "terminal" | "amplifier" | "cable" | "brace-window" | "groove" | "rebate" | "finger";
             rebateDepthMm?: number;
             roundingRadiusMm?: number;
             screwCircle?: components["schemas"]["ScrewCircle"];
@@ -3692,10 +3699,15 @@ export interface components {
         /** @description How the panels meet. */
         Joints: {
             /**
-             * @description Butt joints, or mitres round the profile
+             * @description Of a rectangular box any
              * @enum {string}
              */
-            corners?: "butt" | "mitre";
+            corners?: "butt" | "mitre" | "rebate" | "finger";
+            /**
+             * @description How divider and frames meet the walls
+             * @enum {string}
+             */
+            inner?: "butt" | "groove";
             /**
              * @description Sides (of a prism
              * @enum {string}
@@ -4441,11 +4453,16 @@ export interface components {
             elasticModulusGpa?: number;
             /** @description Boards of the front */
             frontLayers?: number;
+            /**
+             * @description Butt
+             * @enum {string}
+             */
+            joints?: "butt" | "groove" | "rebate" | "finger";
             /** @description Board */
             material?: components["schemas"]["BoardId"];
             /** @description Poisson ratio, strain along to stress across */
             poisson?: number;
-            /** @description Front set back behind the edges round it, for a grille or against knocks */
+            /** @description Front set back behind its edges, as for a grille */
             recessMm?: number;
             /** @description Shear modulus in the plane of the board */
             shearModulusGpa?: number;
@@ -5086,6 +5103,7 @@ export interface components {
         PortLayout: {
             acousticLengthMm: number;
             areaCm2: number;
+            cornerFill?: components["schemas"]["CornerFill"];
             count: number;
             displacedL: number;
             endFactor: number;
@@ -6126,6 +6144,8 @@ export interface components {
             kind: "slot";
             /** @description Outer face of the front to the inner mouth, along the centre line */
             lengthMm?: number;
+            /** @description Outer corners of its bends filled to a quarter round of its height, in a square box */
+            roundCorners?: boolean;
             /** @description Instead of a length */
             tuningHz?: number;
             /** @description Board of its own walls */
