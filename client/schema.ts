@@ -2401,6 +2401,11 @@ export interface components {
             /** Most it gives for good */
             ratedA?: number;
         };
+        CornerFill: {
+            count: number;
+            lengthMm: number;
+            radiusMm: number;
+        };
         /** A chamber, which is a node of the network. */
         CustomChamber: {
             /** Q of the absorption at the frequency of the chamber */
@@ -2504,12 +2509,14 @@ export interface components {
         CutOut: {
             cornerRadiusMm?: number;
             diameterMm?: number;
+            /** @enum {string} */
+            face?: "inner";
             heightMm?: number;
             /** @enum {string} */
             kind: "circle" | "rectangle";
             label: string;
             /** @enum {string} */
-            purpose: "driver" | "driver-rebate" | "passive-radiator" | "port" | "terminal" | "amplifier" | "cable" | "brace-window";
+            purpose: "driver" | "driver-rebate" | "passive-radiator" | "port" | "terminal" | "amplifier" | "cable" | "brace-window" | "groove" | "rebate" | "finger";
             rebateDepthMm?: number;
             roundingRadiusMm?: number;
             screwCircle?: components["schemas"]["ScrewCircle"];
@@ -3692,10 +3699,15 @@ export interface components {
         /** How the panels meet. */
         Joints: {
             /**
-             * Butt joints, or mitres round the profile
+             * Of a rectangular box any
              * @enum {string}
              */
-            corners?: "butt" | "mitre";
+            corners?: "butt" | "mitre" | "rebate" | "finger";
+            /**
+             * How divider and frames meet the walls
+             * @enum {string}
+             */
+            inner?: "butt" | "groove";
             /**
              * Sides (of a prism
              * @enum {string}
@@ -4441,11 +4453,16 @@ export interface components {
             elasticModulusGpa?: number;
             /** Boards of the front */
             frontLayers?: number;
+            /**
+             * Butt
+             * @enum {string}
+             */
+            joints?: "butt" | "groove" | "rebate" | "finger";
             /** Board */
             material?: components["schemas"]["BoardId"];
             /** Poisson ratio, strain along to stress across */
             poisson?: number;
-            /** Front set back behind the edges round it, for a grille or against knocks */
+            /** Front set back behind its edges, as for a grille */
             recessMm?: number;
             /** Shear modulus in the plane of the board */
             shearModulusGpa?: number;
@@ -5086,6 +5103,7 @@ export interface components {
         PortLayout: {
             acousticLengthMm: number;
             areaCm2: number;
+            cornerFill?: components["schemas"]["CornerFill"];
             count: number;
             displacedL: number;
             endFactor: number;
@@ -6126,6 +6144,8 @@ export interface components {
             kind: "slot";
             /** Outer face of the front to the inner mouth, along the centre line */
             lengthMm?: number;
+            /** Outer corners of its bends filled to a quarter round of its height, in a square box */
+            roundCorners?: boolean;
             /** Instead of a length */
             tuningHz?: number;
             /** Board of its own walls */
