@@ -1,6 +1,6 @@
 /** What an installer found in the twelve vehicles: where the clamp goes, what a governed or electric vehicle shows, what the bill lacked. */
 import { describe, expect, it } from 'vitest'
-import { alder, alderPlan } from '../support/alder-plan.ts'
+import { alder, alderPlan, doors } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { vehicles } from '../support/twelve-vehicles.ts'
 
@@ -66,7 +66,33 @@ describe('an electric vehicle', () => {
   })
 })
 
+describe('an amplifier that wakes by its signal', () => {
+  it('has no turn-on terminal to be read; one with a turn-on wire has', () => {
+    const stepsOf = (each: Half) => each.readings.map(({ step }) => step)
+    expect(stepsOf(half('factory radio'))).not.toContain('turn-on')
+    expect(stepsOf(hatchback)).toContain('turn-on')
+  })
+})
+
+describe('a branch for which no cable passes', () => {
+  it('says that none does and which limit the largest fails, and nothing of a cable that carries 0 A', () => {
+    // 216 A want 2/0 AWG, 67 mm²; a terminal of 54 mm² takes 1/0
+    const supply = { otherAmplifiers: [doors], terminalAreaMm2: 54, makerFuseA: 250 }
+    const { cautions, circuit } = electricalHalf(alderPlan(2200, supply))
+    expect(circuit.branches.map(({ amplifier }) => amplifier)).toEqual(['doors'])
+    const told = cautions.map(({ message }) => message).join('\n')
+    expect(told).toContain('Branch to Alder 2200: No listed size carries')
+    expect(told).toContain('terminal')
+    expect(told).not.toContain('carries only 0 A')
+  })
+})
+
 describe('the bill', () => {
+  it('bolts down converter and charger as it does an amplifier', () => {
+    const bolts = (each: Half) => each.bill.filter(({ part }) => part === 'amplifier-bolt').map(({ need }) => need)
+    expect([hatchback, lorry, van].map(bolts)).toEqual([[4], [4, 4], [4, 4]])
+  })
+
   it('calls the only amplifier by its name, or by none: no “1 amplifier 1”', () => {
     const { name: _, ...nameless } = alder(700)
     const amplifierOf = (plan: object) => electricalHalf(plan).bill.find(({ part }) => part === 'amplifier')?.item

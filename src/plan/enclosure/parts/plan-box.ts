@@ -12,7 +12,7 @@ import {
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
-import { type Part, runPart } from '../../request/part.ts'
+import type { Part, RunPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import type { RadiatorPlace } from './plan-radiators.ts'
 import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
@@ -35,7 +35,7 @@ export interface BoxWish {
 export function planBox(brief: BoxBrief, { netVolumeM3, port, radiators, strategy }: BoxWish): TriedBoxPart {
   const drawnIn = (furtherM: number) => {
     const shell = shellRequest(brief, furtherM, radiators)
-    return runPart(
+    return brief.run(
       { ...shell, netVolumeM3, limits: spaceLimits(brief, radiators), ...present({ strategy, port }) },
       tryBox
     )
@@ -67,24 +67,25 @@ export function roomForAir(brief: BoxBrief): number | undefined {
   const asked = sizes.filter(([size, sizeM]) => sizeM !== undefined && !(isOverFootprint(brief) && size !== 'heightM'))
   const outer = Object.fromEntries(asked) as NonNullable<BoxRequest['outer']>
   const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
-  const largest = runPart({ ...shellRequest(brief), ...lean, outer }, tryBox)
+  const largest = brief.run({ ...shellRequest(brief), ...lean, outer }, tryBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
 }
 
 type TriedWell = TriedBoxPart & { readonly done: true }
 
 /** Laid out as the resource of its own does, from the sizes at hand: braces and the rest of the answer alter nothing of those. */
-const fromTried = ({ request, outcome }: TriedWell, bracing: BoxRequest['bracing']): BoxPart =>
-  runPart({ ...request, ...present({ bracing }) }, asked => layOutTried(asked, outcome.result), layOutBox)
+const fromTried = (run: RunPart, { request, outcome }: TriedWell, bracing: BoxRequest['bracing']): BoxPart =>
+  run({ ...request, ...present({ bracing }) }, asked => layOutTried(asked, outcome.result), layOutBox)
 
 /** A box that was only tried, with everything that is told of it. */
-export const wholeBox = (part: TriedBoxPart): BoxPart => (part.done ? fromTried(part, undefined) : part)
+export const wholeBox = ({ run }: BoxBrief, part: TriedBoxPart): BoxPart =>
+  part.done ? fromTried(run, part, undefined) : part
 
 /** The same box with braces until its panels stay out of the band, at the pressure it really sees. */
-export function bracedBox({ board, crossoverHz }: BoxBrief, tried: TriedWell, pressurePa: number): BoxPart {
+export function bracedBox({ board, crossoverHz, run }: BoxBrief, tried: TriedWell, pressurePa: number): BoxPart {
   const upperHz = board.bracing?.upperHz ?? crossoverHz
   const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
-  return fromTried(tried, bracing)
+  return fromTried(run, tried, bracing)
 }
 
 /** Everything in the box clears everything else. */
