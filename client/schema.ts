@@ -5084,7 +5084,7 @@ export interface components {
             withinLimit?: boolean;
         };
         /**
-         * How the ends of a port are reckoned.
+         * How the ends of a port are calculated.
          * @enum {string}
          */
         PortEndModel: "convention" | "by-shape";
