@@ -74,8 +74,8 @@ function onTheWay({ assumed, language }: PlanPaper): Content[] {
 export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
   const { assumed, tried, language } = plan
   return [
-    // A row of columns moves as a whole and would leave the name of the part alone on the page before.
-    { stack: [heading(told(language, 'paper.look-up')), ...figures(plan)], unbreakable: true },
+    heading(told(language, 'paper.look-up')),
+    ...figures(plan),
     ...box(plan, options),
     ...small(told(language, 'paper.limits-cost'), plan.headroom === undefined ? [] : [plan.headroom]),
     ...small(
