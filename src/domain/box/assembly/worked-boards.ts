@@ -20,12 +20,23 @@ interface WorkedBoards {
 const growthOf = ({ outline }: Panel, own: readonly Joint[]): readonly number[] =>
   outline.map((_, edge) => own.find(joint => joint.edge === edge)?.depthM ?? 0)
 
-/** Of the tongues at both ends of an edge: how far they go on round its corners. */
+/**
+ * How far the tongue of an edge goes on past its ends, where those of its neighbours grow as well.
+ *
+ *   e = max over s = 0, d of (d' + s·cos α)/sin α
+ *
+ * @source derived: where the edge d' outside the neighbour meets the tongue of depth d, at an inner angle α
+ */
 function pastEnds(part: Panel, edge: number, growth: readonly number[]): readonly [number, number] {
   const blank = blankOf(part)
   const count = blank.length
-  const past = (corner: number, neighbour: number) =>
-    (interiorAngle(blank, corner % count) < Math.PI ? 1 : -1) * (growth[(neighbour + count) % count] ?? 0)
+  const own = growth[edge] ?? 0
+  const past = (corner: number, neighbour: number) => {
+    const angle = interiorAngle(blank, corner % count)
+    const other = growth[(neighbour + count) % count] ?? 0
+    if (Math.abs(Math.sin(angle)) < 1e-9) return 0
+    return Math.max(...[0, own].map(depth => (other + depth * Math.cos(angle)) / Math.sin(angle)))
+  }
   return [past(edge, edge - 1), past(edge + 1, edge + 1)]
 }
 
