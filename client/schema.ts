@@ -1163,7 +1163,7 @@ export interface components {
          * @description Kind of box a plan can be made for.
          * @enum {string}
          */
-        BoxKind: "closed" | "vented" | "passive-radiator";
+        BoxKind: "closed" | "vented" | "passive-radiator" | "band-pass-4";
         BoxLayoutResult: {
             assembly: components["schemas"]["BoxAssembly"];
             boardAreaM2: number;
@@ -1226,6 +1226,7 @@ export interface components {
         BoxPatch: {
             enclosure: {
                 airSpeedMPerS?: number;
+                frontVolumeL?: number;
                 goal: null;
                 kind?: components["schemas"]["BoxKind"];
                 netVolumeL?: number;
@@ -2523,7 +2524,8 @@ export interface components {
             driver: string;
             driverCount: number;
             figures: components["schemas"]["DesignFigures"];
-            kind: components["schemas"]["BoxKind"];
+            /** @enum {string} */
+            kind: "closed" | "vented" | "passive-radiator";
             plan: components["schemas"]["PlanRequest"];
             points: components["schemas"]["DesignPoints"];
             rank: number;
@@ -2648,7 +2650,7 @@ export interface components {
             /** @description What each box is made for */
             goal?: components["schemas"]["DesignGoal"];
             /** @description Kinds of box to try */
-            kinds?: components["schemas"]["BoxKind"][];
+            kinds?: ("closed" | "vented" | "passive-radiator")[];
             /** @description Where the level is compared */
             levelHz?: number;
             limits?: components["schemas"]["DesignLimits"];
@@ -2741,6 +2743,8 @@ export interface components {
             fromFrontMm?: number;
             /** @description Instead */
             frontNetVolumeL?: number;
+            /** @description The front is screwed on over a gasket and comes off */
+            screwedFront?: boolean;
         };
         DrawBoxAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -4037,8 +4041,11 @@ export interface components {
             foreseen: components["schemas"]["ForeseenFigures"];
             /** @description Absent where it cannot be built */
             found?: components["schemas"]["SearchRelaxation"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented" | "passive-radiator";
         };
         NestPanelsAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -4563,9 +4570,11 @@ export interface components {
         PlanEnclosure: {
             /** @description Highest peak air speed in the port */
             airSpeedMPerS?: number;
+            /** @description Of a band-pass */
+            frontVolumeL?: number;
             /** @description Wish in plain words */
             goal?: components["schemas"]["DesignGoal"];
-            /** @description `closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` reaches as low without the length and the noise of a port, by the radiators of `passiveRadiators` */
+            /** @description `closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` as low without the length and noise of a port, by those of `passiveRadiators` */
             kind?: components["schemas"]["BoxKind"];
             /** @description Net volume wanted */
             netVolumeL?: number;
@@ -4583,7 +4592,7 @@ export interface components {
             radiatorCount?: number;
             /** @description Face for them, or `sides` for half of them on each */
             radiatorFace?: components["schemas"]["RadiatorFace"];
-            /** @description Tuning wanted of a box with a port or passive radiators */
+            /** @description Tuning wanted of port or radiators */
             tuningHz?: number;
         };
         PlanFacePatch: {
@@ -5139,11 +5148,13 @@ export interface components {
             lowPassHz?: number;
             /** @description Ends `sharp`, or `flared` at both sides */
             mouth?: components["schemas"]["PortMouth"];
-            /** @description Net volume, port and driver taken off */
+            /** @description Net volume of its chamber, port and driver taken off */
             netVolumeL: number;
             /** @description In place of the driver */
             peakFlowM3PerS?: number;
             port?: components["schemas"]["PortWish"];
+            /** @description Of a band-pass */
+            rearVolumeL?: number;
             /** @description Full drive */
             source?: components["schemas"]["Source"];
             space?: components["schemas"]["PortSpace"];
@@ -5325,8 +5336,11 @@ export interface components {
             driverCount: number;
             /** @description Of the box that came nearest */
             figures?: components["schemas"]["ForeseenFigures"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented" | "passive-radiator";
             /** @description `match` */
             rule: components["schemas"]["RejectionRule"];
             /** @description Unit of the figure */
@@ -5659,8 +5673,11 @@ export interface components {
             figures: components["schemas"]["DesignFigures"];
             /** @description Each limit that gives way, beside the figure it has to reach */
             gives: components["schemas"]["LimitReading"][];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented" | "passive-radiator";
             /** @description JSON Merge Patch (RFC 7396) onto the request */
             patch: {
                 /** @description Only the bounds that change */
@@ -6090,6 +6107,8 @@ export interface components {
         };
         /** @description What the box should come out as */
         SizingWanted: {
+            /** @description Beside it */
+            frontVolumeL?: number;
             /** @description Upper half-power edge of a band-pass */
             highHz?: number;
             /** @description Lower half-power edge of a band-pass */
@@ -6404,6 +6423,7 @@ export interface components {
         SystemFigures: {
             airSpeedMPerS?: number;
             f3Hz?: number;
+            frontVolumeL?: number;
             gainPowerW: number;
             groupDelayMs: number;
             /** @enum {string} */
@@ -6515,8 +6535,11 @@ export interface components {
             figures?: components["schemas"]["DesignFigures"];
             /** @description By which it was taken in turn */
             foreseen: components["schemas"]["ForeseenFigures"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented" | "passive-radiator";
             /** @description Why it is no design */
             rejection?: components["schemas"]["RejectedDesign"];
         };
@@ -6569,8 +6592,11 @@ export interface components {
             /** @description Drivers */
             driverCount: number;
             figures: components["schemas"]["ForeseenFigures"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /**
+             * @description Kind of box
+             * @enum {string}
+             */
+            kind: "closed" | "vented" | "passive-radiator";
         };
         UnitSlip: {
             detail: string;
@@ -8120,6 +8146,7 @@ export interface operations {
                 "port.lengthMm"?: number;
                 "port.walls"?: components["schemas"]["SlotWalls"];
                 "port.widthMm"?: number;
+                rearVolumeL?: number;
                 "source.loadOhm"?: number;
                 "source.powerW"?: number;
                 "source.seriesOhm"?: number;

@@ -34,7 +34,7 @@ function randomBox(seed: number): BuildFacts {
     heavy: draw.pick([true, false]),
     carriedKg: draw.whole(8, 60),
     ...draw.pick([{}, { fixing: 'wood-screw' as const }, { fixing: 'machine-screw' as const }]),
-    ...draw.pick([{}, {}, { port: 'none' as const, radiators }])
+    ...draw.pick([{}, {}, { port: 'none' as const, radiators }, { port: 'round' as const, screwedFront: true }])
   }
 }
 

@@ -52,13 +52,17 @@ function openSeams({ panels }: BoxLayout): ReadonlySet<string> {
 /**
  * Seams of a box, as marked on the boards that others stand against: what ends free has none.
  *
+ * @param screwedFront  a front that comes off is in no glued seam
  * @validity butt joints: a mitre is marked nowhere
  * @source derived: the marks of the layout, each a touch of an edge and a face
  * @check  640 × 400 × 380 mm, 18 mm → 4·(640 + 364 + 344) mm = 5.392 m in all
  */
-export function boxJoints(layout: BoxLayout): readonly Joint[] {
+export function boxJoints(layout: BoxLayout, screwedFront = false): readonly Joint[] {
   const open = openSeams(layout)
-  const marks = layout.panels.flatMap(({ copies = [] }) => copies.flatMap(copy => copy.marks))
+  const isLoose = (name: string) => screwedFront && /^front( \d+)?$/.test(name)
+  const marks = layout.panels
+    .flatMap(({ copies = [] }) => copies.filter(({ name }) => !isLoose(name)).flatMap(copy => copy.marks))
+    .filter(({ part }) => !isLoose(part))
   return marks.map(({ part, from, to, widthM, screws }) => ({
     name: part,
     lengthM: Math.hypot(to.uM - from.uM, to.vM - from.vM),

@@ -47,8 +47,10 @@ const point = ({ x, y }: Point2) => ({ uM: clean(x), vM: clean(y) })
 const shellRoles: readonly Panel['role'][] = ['top', 'bottom', 'front', 'back', 'side', 'wall']
 
 /** Screwed from outside through a single board of the shell into the edge of another board; battens are glued. */
-function screwsInto(board: Panel, other: Panel, isSingle: boolean, from: Point2, to: Point2): PanelMark['screws'] {
-  if (!isSingle || !shellRoles.includes(board.role) || other.name.startsWith('batten')) return []
+const isStrip = ({ name }: Panel) => name.startsWith('batten') || name.startsWith('ledge')
+
+function screwsInto(board: Panel, other: Panel, isHeld: boolean, from: Point2, to: Point2): PanelMark['screws'] {
+  if (!isHeld || !shellRoles.includes(board.role) || isStrip(other)) return []
   const length = Math.hypot(to.x - from.x, to.y - from.y)
   return screwPlaces(length)
     .map(along =>
@@ -89,7 +91,7 @@ function onWood({ faces, panel }: PlacedBoard, face: PanelMark['face'], from: Po
 }
 
 /** Edges of another board that lie flat on a face of this one, as far as they lie on it. */
-function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isSingle: boolean): readonly PanelMark[] {
+function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isHeld: boolean): readonly PanelMark[] {
   const { thicknessM } = board.panel
   return other.edges.flatMap(corners => {
     const [a, b, c, d] = mapped(corners, board.inFrame)
@@ -108,7 +110,7 @@ function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isSingle:
       .filter(([start, end]) => (end - start) * length > SHORTEST_TOUCH_M)
       .map(([start, end]) => {
         const at = (share: number) => ({ x: from.x + along.x * share, y: from.y + along.y * share })
-        const screws = face === 'inner' ? screwsInto(board.panel, other.panel, isSingle, at(start), at(end)) : []
+        const screws = face === 'inner' ? screwsInto(board.panel, other.panel, isHeld, at(start), at(end)) : []
         return { part: name, face, from: point(at(start)), to: point(at(end)), widthM, screws }
       })
   })
@@ -118,15 +120,27 @@ function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isSingle:
  * Marks of each part, in the order of the parts.
  *
  * @param names  of the parts, each its own
+ * @param isLoose  what comes off again is screwed by no joint
  * @source derived: an edge that lies in the plane of a face and over it stands against it
  */
-export function boardMarks(parts: readonly Panel[], names: readonly string[]): readonly (readonly PanelMark[])[] {
+export function boardMarks(
+  parts: readonly Panel[],
+  names: readonly string[],
+  isLoose: (panel: Panel) => boolean = () => false
+): readonly (readonly PanelMark[])[] {
   const placed = parts.map(placedBoard)
   return placed.map((board, i) => {
     if (board === undefined) return []
     const isSingle = parts.filter(({ name }) => name === board.panel.name).length === 1
     return placed.flatMap((other, k) =>
-      other === undefined || k === i ? [] : marksOf(board, other, names[k] ?? other.panel.name, isSingle)
+      other === undefined || k === i
+        ? []
+        : marksOf(
+            board,
+            other,
+            names[k] ?? other.panel.name,
+            isSingle && !isLoose(board.panel) && !isLoose(other.panel)
+          )
     )
   })
 }

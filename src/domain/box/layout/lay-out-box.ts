@@ -51,12 +51,13 @@ function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['
 }
 
 /** The second layer of a board bears a 2 behind its name, as in the order of assembly. */
-function withCopies(parts: readonly Panel[]): readonly Panel[] {
+function withCopies(parts: readonly Panel[], { request }: LaidOutBox['resolved']): readonly Panel[] {
   const names = parts.map(({ name }, i) => {
     const before = parts.slice(0, i).filter(other => other.name === name).length
     return before === 0 ? name : `${name} ${before + 1}`
   })
-  const marks = boardMarks(parts, names)
+  const isLoose = ({ role }: Panel) => role === 'front' && request.divider?.screwedFront === true
+  const marks = boardMarks(parts, names, isLoose)
   return parts.map((panel, i) => {
     const { place, name } = panel
     if (place === undefined) return panel
@@ -72,7 +73,7 @@ function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
   const { request, fixed, air } = resolved
   const [outer, inner] = [outerSize(built.sizes, built.inside.shell), innerSize(built.inside)]
   requireAir(built)
-  const panels = gathered(withCopies(parts))
+  const panels = gathered(withCopies(parts, resolved))
   const fit = boxFit(request.limits, outer)
   return {
     shape: fixed.shape,
@@ -121,7 +122,7 @@ function outcomeOf<Result>(box: LaidOutBox, view: (layout: BoxLayout) => Result)
 export const layOutBox = (request: BoxRequest): Outcome<BoxLayout> => outcomeOf(laidOut(request), layout => layout)
 
 /** What tells whether a box will do: its sizes, its air, and the room round everything in it. */
-export interface TriedBox extends Pick<BoxLayout, 'outer' | 'clearances'> {
+export interface TriedBox extends Pick<BoxLayout, 'outer' | 'clearances' | 'chambers'> {
   readonly volume: Pick<BoxLayout['volume'], 'netM3'>
 }
 
@@ -136,7 +137,8 @@ export function tryBox(request: BoxRequest): Outcome<TriedBox> {
   const result = {
     outer: outerSize(built.sizes, built.inside.shell),
     volume: { netM3: built.netM3 },
-    clearances: boxClearances(built, resolved, contents).map(toldGap)
+    clearances: boxClearances(built, resolved, contents).map(toldGap),
+    ...present({ chambers: built.chambers && [...built.chambers] })
   }
   return { result, cautions: [], assumed, sources: [], basis: [] }
 }

@@ -27,6 +27,12 @@ export const roomDefaults = {
     why: 'more than the rule asks, for the steps of the saw and for braces',
     source: 'ours'
   },
+  acrossStepM: {
+    value: 0.02,
+    unit: 'm',
+    why: 'steps in which room for a tube across a chamber is asked for',
+    source: 'ours'
+  },
   leastAirShare: {
     value: 0.35,
     unit: '1',

@@ -14,5 +14,6 @@ export const wayOutSentences = {
   'way-out.room-height': '{byMm} mm higher',
   'way-out.room-width': '{byMm} mm wider',
   'way-out.vented': 'Vented',
-  'way-out.passive-radiator': 'With passive radiators'
+  'way-out.passive-radiator': 'With passive radiators',
+  'way-out.band-pass-4': 'Band-pass'
 } as const

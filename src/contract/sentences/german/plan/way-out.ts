@@ -17,5 +17,6 @@ export const germanWayOut = translation<typeof wayOutSentences>()({
   'way-out.room-height': '{byMm} mm höher',
   'way-out.room-width': '{byMm} mm breiter',
   'way-out.vented': 'Bassreflex',
-  'way-out.passive-radiator': 'Mit Passivmembranen'
+  'way-out.passive-radiator': 'Mit Passivmembranen',
+  'way-out.band-pass-4': 'Bandpass'
 })
