@@ -16,7 +16,7 @@ export const thorough: readonly string[] = [
   'test/domain/driver/printed-sheets.test.ts',
   'test/plan/{larger-space,plan-faces,random-plans}.test.ts',
   'test/plan/designer/{driver-region,goal-plans,search-bounds,sweep}.test.ts',
-  'test/domain/box/mesh-kernel.test.ts',
+  'test/domain/box/{mesh-boxes,mesh-kernel}.test.ts',
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/nest-panels.test.ts',
   'test/http/{base-path,built-checks,longest-body}.test.ts',

@@ -1,5 +1,6 @@
 /** Sentences in inches: exact factors of the yard and pound agreement, what stays as printed, and a whole plan. */
 import { describe, expect, it } from 'vitest'
+import type { Figure } from '../../src/contract/sentences/form/template.ts'
 import { inUnitsOf } from '../../src/documents/draw/imperial-words.ts'
 import { languages } from '../../src/domain/languages.ts'
 import { say, spoken } from '../../src/domain/say.ts'
@@ -21,6 +22,14 @@ describe('a sentence in inches', () => {
     expect(spoken(say('way-out.room-depth', { byMm: 25.4 }), decimals)).toMatch(/^1 in/)
     expect(spoken(say('way-out.room-depth', { byMm: 60 }), decimals)).toMatch(/^2,36 in/)
     expect(spoken(say('bill.metres', { lengthM: 3.048 }), fractions)).toBe('10 ft')
+    // 2 kg are 4.409 lb, 16.5 kg 36.38 lb, 47.7 kg 105.2 lb; 9400 N are 2113 lbf, 900 N 202 lbf.
+    const masses = (language: typeof decimals) =>
+      ['2.0', '16.5', '47.7'].map(
+        massKg =>
+          /[\d.,]+ lb/.exec(spoken(say('heavy-box', { massKg: massKg as Figure, people: 'zwei' }), language))?.[0]
+      )
+    expect(masses(fractions)).toEqual(['4.4 lb', '36 lb', '105 lb'])
+    expect(masses(decimals)).toEqual(['4,4 lb', '36 lb', '105 lb'])
     const weight = spoken(say('heavy-box', { massKg: 45.36, people: 'two people' }), fractions)
     expect(weight).toBe('The box weighs 100 lb: two people over the trunk sill, sliding it on a board.')
   })

@@ -1,12 +1,15 @@
 /** Designs side by side as a caller sees them: pointers of faults, the page and the curves. */
-import { afterAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../src/app.ts'
 import { compareDesigns } from '../../src/http/operations/enclosures/design-comparison.ts'
 import { here } from '../support/service.ts'
 
 const { request } = compareDesigns.examples.volumes as { readonly request: Readonly<Record<string, unknown>> }
 const [first, second] = request.designs as readonly Readonly<Record<string, unknown>>[]
-const app = await buildApp(here)
+let app: Awaited<ReturnType<typeof buildApp>>
+beforeAll(async () => {
+  app = await buildApp(here)
+})
 afterAll(() => app.close())
 const call = (payload: object, accept = 'application/json') =>
   app.inject({ method: 'POST', url: '/v1/designs/compare', payload, headers: { accept } })

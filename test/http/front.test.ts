@@ -5,7 +5,8 @@ import { buildApp } from '../../src/app.ts'
 import { frontFields } from '../../src/http/front/front-fields.ts'
 import { withLink } from '../../src/http/front/front-link.ts'
 import { frontAddress } from '../../src/http/front/front-page.ts'
-import { frontExample, frontFaults, frontRequest, schemaOf, unitOf } from '../../src/http/front/front-request.ts'
+import { exampleBy, frontExample, frontFaults, frontRequest } from '../../src/http/front/front-request.ts'
+import { schemaOf, unitOf } from '../../src/http/front/front-schema.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { requestValidator } from '../../src/http/wire/request/request-validator.ts'
 import { here } from '../support/service.ts'
@@ -115,6 +116,55 @@ describe('the fields of the front door', () => {
   })
 })
 
+describe('a form in inches', () => {
+  const inches = exampleBy('inch')
+  // One inch is 25.4 mm, one foot 0.3048 m (yard and pound agreement of 1959).
+  it('takes fractions of an inch, feet and cubic feet, and what a sheet states as it stands there', () => {
+    const { request, faults } = frontRequest({ ...inches, volume: '1.5', thick: '23/32', deep: '6-1/4' })
+    expect([faults, valid(request), valid.errors]).toEqual([[], true, null])
+    expect(request).toMatchObject({
+      driver: {
+        sheet: { vasL: 62, sdCm2: 490, xmaxMm: 14 },
+        mounting: { cutOutDiameterMm: 282.575, mountingDepthMm: 158.75 }
+      },
+      car: { space: { widthMm: 977.9, heightMm: 457.2, depthMm: 520.7 }, cabin: { lengthM: 2.896 } },
+      supply: { positiveLengthM: 5.486 },
+      enclosure: { netVolumeL: 42.475 },
+      board: { thicknessMm: 18.256 },
+      paper: { units: 'imperial' }
+    })
+    expect(frontRequest({ ...frontExample, width: '38 1/2' }).faults).toHaveLength(1)
+    expect(frontRequest({ ...inches, width: '3/0' }).faults).toHaveLength(1)
+    expect(frontRequest({ ...inches, xmax: '1/2' }).faults).toHaveLength(1)
+  })
+
+  it('is what North America finds, and anybody by one link; it carries its rule to the plan', async () => {
+    const american = (await page('/?language=en-US')).body
+    expect(american).toMatch(/name="width" value="38 1\/2"[^>]*><span class="unit">in<\/span>/)
+    expect(american).toContain('<input type="hidden" name="rule" value="inch">')
+    const [, link = ''] = (await page('/')).body.match(/href="([^"]*rule=inch[^"]*)"/) ?? []
+    const { body } = await page(link.replaceAll('&amp;', '&'))
+    const hidden = [...body.matchAll(/<input type="hidden" name="(\w+)" value="([^"]*)"/g)].map(([, name, value]) => [
+      name,
+      value
+    ])
+    const sent = { ...controlsOf(body), ...Object.fromEntries(hidden) }
+    expect(Object.fromEntries(Object.entries(sent).filter(([, value]) => value !== ''))).toEqual(inches)
+    expect(body).toContain('value="23/32"')
+    expect(body).toMatch(/<td>11 1\/8 in<\/td>/)
+  })
+
+  it('says what is wrong in its own unit, and refuses a rule it does not have', async () => {
+    const told = (change: Record<string, string>) =>
+      frontRequest({ ...inches, ...change }).faults.map(({ text }) => text)
+    expect(told({ width: 'wide' })).toEqual(['Write a bare number [in], such as 38 1/2.'])
+    const { maximum = 0 } = schemaOf(named('width') as never)
+    expect(told({ width: '99999' })).toEqual([`At most ${Number((maximum / 25.4).toFixed(2))} in.`])
+    const slip = await page(frontAddress('/plan', { ...frontExample, rule: 'cubit' }))
+    expect([slip.statusCode, slip.body.includes('Choose one of: mm, inch.')]).toEqual([400, true])
+  })
+})
+
 describe('the front door', () => {
   it('gives programs links, people a form that sends to this service alone', async () => {
     expect((await page('/', '*/*')).json().links.map(({ rel }: { rel: string }) => rel)).toContain('service-desc')
@@ -132,7 +182,7 @@ describe('the front door', () => {
     expect(body).toContain('<title>2 things to mend')
     for (const name of ['fs', 'qes']) expect(body).toMatch(new RegExp(`id="f-${name}"[^>]*aria-invalid="true"`))
     expect(body).toContain('value="29,5 Hz"')
-    expect(body).toContain('<a href="#f-fs" autofocus>Resonance</a>: Write a bare number in Hz, such as 29.5.')
+    expect(body).toContain('<a href="#f-fs" autofocus>Resonance</a>: Write a bare number [Hz], such as 29.5.')
     const missing = await plan({ cable: '' })
     expect(missing.body).toContain('<a href="#f-cable"')
   })

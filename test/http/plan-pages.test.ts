@@ -120,7 +120,7 @@ describe('POST /v1/plans on paper', () => {
     expect(numbersOf(read, 'quantity')).toEqual(billOfMaterials.map(({ quantity }: { quantity: number }) => quantity))
     const board = textsOf(read, 'group').flatMap((group, index) => (group === 'board' ? [index] : []))
     const needed = board.filter(index => textsOf(read, 'needed')[index] === 'true')
-    expect(needed.map(index => textsOf(read, 'unit')[index])).toEqual(['sheet'])
+    expect(needed.map(index => textsOf(read, 'unit')[index])).toEqual(['piece'])
     expect(board.length).toBeGreaterThan(5)
   })
 

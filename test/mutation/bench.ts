@@ -3,6 +3,7 @@ import { readdirSync } from 'node:fs'
 import os from 'node:os'
 import { simulator, thorough } from '../slow-files.ts'
 import { collected, runInOrder, words } from './harness.ts'
+import { ranSince } from './reach.ts'
 import { sourceOf } from './rooms.ts'
 import { world } from './world.ts'
 
@@ -27,6 +28,7 @@ const deaf = /^test\/(mutation|deploy)\/|^test\/http\/(over-http|settings|front|
 
 /** Of the long tests those that one fault can be put to in a second or two; `npm run thorough` runs them. */
 const alsoAsked: readonly string[] = [
+  'test/domain/box/mesh-boxes.test.ts',
   'test/domain/enclosure/sizing-agrees.test.ts',
   'test/domain/enclosure/tolerance.test.ts',
   'test/domain/sheet/nest-panels.test.ts'
@@ -136,17 +138,21 @@ export async function walked(
   marked: (file: string) => string | undefined
 ): Promise<Walked[]> {
   const { load, forget } = world(given, marked)
-  let ran = new Set<string>()
-  Object.assign(globalThis, { ran: (file: string, place: number) => ran.add(`${file}#${place}`) })
   const stepsOf = async (file: string) => {
     const shared = new Set<string>()
-    ran = shared
-    const tests = collected(() => load(file))
     const steps: { readonly ran: Set<string>; readonly at: number }[] = []
+    let running = shared
+    const note = () => {
+      for (const place of ranSince()) running.add(place)
+    }
+    ranSince()
+    const tests = collected(() => load(file))
     await runInOrder(tests, test => {
-      ran = test === undefined ? shared : new Set()
-      if (test !== undefined) steps.push({ ran, at: processorMs() })
+      note()
+      running = test === undefined ? shared : new Set()
+      if (test !== undefined) steps.push({ ran: running, at: processorMs() })
     })
+    note()
     const ended = processorMs()
     return steps.map((step, place) => ({
       file,

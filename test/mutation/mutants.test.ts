@@ -2,7 +2,7 @@
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { mutantsOf } from './mutants.ts'
-import { marked, placeOf, placesOf, witnesses } from './reach.ts'
+import { marked, placeOf, placesOf, ranSince, witnesses } from './reach.ts'
 import { excused, folders, rooms, sourceOf, sources } from './rooms.ts'
 
 describe('rooms', () => {
@@ -55,11 +55,11 @@ describe('a fault', () => {
   it('leaves a mark in every function, and the text works as before', () => {
     const places = placesOf(file, text)
     expect(placeOf(places, text.indexOf('value >'))).toBe(1)
-    const seen: number[] = []
-    Object.assign(globalThis, { ran: (_: string, place: number) => seen.push(place) })
     const plain = marked(file, text).replaceAll('export ', '').replace(': number', '')
-    expect(new Function(`${plain}; return [isOver(4), isOver(3), first()]`)()).toEqual([true, false, 6])
-    expect(seen).toEqual([0, 1, 1, 2])
-    Reflect.deleteProperty(globalThis, 'ran')
+    const run = new Function(`${plain}; return call => ({ isOver, first })[call[0]](call[1])`)()
+    expect(ranSince()).toEqual([`${file}#0`])
+    expect([run(['isOver', 4]), run(['isOver', 3]), run(['first'])]).toEqual([true, false, 6])
+    expect(ranSince()).toEqual([`${file}#1`, `${file}#2`])
+    expect(ranSince()).toEqual([])
   })
 })

@@ -45,10 +45,35 @@ export const placesOf = once((file, text): readonly Place[] => [
   }))
 ])
 
-/** The file with a mark at the head of each function; `hitMark` collects them. */
+/** A mark is one byte written, for some functions run a million times in a test. */
+const marks = new Map<string, Uint8Array>()
+
+/** The marks of a file, by number of place; the same ones each time it is loaded. */
+function marksOf(file: string, count: number): Uint8Array {
+  const kept = marks.get(file)
+  if (kept?.length === count) return kept
+  const fresh = new Uint8Array(count)
+  marks.set(file, fresh)
+  return fresh
+}
+
+/** Places that ran since this was asked last. */
+export function ranSince(): readonly string[] {
+  return [...marks].flatMap(([file, hits]) => {
+    if (!hits.includes(1)) return []
+    const ran = [...hits].flatMap((hit, number) => (hit === 1 ? [`${file}#${number}`] : []))
+    hits.fill(0)
+    return ran
+  })
+}
+
+Object.assign(globalThis, { marksOf })
+
+/** The file with a mark at the head of each function, which tells by `ranSince` that it ran. */
 export function marked(file: string, text: string): string {
-  const mark = (number: number) => `globalThis.ran?.(${JSON.stringify(file)}, ${number})`
-  const edits = functionsOf(parsed(file, text)).flatMap(({ body }, index) => {
+  const functions = functionsOf(parsed(file, text))
+  const mark = (number: number) => `__ran[${number}] = 1`
+  const edits = functions.flatMap(({ body }, index) => {
     const call = mark(index + 1)
     if (ts.isBlock(body)) return [{ at: body.getStart() + 1, text: `${call};` }]
     return [
@@ -58,7 +83,8 @@ export function marked(file: string, text: string): string {
   })
   const ordered = edits.map((edit, order) => ({ ...edit, order })).sort((a, b) => b.at - a.at || a.order - b.order)
   const whole = ordered.reduce((done, { at, text: put }) => done.slice(0, at) + put + done.slice(at), text)
-  return `${mark(0)};${whole}`
+  const open = `const __ran = globalThis.marksOf(${JSON.stringify(file)}, ${functions.length + 1})`
+  return `${open}; ${mark(0)};${whole}`
 }
 
 /** The innermost function that holds a place. */

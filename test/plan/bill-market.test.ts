@@ -64,6 +64,6 @@ describe('fasteners in inches', () => {
     expect(asked('layer-screw')).toContain('#8 × 1 1/4 in')
     expect(asked('driver-screw')).toContain('#10-32 × 2 1/2 in')
     expect(asked('t-nut')).toContain('#10-32')
-    expect(asked('sheet')).toMatch(/^sheet of 23\/32 in mdf, 4 × 8 ft$/)
+    expect(asked('sheet')).toMatch(/^sheet of 23\/32 in MDF, 4 × 8 ft$/)
   })
 })

@@ -30,3 +30,25 @@ describe('a vented box in a space where once none was found', () => {
     }
   )
 })
+
+describe('a space that is too low by its carpet alone', () => {
+  // By hand: 312 mm of flange with 2 × 15 mm of wood around it and two boards of 18 mm need 378 mm; 380 less 2 × 4 leave 372.
+  const low = { widthMm: 950, heightMm: 380, depthMm: 330 }
+  const onPlan = (request: object) =>
+    JSON.parse(planSystem.answerText({ ...estatePlan, driverCount: 1, ...request }, { digits: 'six', basis: false }))
+      .result
+
+  it.each([
+    ['as it is assumed', low, undefined],
+    ['as it is measured', { ...low, coveringMm: 6 }, { space: { coveringMm: 0 } }]
+  ])('is told to leave it off, %s, and what is built then', (_, space, carPatch) => {
+    const car = { ...estatePlan.car, space }
+    const { waysOut, summary } = onPlan({ car })
+    expect(summary.reasons[0].detail).toMatch(/378 mm in height .* limit is 3(72|68) mm, with [46] mm a side/u)
+    const bare = waysOut.changes.find(({ patch }: { patch: { finish?: object } }) => patch.finish !== undefined)
+    expect(bare.patch).toEqual({ finish: { covered: false }, ...(carPatch && { car: carPatch }) })
+    const mended = onPlan({ car: { ...car, space: { ...space, ...carPatch?.space } }, finish: bare.patch.finish })
+    expect(mended.parts.sheets.done).toBe(true)
+    expect(mended.parts.box.answer.result.outer.heightMm).toBeGreaterThanOrEqual(378)
+  })
+})

@@ -108,14 +108,14 @@ export const quantities: Readonly<Record<string, Quantity>> = {
       /in a (?:closed|vented) box of ([\d.]+) L/g,
       /net air volume ([\d.]+) L/gi,
       /Net volume ([\d.]+) L/g,
-      /Net air:? (?:asked )?(?:open|[\d.]+ L)[, ]+(?:built )?([\d.]+) L/g
+      /Net air:? (?:asked:? )?(?:left open|[\d.]+ L)[, ]+(?:built )?([\d.]+) L/g
     ]
   },
   'tuning [Hz]': {
     told: ({ parts: { response } }) => (response.done ? response.outcome.result.scalars.tuningHz : undefined),
     written: [
       /box of [\d.]+ L, tuned to ([\d.]+) Hz, on/g,
-      /Tuning:? (?:asked )?(?:open|[\d.]+ Hz)[, ]+(?:built )?([\d.]+) Hz/g,
+      /Tuning:? (?:asked:? )?(?:left open|[\d.]+ Hz)[, ]+(?:built )?([\d.]+) Hz/g,
       /Half power at [\d.]+ Hz Tuning ([\d.]+) Hz/g
     ]
   },

@@ -99,7 +99,7 @@ function replayComplaints(layout: SheetLayout, kerf: number): string[] {
         complaints.push(`sheet ${layout.number}: cut ${cut.step} frees another size than it says`)
       }
       if (freed.is === 'part' && freed.part !== undefined) parts.set(freed.part, found)
-      if (freed.is === 'panel') off.push({ ...found, name: `${freed.panel}#${freed.copy}` })
+      if (freed.is === 'panel') off.push({ ...found, name: `${freed.panel}#${freed.copy ?? 1}` })
     }
   }
   if (parts.size > 0 && layout.cuts.length > 0)

@@ -70,7 +70,7 @@ export const FreedPart = component('FreedPart', 'What a cut sets free.', {
   is: choice('A part to be cut further, a finished panel, or an offcut', ['part', 'panel', 'offcut']),
   part: Type.Optional(Type.Integer({ description: 'Number of a part to be cut further' })),
   panel: Type.Optional(Type.String({ description: 'Name of a finished panel' })),
-  copy: Type.Optional(Type.Integer({ description: 'Which of its copies' })),
+  copy: Type.Optional(Type.Integer({ description: 'Which of several copies' })),
   lengthMm: quantity('mm', 'Size along the length of the sheet'),
   widthMm: quantity('mm', 'Size along the width of the sheet')
 })

@@ -62,7 +62,7 @@ export const briefTexts = {
   'slot-end-uncertain': 'The tuning is uncertain: cut long, measure, trim',
   'solvent-vapour': 'Outdoors, no flame; let it flash off before closing',
   'strong-magnet': 'The magnet crushes fingers: no steel within reach',
-  'sweep-level': 'Low level, begun above the tuning',
+  'sweep-level': 'Low level, begun above tuning or resonance',
   'total-drop': 'The run loses much of the voltage',
   'true-rms-meter': 'A true-RMS meter that is right at the tone',
   'turning-blade': 'Work clamped, both hands on the tool, plug out for every change',
@@ -70,7 +70,7 @@ export const briefTexts = {
   'unlike-batteries-parallel': 'Unlike batteries must not stand in parallel',
   'unprotected-below-tuning': 'The cone is not held below the tuning',
   'vapour-and-foam': 'Drivers go in when everything has cured',
-  'wood-dust': 'Dust mask P3 (P100), extractor; ears and eyes'
+  'wood-dust': 'Dust mask P3 (P100) on, extractor running'
 } as const satisfies Readonly<Partial<Record<CautionCode, string>>>
 
 export const cautionBriefs: Readonly<Partial<Record<CautionCode, string>>> = briefTexts

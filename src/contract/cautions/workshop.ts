@@ -101,7 +101,7 @@ export const workshopCautions = {
   'sweep-level': {
     level: 'care',
     meaning:
-      'A rising tone at high level destroys drivers and hearing: keep it low, and begin above the tuning of the box.',
+      'A rising tone at high level destroys drivers and hearing: keep it low, and begin above the tuning or resonance of the box.',
     basis: 'excursion below the tuning, derived'
   },
   'airbag-path': {
@@ -137,7 +137,7 @@ export const workshopCautions = {
   'fire-drill': {
     level: 'care',
     meaning:
-      'An extinguisher within reach, somebody within call, the way out clear. At smoke: main fuse or negative terminal off if a hand gets there safely, everybody out, doors open, then the fire brigade.',
+      'An extinguisher within reach, somebody within call, the way out clear. If it smokes: main fuse or negative terminal off if a hand gets there safely, everybody out, doors open, then the fire brigade.',
     basis: 'common practice, no source'
   },
   'engine-parts': {

@@ -139,6 +139,7 @@ export const american = variant<typeof english>()({
   'front.title.boot': 'Trunk',
   'front.choice.goal.small': 'As small as possible: keeps room in the trunk',
   'front.choice.units.metric': 'millimeters',
+  'front.rule.mm': 'Fill it in with a rule in millimeters',
   'front.own-name': 'English (US)',
   'front.promise': 'From your driver, amplifier and trunk to a bass box you can buy, cut, wire and switch on.',
   'front.sketch': 'Width, height and depth of a trunk'
@@ -184,7 +185,7 @@ export const americanBriefs: Partial<Readonly<Record<keyof typeof cautionBriefs,
   'box-hits-keep-out': 'The box meets something in the trunk',
   'loose-disc': 'Screw the disk to waste wood',
   'mains-tools': 'Power tools behind a GFCI',
-  'wood-dust': 'Dust mask P100, extractor; ears and eyes'
+  'wood-dust': 'Dust mask P100 on, extractor running'
 }
 
 /** Texts beside a value, by their British wording. */

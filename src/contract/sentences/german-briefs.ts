@@ -13,7 +13,7 @@ export const germanBriefs = {
   'battery-disconnect': 'Minusklemme zuerst ab, zuletzt an; Werkzeug und Ringe weg',
   'battery-gas': 'Augen geschützt, keine Funken an der Batterie',
   'below-drop-out': 'Der Verstärker kann bei lautem Bass abschalten',
-  'blind-drilling': 'Vor dem Bohren dahinter sehen: Kraftstoff, Bremsen, Kabelbäume, Orangefarbenes',
+  'blind-drilling': 'Vor dem Bohren dahinter sehen: Kraftstoff, Bremsen, Kabelbäume, orangefarbene Kabel',
   'box-hits-keep-out': 'Das Gehäuse stößt an etwas im Kofferraum',
   'box-restraint': 'Das Gehäuse an der Karosserie befestigen',
   'breaking-capacity': 'Diese Sicherung schaltet einen satten Kurzschluss vielleicht nicht ab',
@@ -44,10 +44,10 @@ export const germanBriefs = {
   'heavy-box': 'Zu schwer, um es über die Ladekante zu heben',
   'high-voltage-orange': 'Orangefarbene Kabel: nichts in ihrer Nähe berühren',
   'hot-air': 'Keine Heißluft an Batterie, Kraftstoff und Kleber',
-  'licensed-work': 'Zulassungspflichtige Arbeit und örtliche Regeln gehen vor',
+  'licensed-work': 'Arbeit für Fachleute und örtliche Vorschriften gehen vor',
   'lithium-battery': 'Eine Lithiumbatterie kann in einen Kurzschluss mehr treiben, als Sicherungen abschalten',
   'loose-disc': 'Die Scheibe auf Abfallholz schrauben',
-  'mains-tools': 'Netzwerkzeug hinter einem Fehlerstromschutzschalter',
+  'mains-tools': 'Elektrowerkzeug am Netz hinter einem FI-Schutzschalter',
   'narrow-strip': 'Schmaler Streifen: Schiebestock, Finger weg vom Blatt',
   'no-cable-fits': 'Kein Kabel trägt diese Last',
   'no-fuse-rating': 'Keine Sicherung ließ sich bemessen: nichts anschließen',
@@ -62,7 +62,7 @@ export const germanBriefs = {
   'slot-end-uncertain': 'Die Abstimmung ist unsicher: länger schneiden, messen, kürzen',
   'solvent-vapour': 'Im Freien, keine Flamme; vor dem Schließen ablüften lassen',
   'strong-magnet': 'Der Magnet quetscht Finger: kein Stahl in Reichweite',
-  'sweep-level': 'Kleiner Pegel, über der Abstimmung begonnen',
+  'sweep-level': 'Kleiner Pegel, über Abstimmung oder Resonanz begonnen',
   'total-drop': 'Die Leitung verliert viel von der Spannung',
   'true-rms-meter': 'Ein Echteffektiv-Messgerät, das beim Prüfton richtig anzeigt',
   'turning-blade': 'Werkstück geklemmt, beide Hände am Werkzeug, Stecker ab bei jedem Wechsel',
@@ -70,5 +70,5 @@ export const germanBriefs = {
   'unlike-batteries-parallel': 'Ungleiche Batterien dürfen nicht parallel liegen',
   'unprotected-below-tuning': 'Unter der Abstimmung ist die Membran nicht gehalten',
   'vapour-and-foam': 'Lautsprecher kommen hinein, wenn alles ausgehärtet ist',
-  'wood-dust': 'Staubmaske P3, Absaugung; Augen und Ohren'
+  'wood-dust': 'Staubmaske P3 auf, Absaugung an'
 } as const satisfies Record<keyof typeof briefTexts, string>

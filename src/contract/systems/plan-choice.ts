@@ -76,10 +76,11 @@ export const PlanChoiceBody = component('PlanChoice', 'Why this box, and what el
 export interface PlanChoice extends Si<Static<typeof PlanChoiceBody>> {}
 
 const size = (what: string) => Type.Optional(quantity('mm', what))
-const SpacePatch = component('PlanSpacePatch', 'Larger room for the box.', {
+const SpacePatch = component('PlanSpacePatch', 'More room for the box.', {
   widthMm: size('Width'),
   heightMm: size('Height'),
-  depthMm: size('Depth')
+  depthMm: size('Depth'),
+  coveringMm: size('Carpet')
 })
 const CarPatch = component('PlanCarPatch', 'Of the vehicle only the room for the box.', { space: ref(SpacePatch) })
 const FacePatch = component('PlanFacePatch', 'Of the drivers only the face they are on.', {
@@ -93,11 +94,13 @@ const FacePatch = component('PlanFacePatch', 'Of the drivers only the face they 
     })
   )
 })
+const FinishPatch = component('PlanFinishPatch', 'A box without carpet.', { covered: Type.Boolean() })
 const WayOutPatch = component('WayOutPatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
   driverCount: Type.Optional(Type.Integer({ description: 'Drivers in the box' })),
   driver: Type.Optional(ref(FacePatch)),
   enclosure: Type.Optional(Type.Null({ description: 'Takes out what the box was asked to be' })),
-  car: Type.Optional(ref(CarPatch))
+  car: Type.Optional(ref(CarPatch)),
+  finish: Type.Optional(ref(FinishPatch))
 })
 
 const WayOutBody = component(

@@ -22,12 +22,16 @@ const units: Readonly<Record<string, (amount: number, reader: Reader) => readonl
     amount < 1
       ? [significant((amount * 1e-3) / INCH_M ** 3, 2, reader), 'in³']
       : [significant((amount * 1e-3) / CUBIC_FOOT_M3, 3, reader), 'ft³'],
-  kg: amount => [twoDigits(amount / POUND_KG), 'lb'],
-  N: amount => [twoDigits(amount / (POUND_KG * STANDARD_GRAVITY_M_PER_S2)), 'lbf'],
+  kg: (amount, reader) => [inProse(amount / POUND_KG, reader), 'lb'],
+  N: (amount, reader) => [inProse(amount / (POUND_KG * STANDARD_GRAVITY_M_PER_S2), reader), 'lbf'],
   '°C': (amount, reader) => [figure(1.8 * amount + 32, 0, reader), '°F']
 }
 
-const twoDigits = (value: number) => String(Number(value.toPrecision(2)))
+/** Two digits, three where the first is 1: either way to a few per cent. */
+function inProse(value: number, reader: Reader): string {
+  const digits = value.toExponential(2).startsWith('1') ? 3 : 2
+  return significant(Number(value.toPrecision(digits)), digits, reader)
+}
 
 const NUMBER = String.raw`\d+(?:[.,]\d+)?`
 /** One figure, or several that share their unit. */

@@ -29,8 +29,8 @@ export const shops: readonly {
   { title: 'paper.shop.car', groups: ['wiring'] }
 ]
 
-/** Units that are counted; metres and litres are not. */
-const counted = ['sheet', 'can', 'cartridge', 'tin'] as const
+/** Things that come in something; metres and litres do not. */
+const counted = ['can', 'cartridge', 'tin'] as const
 
 /** `6 sheets`, `2.1 m`, `16`: a piece needs no unit. */
 export function buyText(quantity: number, unit: string, { language }: Pick<Reader, 'language'>): string {

@@ -75,7 +75,8 @@ function numberedCuts(root: CutNode, copies: ReadonlyMap<CutNode, number>, bench
     const size = { lengthM: toM(node.region.length), widthM: toM(node.region.width) }
     if (node.kind === 'offcut') return { is: 'offcut', ...size }
     if (node.kind === 'piece') {
-      return { is: 'panel', panel: bench.group.panels[node.piece]?.name ?? '', copy: copies.get(node) ?? 1, ...size }
+      const { name = '', quantity = 1 } = bench.group.panels[node.piece] ?? {}
+      return { is: 'panel', panel: name, ...present({ copy: quantity > 1 ? copies.get(node) : undefined }), ...size }
     }
     parts += 1
     waiting.push({ node, part: parts })

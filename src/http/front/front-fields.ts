@@ -20,6 +20,8 @@ export interface FrontField {
   readonly path: string
   /** What the example has. */
   readonly example: string
+  /** The same as a rule in inches shows it, for a size that the visitor measures; what a sheet states is written as it stands there. */
+  readonly inches?: string
   /** Anything else is refused. */
   readonly choices?: readonly string[]
   /** Goes into the request whenever the field is filled in. */
@@ -41,7 +43,7 @@ const field = (
   name: FieldName,
   path: string,
   example: string,
-  more: Pick<FrontField, 'choices' | 'also' | 'folded'> = {}
+  more: Pick<FrontField, 'inches' | 'choices' | 'also' | 'folded'> = {}
 ): FrontField => ({ name, path, example, ...more })
 
 export const frontGroups: readonly FrontGroup[] = [
@@ -57,8 +59,8 @@ export const frontGroups: readonly FrontGroup[] = [
       field('xmax', 'driver.sheet.xmaxMm', '14'),
       field('rms', 'driver.sheet.powerW', '450'),
       field('coils', 'driver.coils', '2x2', { choices: coilChoices }),
-      field('hole', 'driver.mounting.cutOutDiameterMm', '282'),
-      field('deep', 'driver.mounting.mountingDepthMm', '158'),
+      field('hole', 'driver.mounting.cutOutDiameterMm', '282', { inches: '11 1/8' }),
+      field('deep', 'driver.mounting.mountingDepthMm', '158', { inches: '6 1/4' }),
       field('drivers', 'driverCount', '1', { choices: counted })
     ]
   },
@@ -84,16 +86,16 @@ export const frontGroups: readonly FrontGroup[] = [
   {
     id: 'boot',
     fields: [
-      field('width', 'car.space.widthMm', '980'),
-      field('height', 'car.space.heightMm', '460'),
-      field('depth', 'car.space.depthMm', '520'),
-      field('cabin', 'car.cabin.lengthM', '2.9')
+      field('width', 'car.space.widthMm', '980', { inches: '38 1/2' }),
+      field('height', 'car.space.heightMm', '460', { inches: '18' }),
+      field('depth', 'car.space.depthMm', '520', { inches: '20 1/2' }),
+      field('cabin', 'car.cabin.lengthM', '2.9', { inches: '9 1/2' })
     ]
   },
   {
     id: 'supply',
     fields: [
-      field('cable', 'supply.positiveLengthM', '5.5'),
+      field('cable', 'supply.positiveLengthM', '5.5', { inches: '18' }),
       field('battery', 'supply.battery.capacityAh', '70'),
       field('kind', 'supply.battery.chemistry', 'agm', {
         choices: batteryChemistries
@@ -109,10 +111,10 @@ export const frontGroups: readonly FrontGroup[] = [
       field('goal', 'enclosure.goal', 'everyday', {
         choices: designGoals
       }),
-      field('volume', 'enclosure.netVolumeL', '', { folded: true }),
+      field('volume', 'enclosure.netVolumeL', '', { inches: '', folded: true }),
       field('tuning', 'enclosure.tuningHz', '', { folded: true }),
       field('board', 'board.material', 'mdf', { choices: boardIds, folded: true }),
-      field('thick', 'board.thicknessMm', '18', { folded: true }),
+      field('thick', 'board.thicknessMm', '18', { inches: '23/32', folded: true }),
       field('units', 'paper.units', 'metric', {
         choices: paperUnits,
         folded: true
@@ -123,6 +125,12 @@ export const frontGroups: readonly FrontGroup[] = [
 ]
 
 export const frontFields: readonly FrontField[] = frontGroups.flatMap(({ fields }) => fields)
+
+/** How the sizes of the form are measured, by the word for it in the address. */
+export const frontRules = ['mm', 'inch'] as const
+export type FrontRule = (typeof frontRules)[number]
+/** Its name in the address; millimetres where absent. */
+export const RULE = 'rule'
 
 /** What the form says once for every plan it asks for. */
 export const alwaysAsked = {

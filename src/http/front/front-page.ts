@@ -7,8 +7,9 @@ import { languages } from '../../domain/languages.ts'
 import { present } from '../../domain/present.ts'
 import { type Language, told } from '../../domain/say.ts'
 import { bootSketch } from './boot-sketch.ts'
-import { type FrontField, frontFields, frontGroups } from './front-fields.ts'
-import { exampleIn, type FrontFault, type Typed, unitOf } from './front-request.ts'
+import { type FrontField, type FrontRule, frontFields, frontGroups, RULE } from './front-fields.ts'
+import { shownExample, shownUnit } from './front-measure.ts'
+import { exampleBy, exampleIn, type FrontFault, ruleOf, type Typed } from './front-request.ts'
 import { frontStyle } from './front-style.ts'
 import { choiceOf, labelOf, markOf } from './front-words.ts'
 
@@ -24,7 +25,12 @@ interface Front {
 
 const idOf = ({ name }: FrontField) => `f-${name}`
 
-function control(field: FrontField, value: string, wrong: boolean, language: Language): Html {
+/** A figure as it is written in the language; either mark is read. */
+const shownIn = ({ decimalMark }: Language, text = '') =>
+  /^\d+\.\d+$/.test(text) ? text.replace('.', decimalMark) : text
+
+function control(field: FrontField, wrong: boolean, { typed, language }: Front): Html {
+  const value = shownIn(language, typed[field.name])
   const { name, choices } = field
   const id = idOf(field)
   const described = `${id}-m${wrong ? ` ${id}-e` : ''}`
@@ -36,23 +42,20 @@ function control(field: FrontField, value: string, wrong: boolean, language: Lan
     )
     return html`<select id="${id}" name="${name}" aria-describedby="${described}"${state}>${options}</select>`
   }
-  const unit = unitOf(field)
+  const unit = shownUnit(field, ruleOf(typed))
   const mode = unit === '' && name === 'name' ? undefined : html` inputmode="decimal"`
   return html`<span class="box"><input type="text" id="${id}" name="${name}" value="${value}"${mode} autocomplete="off" maxlength="120" aria-describedby="${described}"${state}>${unit === '' ? undefined : html`<span class="unit">${unit}</span>`}</span>`
 }
 
-/** A figure as it is written in the language; either mark is read. */
-const shownIn = ({ decimalMark }: Language, text = '') =>
-  /^\d+\.\d+$/.test(text) ? text.replace('.', decimalMark) : text
-
-function fieldOf(field: FrontField, { typed, faults, language }: Front): Html {
+function fieldOf(field: FrontField, front: Front): Html {
+  const { faults, language } = front
   const mine = faults.filter(fault => fault.field === field)
   const id = idOf(field)
   const said =
     mine.length === 0
       ? undefined
       : html`<span class="fault" id="${id}-e">${mine.map(({ text }) => text).join(' ')}</span>`
-  return html`<p class="field"><label for="${id}">${labelOf(field, language)}</label><span class="mark" id="${id}-m">${markOf(field, language)}</span>${said}${control(field, shownIn(language, typed[field.name]), mine.length > 0, language)}</p>`
+  return html`<p class="field"><label for="${id}">${labelOf(field, language)}</label><span class="mark" id="${id}-m">${markOf(field, language)}</span>${said}${control(field, mine.length > 0, front)}</p>`
 }
 
 /** One of few, each with its words beside it. */
@@ -67,13 +70,14 @@ function wish(field: FrontField, { typed, faults, language }: Front): Html {
 }
 
 /** Where the marks stand on a sheet, with the figures of the example; quiet what is not wanted. */
-function dataSheet(language: Language): Html {
+function dataSheet({ typed, language }: Front): Html {
+  const rule = ruleOf(typed)
   const local = (figure: string) => figure.replace('.', language.decimalMark)
   const wanted = (frontGroups[0]?.fields ?? [])
     .filter(({ choices }) => choices === undefined)
     .map(field => ({
       mark: markOf(field, language).split(/[;,]/)[0],
-      figure: local(`${field.example} ${unitOf(field)}`),
+      figure: local(`${shownExample(field, rule)} ${shownUnit(field, rule)}`),
       look: ''
     }))
   // On every sheet, and of no use here.
@@ -93,7 +97,7 @@ function group({ id, fields }: (typeof frontGroups)[number], index: number, fron
   const folded = fields.filter(each => each.folded === true)
   const aside =
     id === 'driver'
-      ? dataSheet(language)
+      ? dataSheet(front)
       : id === 'boot'
         ? html`<figure>${drawn(bootSketch(language))}</figure>`
         : undefined
@@ -128,11 +132,21 @@ function otherLanguages({ typed, language }: Front): Html {
   return html`${others.map(code => html` <a href="${frontAddress('/', { ...typed, language: code })}" lang="${code}" hreflang="${code}">${told(languages[code], 'front.own-name')}</a>`)}`
 }
 
+/** The form anew, with its example by the other rule. */
+function otherRule({ typed, named, language }: Front): Html {
+  const rule: FrontRule = ruleOf(typed) === 'mm' ? 'inch' : 'mm'
+  const address = frontAddress('/', { ...exampleBy(rule), ...present({ language: named }) })
+  return html`<p class="line"><a href="${address}">${told(language, `front.rule.${rule}`)}</a></p>`
+}
+
 export function frontPage(front: Front): string {
-  const { language, faults, named } = front
+  const { language, faults, named, typed } = front
   const promise = told(language, 'front.promise')
   const title = faults.length > 0 ? `${mend(faults.length, language)}: ${NAME}` : `${NAME}: ${promise}`
-  const kept = named === undefined ? undefined : html`<input type="hidden" name="language" value="${named}">`
+  const hidden = { ...present({ language: named }), ...(ruleOf(typed) === 'mm' ? {} : { [RULE]: ruleOf(typed) }) }
+  const kept = Object.entries(hidden).map(
+    ([name, value]) => html`<input type="hidden" name="${name}" value="${value}">`
+  )
   const example = frontAddress('/plan', { ...exampleIn(language), ...present({ language: named }) })
   return htmlPage(
     { language: language.tag, title, description: promise, style: frontStyle },
@@ -141,6 +155,7 @@ export function frontPage(front: Front): string {
 <main>
 <h1>${promise}</h1>
 <p class="lead">${told(language, 'front.lead')} <a href="${example}">${told(language, 'front.finished')}</a>.</p>
+${otherRule(front)}
 ${faultList(front)}
 <form id="form" method="get" action="/plan">${kept}
 ${frontGroups.map((each, index) => group(each, index, front))}
@@ -154,7 +169,7 @@ ${frontGroups.map((each, index) => group(each, index, front))}
 
 /** The address of what was typed, empty fields left out. */
 export const frontAddress = (path: string, typed: Typed): string => {
-  const filled = [...frontFields.map(({ name }) => name), 'language'].flatMap(name => {
+  const filled = [...frontFields.map(({ name }) => name), RULE, 'language'].flatMap(name => {
     const text = (typed[name] ?? '').trim()
     return text === '' ? [] : [[name, text]]
   })

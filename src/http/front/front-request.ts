@@ -1,9 +1,17 @@
 /** From the address of the front door to the request of a plan, by the contract's own schema; and what is wrong, field by field. */
-import { branchesOf, type JsonSchema } from '../../contract/field/component.ts'
 import { englishLanguage, type Language, told } from '../../domain/say.ts'
-import { planSystem } from '../operations/systems/plans.ts'
 import type { ProblemError } from '../wire/problem/problem.ts'
-import { alwaysAsked, coilChoices, type FrontField, frontFields } from './front-fields.ts'
+import {
+  alwaysAsked,
+  coilChoices,
+  type FrontField,
+  type FrontRule,
+  frontFields,
+  frontRules,
+  RULE
+} from './front-fields.ts'
+import { beyondBounds, measured, shownExample, shownUnit } from './front-measure.ts'
+import { schemaOf } from './front-schema.ts'
 import { choiceOf } from './front-words.ts'
 
 export type Typed = Readonly<Record<string, string>>
@@ -14,44 +22,25 @@ export interface FrontFault {
   readonly text: string
 }
 
-const inside = (schemas: readonly JsonSchema[], token: string): readonly JsonSchema[] =>
-  schemas.flatMap(schema => {
-    const next = schema.items !== undefined && /^\d+$/.test(token) ? schema.items : schema.properties?.[token]
-    return next === undefined ? [] : branchesOf(next)
-  })
-
-/** The contract's schema of a field. */
-export function schemaOf({ path }: FrontField): JsonSchema {
-  const [found] = path.split('.').reduce(inside, branchesOf(planSystem.body))
-  if (found === undefined) throw new TypeError(`the contract has no ${path}`)
-  return found
-}
-
-/** The unit of a quantity, as the contract gives it at the end of its description; none of a pure number. */
-export function unitOf(field: FrontField): string {
-  const [, unit = '1'] = /\[([^\]]+)\]$/.exec(schemaOf(field).description ?? '') ?? []
-  return unit === '1' || field.choices !== undefined ? '' : unit
-}
-
 const isText = (field: FrontField) => schemaOf(field).type === 'string' && field.choices === undefined
-
-/** Comma or point; anything else is refused, a unit too: it may be another one. */
-const number = /^-?\d+(?:[.,]\d+)?$/
 
 interface Read {
   readonly values: readonly (readonly [path: string, value: number | string])[]
   readonly fault?: FrontFault
 }
 
-function bareNumber(field: FrontField, language: Language): string {
-  const unit = unitOf(field)
-  const example = field.example || '30'
+/** How the sizes were measured; millimetres where the address does not say it as we do. */
+export const ruleOf = (typed: Typed): FrontRule => frontRules.find(each => each === typed[RULE]) ?? 'mm'
+
+function bareNumber(field: FrontField, rule: FrontRule, language: Language): string {
+  const unit = shownUnit(field, rule)
+  const example = shownExample(field, rule) || '30'
   return unit === ''
     ? told(language, 'front.fault.number', { example })
     : told(language, 'front.fault.number-in', { unit, example })
 }
 
-function read(field: FrontField, text: string, language: Language): Read {
+function read(field: FrontField, text: string, rule: FrontRule, language: Language): Read {
   const { path, choices, also = {} } = field
   if (choices !== undefined && !choices.includes(text)) {
     const all = choices.map(value => choiceOf(field, value, language)).join(', ')
@@ -68,11 +57,15 @@ function read(field: FrontField, text: string, language: Language): Read {
   }
   const beside = Object.entries(also)
   if (isText(field)) return { values: [[path, text]] }
-  if (!number.test(text) && choices === undefined) {
-    return { values: [], fault: { field, text: bareNumber(field, language) } }
+  if (choices !== undefined) {
+    const numeric = schemaOf(field).type !== 'string'
+    return { values: [[path, numeric ? Number(text) : text], ...beside] }
   }
-  const numeric = schemaOf(field).type !== 'string'
-  return { values: [[path, numeric ? Number(text.replace(',', '.')) : text], ...beside] }
+  const amount = measured(field, text, rule)
+  const wrong = amount === undefined ? bareNumber(field, rule, language) : beyondBounds(field, amount, rule, language)
+  return wrong === undefined && amount !== undefined
+    ? { values: [[path, amount], ...beside] }
+    : { values: [], fault: { field, text: wrong ?? '' } }
 }
 
 interface Tree {
@@ -109,24 +102,36 @@ interface FrontRequest {
 
 /** Names that the form does not have are refused: a slip in an address would change the plan without a word. */
 function unknownNames(typed: Typed, language: Language): readonly FrontFault[] {
-  const known = new Set<string>(frontFields.map(({ name }) => name))
+  const known = new Set<string>([...frontFields.map(({ name }) => name), RULE])
   return Object.keys(typed)
     .filter(name => !known.has(name))
     .slice(0, 8)
     .map(name => ({ text: told(language, 'front.fault.unknown', { name: name.slice(0, 40) }) }))
 }
 
+/** A rule that is not ours is refused: the sizes would be read in another unit. */
+function unknownRule(typed: Typed, language: Language): readonly FrontFault[] {
+  const rule = typed[RULE] ?? 'mm'
+  const all = frontRules.join(', ')
+  return rule === ruleOf(typed) ? [] : [{ text: told(language, 'front.fault.choose', { all }) }]
+}
+
 /** @param typed  by short name; empty fields are left out of the request */
 export function frontRequest(typed: Typed, language: Language = englishLanguage): FrontRequest {
+  const rule = ruleOf(typed)
   const filled = frontFields.flatMap(field => {
     const text = (typed[field.name] ?? '').trim()
-    return text === '' ? [] : [read(field, text, language)]
+    return text === '' ? [] : [read(field, text, rule, language)]
   })
   const values = [...Object.entries(alwaysAsked), ...filled.flatMap(each => each.values)]
   const fixed = { signal: {} }
   return {
     request: { ...fixed, ...(lists(placed(values)) as object) },
-    faults: [...unknownNames(typed, language), ...filled.flatMap(({ fault }) => (fault === undefined ? [] : [fault]))]
+    faults: [
+      ...unknownNames(typed, language),
+      ...unknownRule(typed, language),
+      ...filled.flatMap(({ fault }) => (fault === undefined ? [] : [fault]))
+    ]
   }
 }
 
@@ -154,11 +159,18 @@ export function frontFaults(errors: readonly ProblemError[], typed: Typed): read
   })
 }
 
-/** The example as it is typed. */
-export const frontExample: Typed = Object.fromEntries(
-  frontFields.filter(({ example }) => example !== '').map(({ name, example }) => [name, example])
-)
+/** The example as it is typed, by a rule in millimetres or in inches. */
+export const exampleBy = (rule: FrontRule): Typed => ({
+  ...Object.fromEntries(
+    frontFields.flatMap(field => {
+      const example = shownExample(field, rule)
+      return example === '' ? [] : [[field.name, example]]
+    })
+  ),
+  ...(rule === 'mm' ? {} : { units: 'imperial', [RULE]: rule })
+})
 
-/** The example as its reader measures: a plan for North America is drawn in inches. */
-export const exampleIn = ({ tag }: Language): Typed =>
-  tag === 'en-US' ? { ...frontExample, units: 'imperial' } : frontExample
+export const frontExample: Typed = exampleBy('mm')
+
+/** The example as its reader measures: North America has rules in inches. */
+export const exampleIn = ({ tag }: Language): Typed => (tag === 'en-US' ? exampleBy('inch') : frontExample)

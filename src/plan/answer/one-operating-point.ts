@@ -18,6 +18,8 @@ const matters: readonly Matter[] = [
   { codes: ['breaking-capacity', 'fault-current-low'], parts: ['circuit', 'fuse', 'cable'] },
   // The current reads the sheets for the circuit.
   { codes: ['amplifier-voltage-class', 'amplifier-voltage-unknown', 'parasitic-drain'], parts: ['current', 'circuit'] },
+  // The match knows how many watts.
+  { codes: ['amplifier-heat'], parts: ['matching', 'current'] },
   // The response hears the finished box.
   { codes: ['port-air-speed'], parts: ['response', 'port'] }
 ]

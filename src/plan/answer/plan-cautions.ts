@@ -37,6 +37,12 @@ function ofParts(parts: Readonly<Record<string, Part<unknown, unknown> | undefin
     .filter(({ code, level }) => level === 'stop' || !aboutAlternatives.includes(code))
 }
 
+/** A drop that holds the assumed body says what would settle it: not twice. */
+function withoutEcho(cautions: readonly Caution[]): readonly Caution[] {
+  const told = cautions.some(({ code, figures }) => code === 'total-drop' && (figures?.bodyV ?? 0) > 0)
+  return told ? cautions.filter(({ code }) => code !== 'chassis-unmeasured') : cautions
+}
+
 function once(cautions: readonly Caution[]): readonly Caution[] {
   const seen = new Set<string>()
   return cautions.filter(({ code, message }) => {
@@ -53,7 +59,7 @@ export function planCautions(
 ): readonly Caution[] {
   return once([
     ...ofThePlan,
-    ...ofParts(parts),
+    ...withoutEcho(ofParts(parts)),
     ...(restraint === undefined ? [] : restraintCautions(restraint)),
     ...work,
     ...always.map(code => catalogued(code))

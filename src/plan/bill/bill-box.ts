@@ -41,7 +41,7 @@ export function sheetRows(plan: SheetPlan): readonly BillRow[] {
       const { sheet, size, specification } = kind
       const need = kinds.filter(each => first(each) === kind).length
       const item = say('bill.sheet-of', { sheet: sheetSaid(sheet), size })
-      return billRow({ group: 'board', part: 'sheet', item, need, unit: 'sheet', basis, specification })
+      return billRow({ group: 'board', part: 'sheet', item, need, unit: 'piece', basis, specification })
     })
 }
 

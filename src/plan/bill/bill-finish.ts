@@ -149,7 +149,7 @@ function abrasiveRows(panels: readonly Panel[]): readonly BillRow[] {
       part: 'abrasive',
       item: say('bill.abrasive-sheet', { grit }),
       need: faceM2 / areaPerAbrasiveSheetM2,
-      unit: 'sheet',
+      unit: 'piece',
       basis: say('bill.m-of-outer-faces-m-a', { faceM2: inDecimals(faceM2), areaPerAbrasiveSheetM2 })
     })
   )

@@ -1,5 +1,6 @@
 /** What can give way inside the space that there is: the wish, the face of the drivers, their number. */
 import type { Said } from '../../contract/sentences/form/template.ts'
+import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
 import { leafletBox } from '../request/plan-leaflet.ts'
 import type { Change } from './way-out.ts'
@@ -14,6 +15,21 @@ export function opened(from: Change): readonly Change[] {
   if (enclosure === undefined || Object.keys(enclosure).length === 0) return []
   const texts = after(from, say('way-out.open'))
   return [{ texts, request: open, patch: { ...from.patch, enclosure: null } }]
+}
+
+/** Bare wood is thinner by a cover on each side, which is often all that is missing. */
+export function uncovered(from: Change): readonly Change[] {
+  const { finish, car } = from.request
+  const given = car.space.coveringM
+  if (given === 0 || (given === undefined && finish?.covered === false)) return []
+  const thin = present({ coveringM: given && 0 })
+  const bare = { finish: { covered: false }, ...present({ car: given === undefined ? undefined : { space: thin } }) }
+  const request = {
+    ...from.request,
+    finish: { ...finish, covered: false },
+    car: { ...car, space: { ...car.space, ...thin } }
+  }
+  return [{ texts: after(from, say('way-out.uncovered')), request, patch: { ...from.patch, ...bare } }]
 }
 
 /** Drivers where most room is; the closed question knows no other place for them. */

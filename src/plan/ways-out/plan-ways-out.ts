@@ -4,7 +4,7 @@ import type { PlanWaysOut } from '../../contract/systems/plan-choice.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { present } from '../../domain/present.ts'
 import { saidOf, say } from '../../domain/say.ts'
-import { fewer, frontwards, opened, upwards } from './changes.ts'
+import { fewer, frontwards, opened, uncovered, upwards } from './changes.ts'
 import { largestDriver } from './largest-driver.ts'
 import { roomier, sides } from './roomier.ts'
 import { type Change, inOrder, wayOut } from './way-out.ts'
@@ -18,7 +18,7 @@ function withRoom(from: Change): ReturnType<typeof wayOut> {
 /** @param request  as the caller gave it */
 export function planWaysOut(request: PlanRequest): PlanWaysOut {
   const asked: Change = { texts: [], request, patch: {} }
-  const within = [...opened(asked), ...frontwards(asked), ...upwards(asked), ...fewer(asked)]
+  const within = [...opened(asked), ...uncovered(asked), ...frontwards(asked), ...upwards(asked), ...fewer(asked)]
   const single = [...within.flatMap(wayOut), ...withRoom(asked)]
   const ways = single.length > 0 ? single : [...frontwards(asked), ...fewer(asked)].flatMap(withRoom)
   return { changes: inOrder(ways), ...present({ largestDriver: largestDriver(request) }) }

@@ -94,7 +94,7 @@ export function restraintCautions(held: Restraint): readonly Caution[] {
   const { massKg, crashForceN, drivingForwardN, strapCount, strapCapacityN, eyeStrengthN } = held
   const weakestN = toDigits(Math.min(strapCapacityN, eyeStrengthN), 2)
   const message = say('box-restraint', {
-    massKg: fixed(massKg, 0),
+    massKg: fixed(massKg, 1),
     crashForceN: toDigits(crashForceN, 2),
     drivingForwardN: toDigits(drivingForwardN, 2),
     strapCount,

@@ -17,7 +17,7 @@ export const energyMeanings = {
   'governed-charging':
     'Ein Fahrzeug mit Batteriesensor regelt seine Ladespannung zwischen zwei Enden; was am Verstärker bleibt, folgt ihr, und ein Lader oder Relais nach Spannung kann sie missverstehen.',
   'second-battery':
-    'Eine zweite Batterie: gleiche Art, Trennrelais oder Wandler dazwischen, eine Sicherung an jedem Ende der Verbindung, denn jedes Ende ist eine Quelle, festgeschnallt, Gasschlauch ins Freie, auch bei AGM und Gel.',
+    'Eine zweite Batterie: gleiche Art, Trennrelais oder Wandler dazwischen, eine Sicherung an jedem Ende der Verbindung, denn jedes Ende ist eine Quelle, festgeschnallt, Entgasungsschlauch ins Freie, auch bei AGM und Gel.',
   'capacitor-no-energy':
     'Ein Kondensator glättet die Welligkeit im Bass für Millisekunden; er ist keine Energiequelle und heilt weder eine schwache Lichtmaschine noch ein dünnes Kabel.',
   'battery-assists':

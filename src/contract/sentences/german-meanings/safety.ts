@@ -19,11 +19,11 @@ export const safetyMeanings = {
   'blind-drilling':
     'Vor jedem Loch und jeder Schraube hinter das Blech sehen: Kraftstoff- und Bremsleitungen, Tank, Airbags, Kabelbäume, Hochvoltkabel; einen Tiefenanschlag nehmen.',
   'bulkhead-grommet':
-    'Wo das Kabel durch eine Stirnwand oder an einer Blechkante entlang geht, muss eine Gummitülle oder Verschraubung es auf Dauer schützen: eine durchgescheuerte Zuleitung ist ein Kurzschluss zur Karosserie.',
+    'Wo das Kabel durch die Spritzwand oder an einer Blechkante entlang geht, muss eine Gummitülle oder Verschraubung es auf Dauer schützen: eine durchgescheuerte Zuleitung ist ein Kurzschluss zur Karosserie.',
   'cable-routing':
     'Die Leitung fern von Auspuff, Pedalen, Lenkung, Sitzschienen, Kraftstoffleitungen und Steuergerätebäumen führen, auf dem Weg befestigen und Signalleitungen auf der anderen Seite halten.',
   'battery-gas':
-    'Batterien geben Wasserstoff ab und können Säure spritzen: Augenschutz, keine Funken; eine Batterie in Innenraum oder Kofferraum führt ihren Gasschlauch ins Freie, auch AGM und Gel, die bei Überladung gasen, und ist gegen einen Aufprall befestigt. Ein Ladegerät ausschalten, bevor seine Klemmen bewegt werden.',
+    'Batterien geben Wasserstoff ab und können Säure spritzen: Augenschutz, keine Funken; eine Batterie in Innenraum oder Kofferraum führt ihren Entgasungsschlauch ins Freie, auch AGM und Gel, die bei Überladung gasen, und ist gegen einen Aufprall befestigt. Ein Ladegerät ausschalten, bevor seine Klemmen bewegt werden.',
   'capacitor-charge':
     'Ein über seine Sicherung angeschlossener Kondensator zieht den vollen Strom der Batterie und kann den Kontakt verschweißen: über einen Widerstand laden, bis daran weniger als 1 V bleibt, dann die Sicherung einsetzen.',
   'capacitor-discharge':

@@ -21,7 +21,7 @@ export const workshopMeanings = {
   'eyes-and-ears':
     'Schutzbrille und Gehörschutz vor dem Einschalten: Säge und Oberfräse sind laut genug, um Ohren innerhalb einer Stunde zu schaden.',
   'mains-tools':
-    'Netzwerkzeug hinter einem FI-Schutzschalter von 30 mA, Leitungen heil und abgerollt, nichts davon im Nassen.',
+    'Elektrowerkzeug am Netz hinter einem FI-Schutzschalter von 30 mA, Leitungen unbeschädigt und abgerollt, nichts davon im Nassen.',
   'loose-disc':
     'Die Scheibe, die aus einem Loch fällt, verklemmt den Fräser oder fliegt: vor dem letzten Durchgang auf Abfallholz darunter schrauben.',
   'sharp-knife': 'Auskleidung und Bezug mit frischer Klinge schneiden, auf einem Brett, weg von der haltenden Hand.',
@@ -33,7 +33,7 @@ export const workshopMeanings = {
   'strong-magnet':
     'Der Magnet eines schweren Lautsprechers schnappt an Stahl und quetscht Finger: mit der Vorderseite nach oben auf Holz ablegen, kein Werkzeug in Reichweite. Wer einen Herzschrittmacher trägt, hält 300 mm Abstand.',
   'sweep-level':
-    'Ein steigender Ton mit hohem Pegel zerstört Lautsprecher und Gehör: leise halten und über der Abstimmung des Gehäuses beginnen.',
+    'Ein steigender Ton mit hohem Pegel zerstört Lautsprecher und Gehör: leise halten und über Abstimmung oder Resonanz des Gehäuses beginnen.',
   'airbag-path':
     'Nichts im Weg von Seiten- und Vorhangairbags oder auf ihren Abdeckungen: kein Kabel, keine Klammer, kein Verstärker, kein Gehäuse. Was dort liegt, wird in den Innenraum geschossen.',
   'fuel-vapour':

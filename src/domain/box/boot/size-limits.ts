@@ -3,6 +3,7 @@ import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxLimits, BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { bounds } from '../../../numeric/geometry/polygon.ts'
 import { DesignError, type FoundFault } from '../../design-error.ts'
+import { toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
@@ -124,11 +125,13 @@ function leanM({ request, fixed, slopeRad = 0 }: BoxTask, highestM: number): num
   return aheadM + (t + highestM + Math.max(0, ...radii)) * Math.tan(theta) + t * (1 / Math.cos(theta) - 1)
 }
 
-/** What a limit leaves for the box itself: less play and covering on both sides. */
+/** What play and covering take of the place on each side of the box [m]. */
+const aroundM = ({ clearanceM = 0, coveringM = 0 }: BoxLimits) => clearanceM + coveringM
+
+/** What a limit leaves for the box itself. */
 function allowed(limits: BoxLimits, axis: Axis): number | undefined {
   const limit = limits[sizeField[axis]]
-  if (limit === undefined) return undefined
-  return limit - 2 * ((limits.clearanceM ?? 0) + (limits.coveringM ?? 0))
+  return limit === undefined ? undefined : limit - 2 * aroundM(limits)
 }
 
 /** A prism is as wide and deep as its footprint. */
@@ -192,7 +195,9 @@ export function rangeFaults(ranges: Ranges, limits: BoxRequest['limits']): reado
             detail: say('refused.the-box-would-have-to-be', {
               leastMm: Math.ceil(min * 1e3),
               axis: say(`axis.${axis}`),
-              limitMm: Math.round(max * 1e3)
+              limitMm: Math.round(max * 1e3),
+              around:
+                aroundM(limits) === 0 ? '' : say('refused.less-around', { aroundMm: toDigits(aroundM(limits) * 1e3) })
             })
           }
         ]

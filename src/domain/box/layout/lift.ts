@@ -40,13 +40,13 @@ export function saidPeople(count: number): Said {
 export function liftCautions(massKg: number, emptyKg: number): readonly Caution[] {
   if (massKg <= ONE_WOMAN_KG) return []
   if (massKg <= HEAVY_BOX_KG) {
-    const message = say('heavy-box', { massKg: fixed(massKg, 0), people: saidPeople(peopleFor(massKg)) })
+    const message = say('heavy-box', { massKg: fixed(massKg, 1), people: saidPeople(peopleFor(massKg)) })
     return [caution('heavy-box', message, { figures: { massKg } })]
   }
   const lighter = emptyKg < massKg - 0.5
   const way = lighter
     ? say('heavy-box.empty', { emptyKg: fixed(emptyKg, 0), people: saidPeople(peopleFor(emptyKg)) })
     : say('heavy-box.slide', { people: saidPeople(peopleFor(massKg)) })
-  const message = say('heavy-box.more', { massKg: fixed(massKg, 0), way })
+  const message = say('heavy-box.more', { massKg: fixed(massKg, 1), way })
   return [caution('heavy-box', message, { level: 'care', figures: { massKg, emptyKg } })]
 }

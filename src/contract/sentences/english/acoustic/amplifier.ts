@@ -3,7 +3,7 @@ export const amplifierSentences = {
   'all-coils-driven':
     'Connect {coils} of each driver, with the same polarity: an open coil halves the force, a reversed one cancels it.',
   'amplifier-heat':
-    'The amplifiers give off about {averageW} W with music and {fullSineW} W with a full-level tone: free air around them, no carpet over them.',
+    'About {averageW} W of heat with music and {fullSineW} W with a full-level tone: free air around each amplifier, no carpet over it.',
   'amplifiers.more': '{amplifierCount} amplifiers',
   'amplifiers.one': 'one amplifier',
   bridged: 'bridged',

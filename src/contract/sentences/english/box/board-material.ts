@@ -1,7 +1,7 @@
 /** Materials of boards. */
 export const boardMaterialSentences = {
-  'board-material.birch-plywood': 'birch-plywood',
-  'board-material.mdf': 'mdf',
+  'board-material.birch-plywood': 'birch plywood',
+  'board-material.mdf': 'MDF',
   'board-material.particleboard': 'particleboard',
-  'board-material.poplar-plywood': 'poplar-plywood'
+  'board-material.poplar-plywood': 'poplar plywood'
 } as const

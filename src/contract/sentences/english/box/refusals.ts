@@ -51,6 +51,7 @@ export const refusalsBoxSentences = {
   'refused.is-too-little-for-this-box':
     '{targetL} L is too little for this box: the smallest that takes its boards, drivers and port, {sizes} mm, holds {netL} L net, {moreL} L too much. In the way: {inTheWay}. Ask for that volume, give smaller sizes, or a smaller driver.',
   'refused.least-axis': '{axis} of at least {leastMm} mm',
+  'refused.less-around': ', with {aroundMm} mm a side taken off for play and cover',
   'refused.longest-board': 'the longest board',
   'refused.no-air-is-left-what-stands':
     'No air is left: what stands in the {grossL} L inside takes all of it and {overL} L more.',
@@ -73,7 +74,7 @@ export const refusalsBoxSentences = {
   'refused.the-box-is-mm-wide-inside':
     'The box is {insideMm} mm wide inside; a slot takes all of it, or leaves room for a cheek of {wallMm} mm.',
   'refused.the-box-would-have-to-be':
-    'The box would have to be at least {leastMm} mm in {axis} for its drivers and boards; the limit is {limitMm} mm.',
+    'The box would have to be at least {leastMm} mm in {axis} for its drivers and boards; the limit is {limitMm} mm{around}.',
   'refused.the-divider-finds-no-place-the': 'The divider finds no place: the box is {depthMm} mm deep inside.',
   'refused.the-footprint-must-be-a-polygon':
     'The footprint must be a polygon of at least three corners whose edges neither cross nor touch.',

@@ -38,8 +38,6 @@ export const workWords = {
   'paper.shop.car': 'Car and cable',
   'paper.thing-count': '{count, plural, one {# thing} other {# things}}',
   'paper.optional': ' (optional)',
-  'paper.unit.sheet': '{quantity} sheet',
-  'paper.unit.sheets': '{quantity} sheets',
   'paper.unit.can': '{quantity} can',
   'paper.unit.cans': '{quantity} cans',
   'paper.unit.cartridge': '{quantity} cartridge',

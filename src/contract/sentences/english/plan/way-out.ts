@@ -13,6 +13,7 @@ export const wayOutSentences = {
   'way-out.room-depth': '{byMm} mm deeper',
   'way-out.room-height': '{byMm} mm higher',
   'way-out.room-width': '{byMm} mm wider',
+  'way-out.uncovered': 'Leave its carpet off: paint it or leave it bare.',
   'way-out.vented': 'Vented',
   'way-out.passive-radiator': 'With passive radiators',
   'way-out.band-pass-4': 'Band-pass'

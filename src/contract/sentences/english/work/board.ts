@@ -41,7 +41,7 @@ export const boardSentences = {
     'If it differs by more than 0.3 mm from the plan, ask for the plan again with the measured thickness.',
   'board.into-the-edge-behind-pilot-holes': 'Into the edge behind: pilot holes of {pilot}, 1 mm deeper than the screw.',
   'board.join-the-port-walls-to-one': 'Join the port walls to one part with glue and screws, square to the face.',
-  'board.lay-driver-port-and-terminal-on': 'Lay driver, port and terminal on their places.',
+  'board.lay-driver-port-and-terminal-on': 'Lay the driver, and whatever else goes through a board, on its place.',
   'board.lay-the-board-on-a-table':
     'Lay the board on a table with battens under it on both sides of the line, clamp a straight edge, saw 1 mm beside the line and plane to it.',
   'board.length-from-the-outer-face-agrees': 'Length from the outer face agrees with the plan to 1 mm.',

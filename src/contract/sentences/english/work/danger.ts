@@ -76,7 +76,7 @@ export const dangerSentences = {
   'danger.level-ground-parking-brake-chocks': 'level ground, parking brake, chocks',
   'danger.limits-of-noise-are-for-adults': 'limits of noise are for adults at work: common practice, no source',
   'danger.local-law': 'local law',
-  'danger.low-level-begun-above-the-tuning': 'low level, begun above the tuning',
+  'danger.low-level-begun-above-the-tuning': 'low level, begun above tuning or resonance',
   'danger.lugs-for-aluminium-with-their-paste': 'lugs for aluminium, with their paste',
   'danger.measured-along-the-cable': 'measured along the cable',
   'danger.moving-air-a-mask-against-organic': 'moving air, a mask against organic vapour',

@@ -90,7 +90,7 @@ export const startSentences = {
   'start.set-the-charger-to-the-kind':
     'Set the charger to the kind of the second battery, by its handbook. Start the engine: it gives up to {rated} A; stop it again.',
   'start.show-whoever-drives-the-car-where':
-    'Show whoever drives the car: where the main fuse is and what to do at smoke (main fuse or negative terminal off, everybody out), a spare of the same rating only, how loud for how long. Hand over plan, readings and papers for inspection and insurer.',
+    'Show whoever drives the car: where the main fuse is and what to do if it smokes (main fuse or negative terminal off, everybody out), a spare of the same rating only, how loud for how long. Hand over plan, readings and papers for inspection and insurer.',
   'start.sirens-and-horns-are-heard-nothing':
     'Sirens and horns are heard; nothing loose, nothing warm, no warning lamp.',
   'start.source-off-the-twisted-signal-pairs':

@@ -6,7 +6,7 @@ export const germanAmplifier = translation<typeof amplifierSentences>()({
   'all-coils-driven':
     '{coils} jedes Lautsprechers mit gleicher Polung anschließen: eine offene Spule halbiert die Kraft, eine verpolte hebt sie auf.',
   'amplifier-heat':
-    'Die Verstärker geben etwa {averageW} W bei Musik und {fullSineW} W bei einem Ton mit Vollpegel als Wärme ab: freie Luft ringsum, kein Teppich darüber.',
+    'Etwa {averageW} W Wärme bei Musik und {fullSineW} W bei einem Ton mit Vollpegel: freie Luft um jeden Verstärker, kein Teppich darüber.',
   'amplifiers.more': '{amplifierCount} Verstärkern',
   'amplifiers.one': 'einem Verstärker',
   bridged: 'gebrückt',

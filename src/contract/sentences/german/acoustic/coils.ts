@@ -33,8 +33,8 @@ export const germanCoils = translation<typeof coilsSentences>()({
   'coils.own-series': 'Spulen jedes Lautsprechers in Reihe',
   'coils.own-parallel': 'Spulen jedes Lautsprechers parallel',
   'coils.own-series-parallel': 'Spulen jedes Lautsprechers paarweise in Reihe, die Paare parallel',
-  'coils.drivers-series': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher,}} in Reihe',
-  'coils.drivers-parallel': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher,}} parallel',
+  'coils.drivers-series': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher}} in Reihe',
+  'coils.drivers-parallel': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher}} parallel',
   'coils.strings':
     '{stringCount, plural, one {# Strang} other {# Stränge}} von {driverCount, plural, one {# Lautsprecher} other {# Lautsprechern}} in Reihe, die Stränge parallel',
   'coils.straight': 'eine Spule unmittelbar am Verstärker',

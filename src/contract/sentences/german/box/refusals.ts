@@ -57,6 +57,7 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
   'refused.is-too-little-for-this-box':
     '{targetL} L sind zu wenig für dieses Gehäuse: das kleinste, das Platten, Lautsprecher und Kanal fasst, {sizes} mm, hat netto {netL} L, {moreL} L zu viel. Im Weg: {inTheWay}. Dieses Volumen verlangen, kleinere Maße angeben oder einen kleineren Lautsprecher nehmen.',
   'refused.least-axis': '{axis} mindestens {leastMm} mm',
+  'refused.less-around': ', wovon {aroundMm} mm je Seite für Spiel und Bezug schon abgehen',
   'refused.longest-board': 'die längste Platte',
   'refused.no-air-is-left-what-stands':
     'Es bleibt keine Luft: was in den {grossL} L innen steht, nimmt alles ein und {overL} L mehr.',
@@ -79,7 +80,7 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
   'refused.the-box-is-mm-wide-inside':
     'Das Gehäuse ist innen {insideMm} mm breit; ein Schlitz nimmt alles davon oder lässt Platz für eine Wange von {wallMm} mm.',
   'refused.the-box-would-have-to-be':
-    'Das Gehäuse müsste für Lautsprecher und Platten in der {axis} mindestens {leastMm} mm haben; die Grenze ist {limitMm} mm.',
+    'Das Gehäuse müsste für Lautsprecher und Platten in der {axis} mindestens {leastMm} mm haben; die Grenze ist {limitMm} mm{around}.',
   'refused.the-divider-finds-no-place-the':
     'Die Trennwand findet keinen Platz: das Gehäuse ist innen {depthMm} mm tief.',
   'refused.the-footprint-must-be-a-polygon':

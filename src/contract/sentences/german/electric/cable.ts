@@ -63,8 +63,8 @@ export const germanCable = translation<typeof cableSentences>()({
   'fuse-too-far.conduit': 'nur mit einem Schutzrohr über die ganze Länge',
   'fuse-too-far.move': 'die Sicherung näher setzen',
   'fuse-too-far.move-or-sheath': 'die Sicherung näher setzen, oder das Stück umhüllen und unter 1016 mm bleiben',
-  'fuse-too-far.sheath-conduit': 'die Umhüllung muss ein Schutzrohr über die ganze Länge sein',
-  'fuse-too-far.sheath-whole': 'die Umhüllung muss heil bleiben',
+  'fuse-too-far.sheath-conduit': 'statt des Schutzschlauchs ein Schutzrohr über die ganze Länge',
+  'fuse-too-far.sheath-whole': 'sein Schutzschlauch muss heil bleiben',
   'fuse-too-far.sleeve': 'dieses Stück gegen Scheuern umhüllen',
   'insulation-unknown':
     'Eine Isolierung für {insulationC} °C wurde angenommen und bestimmte die Größe. Mit 105 °C auf der Isolierung gedruckt genügte {size}.',

@@ -10,6 +10,6 @@ export const germanFuseForm = translation<typeof fuseFormSentences>()({
   'fuse-form.SF51': 'Streifensicherung zum Anschrauben, 51 mm',
   'fuse-form.class-t': 'Patronensicherung Klasse T',
   'fuse-form.knife-blade': 'Messersicherung gG',
-  'fuse-form.marine-strip': 'Streifensicherung für Boote, angeschraubt',
+  'fuse-form.marine-strip': 'Streifensicherung für Boote, zum Anschrauben',
   'fuse-form.single-bolt': 'Einschraubensicherung auf Pol oder Bolzen'
 })

@@ -3,8 +3,9 @@ import type { chartWords } from '../../english/paper/chart.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanChartWords = translation<typeof chartWords>()({
-  'chart.level-note': 'dB beim Gain dieses Plans.',
-  'chart.level-note-spread': 'dB beim Gain dieses Plans. Blass: wie weit ein Modell des Autos danebenliegen kann.',
+  'chart.level-note': 'dB bei der Verstärkung dieses Plans.',
+  'chart.level-note-spread':
+    'dB bei der Verstärkung dieses Plans. Blass: wie weit ein Modell des Autos danebenliegen kann.',
   'chart.without-car': 'Gehäuse ohne Auto',
   'chart.db-at': '{level} dB bei {frequency} Hz',
   'chart.travel-note': 'mm, einfach aus der Ruhelage; {peak} bei {frequency} Hz',

@@ -73,7 +73,7 @@ export const germanDrawingWords = translation<typeof drawingWords>()({
   'draw.hole.driver': 'Lautsprecher',
   'draw.hole.passive-radiator': 'Passivmembran',
   'draw.hole.port': 'Kanal',
-  'draw.hole.port-mouth': 'Kanalmund',
+  'draw.hole.port-mouth': 'Kanalmündung',
   'draw.hole.terminal-cup': 'Anschlussterminal',
   'draw.hole.window': 'Fenster',
   'draw.sheet-scale': 'Maßstab 1:{scale}; {used} % werden Platten',

@@ -57,7 +57,7 @@ export const germanItemWords = translation<typeof itemWords>()({
   'item.amplifier-bolt': 'Schrauben des Verstärkers',
   'item.ground-bolt': 'Masseschraube',
   'item.metal-guard': 'Scheuerschutz',
-  'item.sheath': 'Schutzrohr',
+  'item.sheath': 'Schutzschlauch',
   'item.cable-label': 'Kabelschild',
   'item.cut-panel': 'zugeschnittene Platten',
   'item.brace': 'Streben',

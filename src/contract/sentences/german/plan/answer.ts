@@ -98,7 +98,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.take-a-converter-of-a': 'Einen Wandler mit {ratedA} A nehmen',
   'answer.take-a-cross-linked-cable': 'Ein Kabel aus vernetztem Polyethylen nehmen, auf dem {classC} °C steht',
   'answer.take-full-copper-in-place-of': 'Vollkupfer statt dieses Metalls nehmen',
-  'answer.take-the-next-size-of-cable': 'Die nächste Kabelgröße nehmen',
+  'answer.take-the-next-size-of-cable': 'Den nächstgrößeren Querschnitt nehmen',
   'answer.take-the-version-of-the-driver':
     'Die Ausführung des Lautsprechers mit {more} zu {ratedOhm} Ω nehmen und ihr eigenes Datenblatt eingeben',
   'answer.the-air-in-the-port-is': 'Die Luft im Kanal ist zu schnell',

@@ -19,7 +19,7 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.cables': ', {runs} Kabel',
   'bill.capacitor-f-with-covered-terminals': 'Kondensator {capacitanceF} F mit abgedeckten Anschlüssen',
   'bill.carpet-in-inches': 'Teppich von der Rolle, 54 in breit',
-  'bill.carpet-off-a-roll-wide': 'Bezugsteppich von der Rolle, {rollWidth} breit',
+  'bill.carpet-off-a-roll-wide': 'Teppichbezug von der Rolle, {rollWidth} breit',
   'bill.charger': 'Ladegerät',
   'bill.charging-resistor-with-two-insulated-clips': 'Ladewiderstand {precharge}, mit zwei isolierten Klemmen',
   'bill.closed-cell-gasket-strip-10-3': 'Dichtband, geschlossenzellig, 10 × 3 mm',
@@ -35,7 +35,7 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.driver-named': 'Lautsprecher {name}',
   'bill.edge-of-the-hole-in-the': 'Kante des Lochs in der Spritzwand, geschabte Massepunkte',
   'bill.edge-of-the-hole-in-the-2': 'Kante des Lochs in der Spritzwand',
-  'bill.edge-sealer': 'Kantensiegel',
+  'bill.edge-sealer': 'Kantenversiegelung',
   'bill.every-along-joints-first-and-last':
     'alle {spacing} an {jointCount, plural, one {# Verbindung} other {# Verbindungen}}, erste und letzte {fromCorner} von der Ecke; Vorbohrungen {pilotMm} mm',
   'bill.every-both-ways-between-layers-from':

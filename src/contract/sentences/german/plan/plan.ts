@@ -36,7 +36,7 @@ export const germanPlan = translation<typeof planSentences>()({
   'not-as-asked.wish':
     'Wunsch: von den für `{goal}` gesuchten Gehäusen ließ sich keines in diesem Platz anordnen; gebaut wird stattdessen eine Abstimmung der Lehrbücher.',
   'not-planned.others':
-    'Signalleitungen, Schaltleitung, Lautsprecher und deren Leitungen von {names} sind nicht geplant und nicht in dieser Stückliste.',
+    'Signalleitungen, Einschaltleitung, Lautsprecher und deren Leitungen von {names} sind nicht geplant und nicht in dieser Stückliste.',
   'not-planned.second-battery':
     'Für die Leitung der zweiten Batterie genügt kein Kabel: ihre Leitung, Sicherung und Masse sind nicht geplant und nicht in dieser Stückliste. Sie ist eine Quelle und braucht ihre eigene Sicherung. Die Spannungen gelten ohne sie.',
   'of-branch': '{name}: {message}',
@@ -46,7 +46,7 @@ export const germanPlan = translation<typeof planSentences>()({
     'Die letzten Fugen sind nicht mehr erreichbar, sobald „{name}“ sitzt: vorher einen vollen Strang Dichtstoff legen.',
   sentences: '{all}',
   'solvent-vapour':
-    'Sprühkleber und Lack sind hochentzündlich, und ihr Dampf ist schwerer als Luft: im Freien verwenden, keine Flamme, nicht rauchen, kein eingeschalteter Verstärker in der Nähe; ablüften lassen, bevor Gehäuse oder Auto geschlossen werden.',
+    'Sprühkleber und Lack sind extrem entzündbar, und ihr Dampf ist schwerer als Luft: im Freien verwenden, keine Flamme, nicht rauchen, kein eingeschalteter Verstärker in der Nähe; ablüften lassen, bevor Gehäuse oder Auto geschlossen werden.',
   'what.qtc': 'Qtc',
   'what.tuning': 'Abstimmung',
   'what.volume': 'Nettovolumen',

@@ -4,20 +4,20 @@ import { translation } from '../../form/translation.ts'
 
 export const germanAssembly = translation<typeof assemblySentences>()({
   'assembly.a-bolt-runs-by-hand-through':
-    'Die Schraube läuft von Hand durch Holz, Stahlplatte und Mutter; die Fugen werden danach gedichtet, ihr Loch auch.',
+    'Die Schraube läuft von Hand durch Holz, Stahlplatte und Mutter; danach werden die Fugen und ihr Loch abgedichtet.',
   'assembly.assemble-all-but-the-last-panel': 'Alle Platten bis auf die letzte zusammenbauen',
   'assembly.assemble-the-first-panels': 'Die ersten Platten zusammenbauen',
   'assembly.bolts-instead-of-straps-need-a':
     'Schrauben statt Gurte brauchen hinter der Platte je eine Stahlplatte von mindestens 50 × 50 mm: jetzt anschrauben, mit gesicherter Mutter, denn später kommt niemand mehr hin.',
   'assembly.close-the-box-with': 'Das Gehäuse schließen: „{name}“',
   'assembly.contact-adhesive-is-extremely-flammable-let':
-    'Kontaktkleber ist hochentzündlich: ganz ablüften lassen, bevor das Gehäuse geschlossen wird.',
+    'Kontaktkleber ist extrem entzündbar: ganz ablüften lassen, bevor das Gehäuse geschlossen wird.',
   'assembly.diagonals-of-the-opening-agree-to':
     'Die Diagonalen der Öffnung stimmen auf 1 mm überein, bevor der Leim anzieht.',
-  'assembly.fit': 'Einsetzen: {named}',
+  'assembly.fit': 'Jetzt {named} einsetzen',
   'assembly.fit-the-load-plates-where-the': 'Die Lastplatten setzen, wo das Gehäuse verschraubt wird',
   'assembly.glue-and-screw-the-last-panel': 'Die letzte Platte leimen und schrauben.',
-  'assembly.glue-and-screw-to-the-marks': 'An den Anrissen leimen und schrauben: {named}.',
+  'assembly.glue-and-screw-to-the-marks': 'Nun {named} an den Anrissen leimen und schrauben.',
   'assembly.glue-one-edge-at-a-time':
     'Eine Kante nach der anderen leimen, von der Mitte nach außen schrauben, austretenden Leim abwischen.',
   'assembly.glue-the-lining-to-the-walls': 'Die Auskleidung auf die Wände des Plans kleben.',
@@ -29,7 +29,7 @@ export const germanAssembly = translation<typeof assemblySentences>()({
     'Vor dem Aufsetzen der letzten Platte einen vollen Strang Dichtstoff auf die letzten Fugen legen: kein Loch ist groß und nahe genug, sie danach zu erreichen.',
   'assembly.lay-the-wires-inside': 'Die Leitungen innen verlegen',
   'assembly.lead-the-wires-from-the-place':
-    'Die Leitungen vom Platz des Anschlussterminals zum Lautsprecherloch führen, gegen Klappern befestigen, die positive kennzeichnen.',
+    'Die Leitungen vom Platz des Anschlussterminals zum Lautsprecherloch führen, gegen Klappern befestigen, Plus kennzeichnen.',
   'assembly.line-the-walls': 'Die Wände auskleiden',
   'assembly.no-light-shows-through-any-seam': 'Mit einer Lampe im Gehäuse scheint durch keine Fuge Licht.',
   'assembly.paint-the-port-dark-inside': 'Den Kanal innen dunkel streichen',
@@ -43,7 +43,7 @@ export const germanAssembly = translation<typeof assemblySentences>()({
   'assembly.the-brace': 'die Strebe',
   'assembly.the-braces': 'die Streben',
   'assembly.the-clear-way-at-the-inner': 'Der freie Weg am inneren Ende des Kanals ist mindestens so groß wie im Plan.',
-  'assembly.the-driver-still-clears': 'Der Lautsprecher geht noch hinein, ohne etwas davon zu berühren: {named}.',
+  'assembly.the-driver-still-clears': 'Der Lautsprecher geht noch hinein, ohne {named} zu berühren.',
   'assembly.the-last-panel-will-cover-them': 'Die letzte Platte verdeckt sie: keine auslassen.',
   'assembly.the-port': 'den Kanal',
   'assembly.with-straps-go-on': 'Mit Gurten geht es gleich weiter.',

@@ -48,7 +48,8 @@ export const germanBoard = translation<typeof boardSentences>()({
     'In die Kante dahinter: Vorbohrungen von {pilot}, 1 mm tiefer als die Schraube.',
   'board.join-the-port-walls-to-one':
     'Die Kanalwände mit Leim und Schrauben zu einem Teil verbinden, rechtwinklig zur Fläche.',
-  'board.lay-driver-port-and-terminal-on': 'Lautsprecher, Kanal und Anschlussterminal an ihre Plätze legen.',
+  'board.lay-driver-port-and-terminal-on':
+    'Den Lautsprecher und alles andere, was durch eine Platte geht, an seinen Platz legen.',
   'board.lay-the-board-on-a-table':
     'Die Platte auf einen Tisch mit Leisten beiderseits des Risses legen, eine gerade Leiste festklemmen, 1 mm neben dem Riss sägen und auf ihn hobeln.',
   'board.length-from-the-outer-face-agrees': 'Die Länge ab der Außenfläche stimmt auf 1 mm mit dem Plan überein.',
@@ -77,7 +78,7 @@ export const germanBoard = translation<typeof boardSentences>()({
   'board.saw-the-sloped-edges': 'Die schrägen Kanten sägen',
   'board.round-the-mouths-of-the-slot':
     'Die Mündungen runden, bevor sie eingeleimt sind: die Kante der Front über dem Kanal und das freie Ende der letzten Platte auf der Seite des Kanals, auf {radius}.',
-  'board.seal-its-corners-from-the-side': 'Die Ecken von der Seite dichten, die der Kanal wird.',
+  'board.seal-its-corners-from-the-side': 'Die Ecken von der Seite her dichten, auf der die Luft strömt.',
   'board.some-services-tilt-their-blade':
     'Manche Dienste und jede Tischlerei neigen das Blatt: die schrägen Kanten gleich dort sägen lassen.',
   'board.spread-glue-over-the-whole-face':
@@ -91,7 +92,7 @@ export const germanBoard = translation<typeof boardSentences>()({
   'board.the-drawing-says-which-face-stays':
     'Die Zeichnung sagt, welche Seite die längere bleibt: diese Seite so legen, dass sich das Blatt über den Abfall neigt, und einen Anschlag klemmen.',
   'board.the-driver-still-drops-into-its': 'Der Lautsprecher fällt noch in sein Loch.',
-  'board.the-edge-of-each-hole-keeps': 'Der Rand jedes Lochs hält seinen Riss auf {off}.',
+  'board.the-edge-of-each-hole-keeps': 'Der Rand jedes Lochs liegt auf {off} genau am Anriss.',
   'board.the-screws-draw-each-joint-together':
     'Die Schrauben ziehen jede Verbindung zusammen und ersetzen die Zwingen, bis der Leim abgebunden hat.',
   'board.through-the-outer-panel-clearance-holes':

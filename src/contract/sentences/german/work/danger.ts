@@ -18,7 +18,7 @@ export const germanDanger = translation<typeof dangerSentences>()({
   'danger.a-horn-is-heard-with-music': 'eine Hupe ist bei Musik zu hören',
   'danger.a-level-meter-at-the-seat': 'ein Pegelmesser am Sitzplatz',
   'danger.a-person-trained-on-this-vehicle':
-    'eine für dieses Fahrzeug geschulte Person stellt vor der Arbeit an Orangefarbenem die Sicherheit her',
+    'eine für dieses Fahrzeug geschulte Person stellt vor der Arbeit an orangefarbenen Kabeln die Sicherheit her',
   'danger.a-push-stick-or-the-strip':
     'ein Schiebestock, oder der Streifen unter geklemmter Schiene aus einem breiteren Stück gesägt',
   'danger.a-reading-beyond-1-k': 'eine Anzeige über 1 kΩ',
@@ -83,7 +83,7 @@ export const germanDanger = translation<typeof dangerSentences>()({
   'danger.limits-of-noise-are-for-adults':
     'Lärmgrenzwerte gelten für Erwachsene bei der Arbeit: übliche Praxis, ohne Quelle',
   'danger.local-law': 'örtliches Recht',
-  'danger.low-level-begun-above-the-tuning': 'kleiner Pegel, über der Abstimmung begonnen',
+  'danger.low-level-begun-above-the-tuning': 'kleiner Pegel, über Abstimmung oder Resonanz begonnen',
   'danger.lugs-for-aluminium-with-their-paste': 'Kabelschuhe für Aluminium, mit ihrer Paste',
   'danger.measured-along-the-cable': 'am Kabel entlang gemessen',
   'danger.moving-air-a-mask-against-organic': 'bewegte Luft, eine Maske gegen organische Dämpfe',

@@ -14,7 +14,7 @@ export const germanFinish = translation<typeof finishSentences>()({
   'finish.bolt-the-box-to-the-body':
     'Zuerst das Gehäuse mit der Struktur der Karosserie verschrauben; Gurte an Zurrösen kommen danach. Anlehnen an die Sitzlehne ist keine Befestigung: deren Schloss einrasten.',
   'finish.brush-edge-sealer-on-every-sawn':
-    'Kantensiegel auf jede Schnittkante und in das Lautsprecherloch streichen, zweimal.',
+    'Kantenversiegelung auf jede Schnittkante und in das Lautsprecherloch streichen, zweimal.',
   'finish.check-polarity-and-resistance': 'Polung und Widerstand prüfen',
   'finish.close-the-driver-hole-with-boards':
     'Das Lautsprecherloch{more} mit Platten auf Dichtungen schließen, durch einen dünnen Schlauch sanft mit dem Mund hineinblasen und an jeder Fuge horchen und fühlen oder Seifenwasser aufpinseln.',
@@ -43,7 +43,7 @@ export const germanFinish = translation<typeof finishSentences>()({
     'Das Dichtband einlegen, die Leitungen nach dem Schaltbild anschließen, den Lautsprecher einsetzen.{driverMass}',
   'finish.leave-the-outer-edges-sharp-a':
     'Die äußeren Kanten scharf lassen, in oder nahe ihnen läuft eine Fuge; nur mit Schleifpapier brechen.',
-  'finish.listen-for-leaks-and-rattles': 'Auf Undichtheit und Klappern horchen',
+  'finish.listen-for-leaks-and-rattles': 'Auf undichte Stellen und Klappern horchen',
   'finish.load-the-box': 'Das Gehäuse einladen',
   'finish.look-from-both-sides-before-drilling':
     'Vor dem Bohren von beiden Seiten nachsehen: nie in Tank, Bremsleitungen, Kabel, Airbagbereiche oder die Fahrbatterie.',
@@ -77,7 +77,7 @@ export const germanFinish = translation<typeof finishSentences>()({
     'Schleifklotz von Hand; Hobel und Schleifpapier runden eine Kante so gut wie eine Fräse.',
   'finish.screw-on-the-feet': 'Die Füße anschrauben.',
   'finish.seal-the-sawn-edges': 'Die Schnittkanten versiegeln',
-  'finish.test-for-leaks': 'Auf Undichtheit prüfen',
+  'finish.test-for-leaks': 'Auf Dichtheit prüfen',
   'finish.test-for-leaks-with-the-cone': 'Dichtheit mit der Membran prüfen',
   'finish.the-crash-force-is-a-yardstick':
     'Die Aufprallkraft ist ein Anhalt aus Vorschriften für Sitze; nichts hier ist für einen Unfall nachgewiesen.',
@@ -86,7 +86,7 @@ export const germanFinish = translation<typeof finishSentences>()({
   'finish.the-seat-back-is-locked': 'Die Sitzlehne ist eingerastet.',
   'finish.tighten-crosswise-in-two-rounds-by': 'Über Kreuz in zwei Runden von Hand anziehen.',
   'finish.touch-a-1-5-v-cell':
-    'Eine Zelle von 1,5 V einen Augenblick an das Anschlussterminal halten, plus an plus: jede Membran muss nach außen gehen.',
+    'Eine Zelle von 1,5 V einen Augenblick an das Anschlussterminal halten, Plus an Plus: jede Membran muss nach außen gehen.',
   'finish.wear-gloves-let-it-flash-off':
     'Handschuhe tragen; einen Tag ablüften lassen, bevor das Gehäuse in ein geschlossenes Auto kommt.',
   'finish.when-the-box-stands-in-the': ', wenn das Gehäuse im Auto steht',

@@ -14,7 +14,7 @@ export const germanListen = translation<typeof listenSentences>()({
   'listen.each-reads-half': 'Jeder zeigt die Hälfte, {meterVoltage}.',
   'listen.every-cone-moves-the-same-way': 'Jede Membran geht in dieselbe Richtung.',
   'listen.everything-off-loudspeaker-leads-onto-the':
-    'Alles aus, Lautsprecherleitungen an den Verstärker, plus an plus. Wieder an bei kleinster Lautstärke, niemand im Auto.',
+    'Alles aus, Lautsprecherleitungen an den Verstärker, Plus an Plus. Wieder an bei kleinster Lautstärke, niemand im Auto.',
   'listen.it-comes-on-with-music-and': 'Er geht mit Musik an und nach der Verzögerung seiner Anleitung wieder aus.',
   'listen.its-turn-on-terminal-has-more':
     'An seinem Einschaltanschluss liegen bei eingeschalteter Quelle mehr als {switchedOn_} und bei ausgeschalteter weniger als 1 V, auch bei Zündung aus.',
@@ -53,7 +53,7 @@ export const germanListen = translation<typeof listenSentences>()({
   'listen.the-sine-has-no-flat-tops':
     'Der Sinus hat am Ziel keine flachen Kuppen; hat er welche, die Verstärkung senken, bis sie weg sind, und so lassen.',
   'listen.touch-a-1-5-v-cell':
-    'Eine Zelle von 1,5 V einen Augenblick an die Lautsprecherleitungen halten, plus an plus.',
+    'Eine Zelle von 1,5 V einen Augenblick an die Lautsprecherleitungen halten, Plus an Plus.',
   'listen.two-terminals-of-the-bridged-pair': 'die beiden Anschlüsse des Brückenpaars',
   'listen.voices-do-not-come-from-the':
     'Stimmen kommen nicht aus dem Gehäuse; ein Ton eine Oktave unter dem Hochpass bewegt die Membran kaum.'

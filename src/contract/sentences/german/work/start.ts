@@ -25,7 +25,7 @@ export const germanStart = translation<typeof startSentences>()({
     'Gehäuse, Verstärker, Batterie, Kabelschuhe: mit Drehmoment und von Hand. Die Liste dessen öffnen, was erreichbar bleiben muss.',
   'start.charge-the-capacitor': 'Den Kondensator laden',
   'start.connect-the-battery-again-negative-last':
-    'Die Batterie wieder anschließen, minus zuletzt, Gesicht abgewandt. Die Hauptsicherung bleibt draußen.',
+    'Die Batterie wieder anschließen, Minus zuletzt, Gesicht abgewandt. Die Hauptsicherung bleibt draußen.',
   'start.current-of-the-parked-car': 'Strom des geparkten Autos',
   'start.drop-of-the-ground': 'Spannungsfall der Masse',
   'start.drop-of-the-plus-side': 'Spannungsfall der Plusseite',

@@ -20,7 +20,7 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
   'vehicle.an-old-plastic-card-or-a': 'Eine alte Plastikkarte oder ein Holzspatel ersetzt den Hebel.',
   'vehicle.as-short-as-it-goes': 'so kurz wie möglich',
   'vehicle.as-the-handbook-says-ready-mode':
-    'Nach dem Handbuch: Fahrbereitschaft aus, Schlüssel weg, Ladekabel ab. Von allem Orangefarbenen fernbleiben.',
+    'Nach dem Handbuch: Fahrbereitschaft aus, Schlüssel weg, Ladekabel ab. Von allen orangefarbenen Kabeln fernbleiben.',
   'vehicle.at-most-of-cable-between-the': 'Höchstens {tail} Kabel zwischen Pol und Sicherung, {more}.',
   'vehicle.beside-the-amplifier-terminals-covered-its':
     'Neben dem Verstärker, Anschlüsse abgedeckt, die Kabel noch nicht daran. Den Ladewiderstand daneben anbinden.',
@@ -31,10 +31,10 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
   'vehicle.clear-of-pedals-steering-seat-rails':
     'Frei von Pedalen, Lenkung, Sitzschienen, Auspuff, Kraftstoffleitungen und Airbagleitungen; an beiden Enden 100 mm übrig lassen. Nichts anschließen.',
   'vehicle.connect-the-amplifier': 'Den Verstärker anschließen',
-  'vehicle.crimp-the-lugs': 'Die Kabelschuhe pressen',
+  'vehicle.crimp-the-lugs': 'Die Kabelschuhe verpressen',
   'vehicle.dealers-crimp-cut-lengths-above-25':
-    'Händler pressen abgelängte Kabel; über 25 mm² braucht es eine hydraulische Zange.',
-  'vehicle.draw-through-the-new-grommet-and': 'Durch die neue Tülle ziehen: {trunk}; rundum abdichten.',
+    'Händler verpressen abgelängte Kabel; über 25 mm² braucht es eine hydraulische Zange.',
+  'vehicle.draw-through-the-new-grommet-and': 'Jetzt {trunk} durch die neue Tülle ziehen und rundum abdichten.',
   'vehicle.each-fuse-lies-within-its-distance': 'Jede Sicherung liegt innerhalb ihres Abstands von ihrer Batterie.',
   'vehicle.each-rating-can-be-read-with': 'Jeder Nennstrom ist bei geschlossenem Deckel lesbar.',
   'vehicle.empty-the-boot': 'Den Kofferraum leeren',
@@ -50,14 +50,14 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
     'Vom Ausgang {designation} über den Sicherungshalter daneben zu {amplifier}.',
   'vehicle.from-the-switched-output-of-the': 'Vom Schaltausgang der Quelle zum Einschaltanschluss des Verstärkers.',
   'vehicle.ground-first-then-signal-and-turn':
-    'Masse zuerst, dann Signal und Schaltleitung, das Pluskabel zuletzt, mit dem Drehmoment seines Datenblatts.',
+    'Masse zuerst, dann Signal und Einschaltleitung, das Pluskabel zuletzt, mit dem Drehmoment seines Datenblatts.',
   'vehicle.in-a-tray-with-a-strap':
     'In einer Wanne mit Gurt oder Rahmen, an der Karosserie verschraubt, Pole abgedeckt; ihr Entgasungsschlauch führt nach außen, außer bei Lithium.',
   'vehicle.in-its-sheath-all-the-way': 'ganz im Schutzschlauch',
   'vehicle.input-and-output-are-not-exchanged':
     'Eingang und Ausgang sind nicht vertauscht; kein Kabel der einen Seite reicht an einen Anschluss der anderen.',
   'vehicle.it-bends-nowhere-tighter-than-five': 'Nirgends enger gebogen als der fünffache Durchmesser.',
-  'vehicle.it-cannot-be-moved-by-hand': 'Von Hand nicht zu bewegen; Regler und Sicherungen sind erreichbar.',
+  'vehicle.it-cannot-be-moved-by-hand': 'Von Hand lässt sich nichts bewegen; Regler und Sicherungen sind erreichbar.',
   'vehicle.it-does-not-move-when-you': 'Es rührt sich nicht, wenn man schiebt.',
   'vehicle.it-ends-on-the-body-side':
     'Sie endet auf der Karosserieseite des Batteriesensors, wo der Hersteller Massen vorsieht; am Minuspol sitzt nur der Sensor.',
@@ -69,14 +69,14 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
     'Die Servicetrennstelle ist Sache einer Person, die für dieses Fahrzeug geschult ist.',
   'vehicle.label-it': 'Beschriften',
   'vehicle.lay-m-from-the-battery-to':
-    'Von der Batterie zum Platz des Verstärkers verlegen: {trunk}, {positiveLength} m, mit einer Schelle überall, wo die Stückliste eine zählt.',
+    'Jetzt {trunk}, {positiveLength} m, von der Batterie zum Platz des Verstärkers verlegen, mit so vielen Schellen, wie die Stückliste zählt.',
   'vehicle.lay-the-loudspeaker-cable': 'Das Lautsprecherkabel verlegen',
   'vehicle.lay-the-power-cable': 'Das Stromkabel verlegen',
   'vehicle.lay-the-return': 'Die Rückleitung verlegen',
   'vehicle.lay-the-return-beside-the-positive':
     'Die Rückleitung neben dem Pluskabel verlegen, ebenfalls {designation}, {returnLength} m.',
   'vehicle.lay-the-signal-lead': 'Die Signalleitung verlegen',
-  'vehicle.lay-the-turn-on-wire': 'Die Schaltleitung verlegen',
+  'vehicle.lay-the-turn-on-wire': 'Die Einschaltleitung verlegen',
   'vehicle.lay-the-twisted-pairs-m-away':
     'Die verdrillten Paare verlegen, {length} m, abseits vom Stromkabel{more}; kein Schirm, keine Ader an die Karosserie. Noch nicht an den Verstärker.',
   'vehicle.leave-it-off-the-amplifier': 'Noch nicht an den Verstärker.',
@@ -90,7 +90,7 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
   'vehicle.level-ground-in-the-open-or':
     'Ebener Grund, im Freien oder bei weit offener Tür; Feststellbremse an, Räder verkeilt, Schlüssel außer Reichweite des Autos.',
   'vehicle.lugs-cut-square-strip-to-the':
-    '{lugs} Kabelschuhe: gerade abschneiden, auf Hülsentiefe abisolieren, mit dem Einsatz dieser Größe pressen, den Schlauch darüberschrumpfen.',
+    '{lugs} Kabelschuhe: gerade abschneiden, auf Hülsentiefe abisolieren, mit dem Einsatz dieses Querschnitts verpressen, den Schrumpfschlauch darüberziehen.',
   'vehicle.m-from-the-amplifier-to-the':
     '{more}{designation}, {length} m, vom Verstärker zum Anschlussterminal des Gehäuses, Plus gekennzeichnet.',
   'vehicle.m-on-the-other-side-of':
@@ -114,17 +114,17 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
     'Notieren, was erreichbar bleiben muss: Reserverad oder Pannenset, Wagenheber, Abschleppöse, Warndreieck, Entriegelung der Heckklappe, Luken, Entlüftungen.',
   'vehicle.open-the-trim': 'Die Verkleidung öffnen',
   'vehicle.park-it-safely': 'Sicher abstellen',
-  'vehicle.pass-the-bulkhead': 'Durch die Spritzwand gehen',
+  'vehicle.pass-the-bulkhead': 'Das Kabel durch die Spritzwand führen',
   'vehicle.pull-at-each-with-both-hands':
     'An jedem mit beiden Händen ziehen, so fest es geht: nichts rührt sich, kein Draht liegt außen.',
   'vehicle.pull-in-each-direction-with-twice':
     'In jede Richtung mit ihrem doppelten Gewicht ziehen: sie bewegt sich weniger als 25 mm.',
   'vehicle.scrape-to-bright-metal-then-lug':
     'Metallisch blank schaben, dann Kabelschuh, Zahnscheibe, Schraube mit ihrem Drehmoment; Fett oder Lack darüber.',
-  'vehicle.screw-down-beside-the-battery': 'Neben der Batterie anschrauben: {more}. {facts}',
+  'vehicle.screw-down-beside-the-battery': 'Jetzt {more} neben der Batterie anschrauben. {facts}',
   'vehicle.screw-it-down-beside-the-amplifiers':
     'Neben den Verstärkern anschrauben, abgedeckt. Die Abzweige legen: {join}.',
-  'vehicle.sizes-as-in-the-wiring-picture': 'Größen wie im Schaltbild.',
+  'vehicle.sizes-as-in-the-wiring-picture': 'Querschnitte wie im Schaltbild.',
   'vehicle.switch-the-electric-drive-off': 'Den elektrischen Antrieb ausschalten',
   'vehicle.take-a-grommet-of-the-vehicle':
     'Eine Tülle des Fahrzeugs nehmen, die Platz hat, sonst bohren, wo beide Seiten frei sind, mit Tiefenanschlag; entgraten, die Kante streichen.',
@@ -147,15 +147,15 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
     'Die Minusklemme ist ab und kann den Pol nicht berühren; 0 V von ihr zum Pluspol.',
   'vehicle.the-relay-beside-the-block-its':
     'Das Relais neben den Verteiler, seine Spule an eine Leitung, die nur bei laufendem Motor Spannung führt. ',
-  'vehicle.the-same-size-is-printed-on': 'Auf beiden Kabeln ist dieselbe Größe aufgedruckt.',
-  'vehicle.the-size-of-the-plan-is': 'Die Größe des Plans ist aufgedruckt; kein loser Draht.',
+  'vehicle.the-same-size-is-printed-on': 'Auf beiden Kabeln ist derselbe Querschnitt aufgedruckt.',
+  'vehicle.the-size-of-the-plan-is': 'Der Querschnitt des Plans ist aufgedruckt; kein loser Draht.',
   'vehicle.the-stripe-of-the-diode-points': 'Der Ring der Diode zeigt zur Plusseite der Spule.',
   'vehicle.the-switched-output-of-the-source':
     'Der Schaltausgang der Quelle steuert ein Relais mit Diode neben dem Verstärker{fuse}.',
   'vehicle.thick-body-metal-or-a-ground':
     'Dickes Karosserieblech oder ein Massebolzen des Herstellers; nie eine Schraube von Sitz, Gurt oder Airbag.',
   'vehicle.through-bolt-it-to-a-board':
-    'Mit Durchgangsschrauben an ein Brett oder einen Halter an der Karosserie, nicht an eine Wand des Gehäuses: die schüttelt ihn los, und seine Schrauben machen undicht.',
+    'Mit Durchgangsschrauben an ein Brett oder einen Halter an der Karosserie, nicht an eine Wand des Gehäuses: die rüttelt ihn los, und seine Schrauben machen sie undicht.',
   'vehicle.to': '{designation} zu {amplifier}',
   'vehicle.to-the-converter-beside-the-amplifier': ', zum Pegelwandler neben dem Verstärker',
   'vehicle.two-blocks-of-wood-one-on': 'Zwei Holzklötze, je einer auf jeder Seite eines Rades, ersetzen Keile.',
