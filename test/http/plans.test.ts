@@ -110,8 +110,8 @@ describe('a plan', () => {
     expect(trunk.ratingA).toBeGreaterThanOrEqual(current.answer.result.currents.fullSineA)
     for (const { ratingA } of branches) expect(ratingA).toBeLessThan(trunk.ratingA)
     const { cables, series } = circuit.answer.result
-    // trunk, two branches, turn-on wire
-    expect(cables).toHaveLength(4)
+    // trunk, two branches, turn-on wire and on from the first amplifier to the second
+    expect(cables).toHaveLength(5)
     for (const { guarded, id } of cables) expect(guarded, id).toBe(true)
     expect(series.map(({ before }: { before: string }) => before)).toEqual(['main fuse', 'main fuse'])
     const items = body.result.billOfMaterials.map((row: { item: string }) => row.item)

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import type { PlanCircuit } from '../../src/contract/systems/plan-circuit.ts'
 import { vehicleRows } from '../../src/plan/bill/bill-vehicle.ts'
 
-const run = { designation: '4 AWG', runs: 2, positiveLengthM: 5, returnBy: 'body' as const, returnLengthM: 0.5 }
+const fuse = { ratingA: 100 } as NonNullable<PlanCircuit['branches'][number]['fuse']>
+const run = { designation: '4 AWG', runs: 2, fuse, positiveLengthM: 5, returnBy: 'body' as const, returnLengthM: 0.5 }
 const circuit = { amplifiers: ['bass'], trunk: run, branches: [] } as unknown as PlanCircuit
 const needs = (given: PlanCircuit, tailM = 0) =>
   Object.fromEntries(vehicleRows(given, tailM).map(({ part, need }) => [part, need]))
@@ -23,6 +24,9 @@ describe('small things of the vehicle', () => {
       'metal-guard': 1,
       'cable-label': 4
     })
+    // a second battery: a fuse at its post, one more at the far end of the trunk
+    const tied = { ...split, trunk: { ...split.trunk, endFuse: fuse }, secondBattery: { lead: { ...run, runs: 1 } } }
+    expect(needs(tied as unknown as PlanCircuit)['cable-label']).toBe(6)
   })
 
   it('needs no ground bolt where a cable goes back, and a sheath as long as all pieces before the fuses', () => {

@@ -1,5 +1,6 @@
 /** What an installer found in the twelve vehicles: where the clamp goes, what a governed or electric vehicle shows, what the bill lacked. */
 import { describe, expect, it } from 'vitest'
+import { alder, alderPlan } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { vehicles } from '../support/twelve-vehicles.ts'
 
@@ -66,6 +67,13 @@ describe('an electric vehicle', () => {
 })
 
 describe('the bill', () => {
+  it('calls the only amplifier by its name, or by none: no “1 amplifier 1”', () => {
+    const { name: _, ...nameless } = alder(700)
+    const amplifierOf = (plan: object) => electricalHalf(plan).bill.find(({ part }) => part === 'amplifier')?.item
+    expect(amplifierOf(alderPlan(700, {}, { amplifier: nameless }))).toBe('amplifier')
+    expect(amplifierOf(alderPlan(700))).toBe('amplifier Alder 700')
+  })
+
   it('has the wire that closes the relay or wakes the charger, as long as the main cable', () => {
     for (const each of [van, half('off-road')]) {
       const row = each.bill.find(({ item }) => item.includes('live while the engine runs'))

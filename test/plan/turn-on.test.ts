@@ -77,6 +77,34 @@ describe('a turn-on wire', () => {
   })
 })
 
+describe('further amplifiers', () => {
+  const withOthers = (count: number, turnOn: object = { remoteOutput: true, limitA: 0.5 }) =>
+    turned(turnOn, { otherAmplifiers: Array.from({ length: count }, () => doors), branchLengthM: 1.2 })
+  const jumpers = (half: Half) => circuitOf(half).request.cables?.filter(({ id }) => id.startsWith('turn-on jumper'))
+
+  it('are switched from terminal to terminal, each wire carrying what lies behind it', () => {
+    const half = withOthers(3)
+    expect(jumpers(half)?.map(({ lengthM }) => lengthM)).toEqual([2.4, 2.4, 2.4])
+    // 50 mA an input: of four amplifiers three, two and one lie behind
+    for (const [index, behind] of [3, 2, 1].entries())
+      expect(through(half, `turn-on jumper ${index + 1}`)).toBeCloseTo(0.05 * behind, 9)
+    expect(through(half, 'turn-on wire')).toBeCloseTo(0.2, 9)
+    const bought = half.bill.find(({ item }) => item.includes('on to the next amplifier'))
+    expect(bought?.need).toBeCloseTo(3 * 2.4, 9)
+    expect(half.bill.find(({ item }) => item === 'ferrule for 0.75 mm²')?.need).toBe(7)
+    expect(half.picture.match(/>turn-on</g)).toHaveLength(3)
+  })
+
+  it('have wire that the fuse of their relay guards, and none where they sense their signal', () => {
+    const thick = withOthers(2, { remoteOutput: true, limitA: 0.25, loadsA: [2, 2, 2] })
+    const { cables } = circuitOf(thick).outcome.result
+    const laid = cables.filter(({ id }) => id.startsWith('turn-on jumper'))
+    expect(laid.map(({ guarded }) => guarded)).toEqual([true, true])
+    expect(through(thick, 'turn-on jumper 1')).toBeCloseTo(4, 9)
+    expect(jumpers(withOthers(1, { remoteOutput: false, amplifierSenses: true }))).toEqual([])
+  })
+})
+
 describe('a feed with the engine', () => {
   it('closes the relay between two batteries over a small fuse, while the engine runs alone', () => {
     const half = turned(line, {

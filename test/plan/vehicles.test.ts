@@ -85,7 +85,7 @@ describe.each(Object.entries(vehicles))('%s', (_, { plan, trunk, fuseA, runs = 1
       const count = lines.filter(text => text === `${index + 1}`).length
       // the minus of a charger or converter stands in its box
       expect(count === 1 || drawn.includes(`(${index + 1})`), what).toBe(true)
-      if (count === 1 && run !== '' && what !== 'turn-on') expect(drawn, what).toContain(`${size}, ${run}`)
+      if (count === 1 && run !== '') expect(drawn, what).toContain(`${size}, ${run}`)
     }
     expect(lines.filter(text => /^(?:m|mm²|AWG|A)(?![\p{L}\d])/u.test(text))).toEqual([])
   })

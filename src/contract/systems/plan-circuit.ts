@@ -40,7 +40,8 @@ const SignalLead = component('PlanSignalLead', 'From the source to the amplifier
   lengthM: quantity('m', 'Length of one'),
   count: Type.Integer({ description: 'How many of them' }),
   converter: Type.Boolean({ description: 'Whether it ends in a line-output converter beside the amplifier' }),
-  turnOnLengthM: quantity('m', 'Turn-on wire to the amplifier or its relay; 0 where the amplifier senses its signal')
+  turnOnLengthM: quantity('m', 'Turn-on wire to the amplifier or its relay; 0 where the amplifier senses its signal'),
+  jumperM: Type.Optional(quantity('m', 'Turn-on wire on from one amplifier to the next'))
 })
 
 export const Charger = component(

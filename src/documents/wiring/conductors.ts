@@ -1,9 +1,11 @@
 /** The conductors of a plan, each once with its number, as table and picture show them. */
 
 import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
+import { present } from '../../domain/present.ts'
 import { told } from '../../domain/say.ts'
 import { wiringDefaults } from '../../plan/electric/defaults.ts'
 import { relayPieceSize, sizeOfRun } from '../../plan/electric/plan-run.ts'
+import { jumperSize } from '../../plan/electric/turn-on-way.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { type Reader, runText, sizeText } from '../draw/number-text.ts'
 import type { WiringLine } from './system-wiring-record.ts'
@@ -20,6 +22,7 @@ export interface Conductor {
 type Circuit = SystemPlan['circuit']
 /** Amplifiers are named by callers. */
 export const branchKey = (amplifier: string): string => `branch ${amplifier}`
+export const jumperKey = (amplifier: string): string => `turn-on of ${amplifier}`
 const amperes = (rating: number | undefined) => (rating === undefined ? '' : `${rating} A`)
 const times = (count: number) => (count === 1 ? '' : `${count} × `)
 const length = (lengthM: number, paper: Reader) => (lengthM > 0 ? runText(lengthM, paper) : '')
@@ -91,7 +94,19 @@ function powerConductors({ trunk, branches, secondBattery, converter, capacitor 
 }
 
 /** What switches the amplifiers, and what tells a relay or charger that the engine runs. */
-function thinConductors({ signalLead, turnOnRelay, secondBattery }: Circuit, paper: Reader): readonly Conductor[] {
+function jumperConductors({ signalLead, amplifiers, turnOnRelay }: Circuit, paper: Reader): readonly Conductor[] {
+  const { jumperM } = signalLead
+  if (jumperM === undefined) return []
+  const laid = { size: jumperSize({ ...present({ turnOnRelay }) }), run: length(jumperM, paper), fuse: '' }
+  return amplifiers.slice(1).map(amplifier => ({
+    key: jumperKey(amplifier),
+    what: told(paper.language, 'wire.what.turn-on-jumper', { amplifier }),
+    ...laid
+  }))
+}
+
+function thinConductors(circuit: Circuit, paper: Reader): readonly Conductor[] {
+  const { signalLead, turnOnRelay, secondBattery } = circuit
   const { turnOnLengthM } = signalLead
   const { signalWireM, signalFuseA } = secondBattery ?? {}
   const wire = (key: 'turn-on' | 'turn-on-relay' | 'engine-feed', size: string, lengthM = 0, fuseA?: number) => {
@@ -100,6 +115,7 @@ function thinConductors({ signalLead, turnOnRelay, secondBattery }: Circuit, pap
   }
   return [
     ...wire('turn-on', wiringDefaults.turnOnSize.value, turnOnLengthM, turnOnRelay?.tapFuseA),
+    ...jumperConductors(circuit, paper),
     ...wire('turn-on-relay', turnOnRelay?.designation ?? '', turnOnRelay?.wireM, turnOnRelay?.fuseA),
     ...wire('engine-feed', wiringDefaults.turnOnSize.value, signalWireM, signalFuseA)
   ]

@@ -21,7 +21,8 @@ export interface WiringBlock {
   readonly title: string
   readonly lines: readonly string[]
   readonly bass: WiringBranch
-  readonly others: readonly (WiringBranch & { readonly amplifier: string })[]
+  /** `turnOn` comes from the amplifier before it. */
+  readonly others: readonly (WiringBranch & { readonly amplifier: string; readonly turnOn?: WiringLine })[]
 }
 export interface WiringBattery {
   readonly name: string

@@ -85,6 +85,9 @@ export function systemWiringText(diagram: SystemWiring): string {
     told(language, 'wire.said.drivers', { wire: speakerWire.text, driverCount, load }),
     ...joints,
     signalText(diagram),
+    ...(block?.others ?? []).flatMap(({ amplifier: name, turnOn }) =>
+      turnOn === undefined ? [] : [told(language, 'wire.said.jumper', { name, line: turnOn.text })]
+    ),
     ...notDrawn.map(what => told(language, 'paper.not-drawn', { what }))
   ].join(' ')
 }

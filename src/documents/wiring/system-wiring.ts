@@ -18,6 +18,7 @@ import {
   meetingPoint,
   thinFeed,
   WIDTH,
+  wireLine,
   words
 } from './wiring-figures.ts'
 import {
@@ -150,13 +151,43 @@ function single(diagram: SystemWiring): readonly Rung[] {
   ]
 }
 
+/** The thin wire that comes to another amplifier from the one before it. */
+const turnedOn =
+  (amplifier: Rung, line: WiringLine | undefined, language: Language): Rung =>
+  top => {
+    const { svg, end } = amplifier(top)
+    if (line === undefined) return { svg, end }
+    const [from, y] = [LEFT + 216, top + 14]
+    const texts = [told(language, 'wire.turned-on-by'), ...broken(line.text, WIDTH - from - 8)]
+    const across = wireLine(
+      [
+        [from, y],
+        [WIDTH - 4, y]
+      ],
+      'thin'
+    )
+    const beside = texts.map((text, index) => words(from + 8, y + 22 + index * LEADING, text)).join('')
+    return {
+      svg: svg + across + disc(from + 46, y, line) + beside,
+      end: Math.max(end, y + 26 + texts.length * LEADING - LEADING)
+    }
+  }
+
 /** Behind a block: the other amplifiers and the second battery, the bass amplifier last beside its capacitor and its source. */
 function behindBlock(diagram: SystemWiring, block: NonNullable<SystemWiring['block']>): readonly Rung[] {
   const { returnBy, secondBattery, capacitor, language } = diagram
   const { name, fuse, positive, negative } = secondBattery ?? {}
   const others = block.others.flatMap(each => [
     ...branch(each, returnBy, language),
-    box(told(language, 'wire.amplifier'), [...broken(each.amplifier, 220), told(language, 'wire.not-drawn-here')], 240)
+    turnedOn(
+      box(
+        told(language, 'wire.amplifier'),
+        [...broken(each.amplifier, 196), told(language, 'wire.not-drawn-here')],
+        216
+      ),
+      each.turnOn,
+      language
+    )
   ])
   const lead =
     positive === undefined || negative === undefined

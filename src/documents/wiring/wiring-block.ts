@@ -4,7 +4,7 @@ import { present } from '../../domain/present.ts'
 import { told } from '../../domain/say.ts'
 import { type BranchRun, blockInputs, hasBlock } from '../../plan/electric/plan-run.ts'
 import type { Reader } from '../draw/number-text.ts'
-import { branchKey, leading, lineOf, unplanned } from './conductors.ts'
+import { branchKey, jumperKey, leading, lineOf, unplanned } from './conductors.ts'
 import type { WiringBlock, WiringBranch } from './system-wiring-record.ts'
 import { type Conductors, converterWords, fuseText } from './wiring-links.ts'
 
@@ -43,6 +43,10 @@ export function blockOf(circuit: PlanCircuit, all: Conductors, paper: Reader): W
     kind: between === undefined ? 'block' : 'converter',
     ...own,
     bass: linesOf(amplifiers[0]),
-    others: amplifiers.slice(1).map(amplifier => ({ amplifier, ...linesOf(amplifier) }))
+    others: amplifiers.slice(1).map(amplifier => ({
+      amplifier,
+      ...linesOf(amplifier),
+      ...present({ turnOn: lineOf(all, jumperKey(amplifier)) })
+    }))
   }
 }

@@ -5,7 +5,6 @@ import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
 import { present } from '../../domain/present.ts'
 import { spoken, told } from '../../domain/say.ts'
-import { wiringDefaults } from '../../plan/electric/defaults.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, opened, type Reader, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
@@ -21,8 +20,8 @@ function turnOnLines({ signalLead, turnOnRelay: relay }: PlanCircuit, all: Condu
   const { language } = paper
   if (signalLead.turnOnLengthM === 0) return {}
   const id = relay?.tapFuseA === undefined ? 'wire.turn-on' : 'wire.accessory-relay'
-  const text = told(language, id, { size: wiringDefaults.turnOnSize.value })
-  const turnOn = { ...present({ number: lineOf(all, 'turn-on')?.number }), text }
+  const turnOn = leading(lineOf(all, 'turn-on'), line => told(language, id, { line }))
+  if (turnOn === undefined) return {}
   const line = lineOf(all, 'turn-on-relay')
   if (relay === undefined || line === undefined) return { turnOn }
   const { tapFuseA, fuseA, coilVoltageV } = relay

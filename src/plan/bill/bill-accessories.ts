@@ -7,7 +7,7 @@ import { saidOf, say } from '../../domain/say.ts'
 import { wiringDefaults } from '../electric/defaults.ts'
 import { relayPieceSize } from '../electric/plan-run.ts'
 import { fuseRow, sleeveRows } from './bill-power.ts'
-import { thinFuseRows, turnOnRows } from './bill-turn-on.ts'
+import { thinFuseRows, turnOnRows, turnOnWireRows } from './bill-turn-on.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
 
 type Second = NonNullable<PlanCircuit['secondBattery']>
@@ -224,6 +224,7 @@ export function accessoryRows(circuit: PlanCircuit): readonly BillRow[] {
     ...secondBatteryRows(circuit),
     ...converterRows(circuit),
     ...capacitorLeadRows(capacitor),
+    ...turnOnWireRows(circuit),
     ...turnOnRows(turnOnRelay)
   ]
 }

@@ -13,10 +13,10 @@ function named(kind: 'driver' | 'amplifier', name: string | undefined): Said {
   return name.toLowerCase().startsWith(kind) ? say('bill.name', { name }) : say(`bill.${kind}-named`, { name })
 }
 
-/** @param amplifiers  names of all on the run, each once */
+/** @param amplifiers  names of all on the run, each once; the only one may have none */
 export function chosenRows(
   { driver: { name }, driverCount }: Pick<PlanRequest, 'driver' | 'driverCount'>,
-  amplifiers: readonly string[]
+  amplifiers: readonly (string | undefined)[]
 ): readonly BillRow[] {
   const piece = { unit: 'piece', basis: BASIS }
   return [

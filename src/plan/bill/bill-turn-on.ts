@@ -4,6 +4,8 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
+import { wiringDefaults } from '../electric/defaults.ts'
+import { jumperSize } from '../electric/turn-on-way.ts'
 import { billRow } from './bill-row.ts'
 import { metres, offTheReel, wiringPieces } from './bill-wiring.ts'
 import { billDefaults } from './defaults.ts'
@@ -26,6 +28,40 @@ export function thinFuseRows(part: 'turn-on-fuse' | 'fuse-holder', fuseA: number
       say('cable-bill.fuse-holder-blade-in-line', { of }),
       1,
       say('cable-bill.where-its-feed-begins')
+    )
+  ]
+}
+
+/** To the first amplifier or its relay, on to each other, and what ends them. */
+export function turnOnWireRows(circuit: PlanCircuit): readonly BillRow[] {
+  const { turnOnLengthM, jumperM = 0 } = circuit.signalLead
+  if (turnOnLengthM === 0) return []
+  const others = circuit.amplifiers.length - 1
+  const turnOnSize = wiringDefaults.turnOnSize.value
+  return [
+    ...offTheReel(
+      'turn-on-wire',
+      say('cable-bill.turn-on-wire', { turnOnSize }),
+      turnOnLengthM,
+      say('cable-bill.m-from-the-source-to-the', { turnOnLength: inDecimals(turnOnLengthM) })
+    ),
+    ...offTheReel(
+      'turn-on-wire',
+      say('cable-bill.turn-on-wire-onwards', { turnOnSize: jumperSize(circuit) }),
+      others * jumperM,
+      metres(jumperM)
+    ),
+    ...wiringPieces(
+      'splice',
+      say('cable-bill.solder-sleeve-or-insulated-crimp-splice'),
+      1,
+      say('cable-bill.turn-on-wire-splice')
+    ),
+    ...wiringPieces(
+      'signal-ferrule',
+      say('cable-bill.ferrule-for-turn-on', { size: jumperSize(circuit) }),
+      1 + 2 * others,
+      say('cable-bill.turn-on-wire-ends')
     )
   ]
 }

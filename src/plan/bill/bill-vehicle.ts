@@ -15,6 +15,14 @@ function groundPoints({ trunk, branches, converter }: PlanCircuit): number {
     .reduce((sum, { runs }) => sum + runs, own)
 }
 
+/** Every fuse of a power cable, each cable for itself. */
+function fuseHolders({ trunk, branches, converter, secondBattery }: PlanCircuit): number {
+  const leads = [trunk, ...branches, converter?.lead, secondBattery?.lead, secondBattery?.charger?.lead]
+  return leads
+    .flatMap(lead => (lead === undefined ? [] : [lead]))
+    .reduce((sum, { runs, fuse, endFuse }) => sum + runs * [fuse, endFuse].filter(each => each !== undefined).length, 0)
+}
+
 /** @param tailM  cable before the fuse that lies in a sheath; 0 where none does */
 export function vehicleRows(circuit: PlanCircuit, tailM: number): readonly BillRow[] {
   const { amplifiers, trunk } = circuit
@@ -50,7 +58,7 @@ export function vehicleRows(circuit: PlanCircuit, tailM: number): readonly BillR
     ...wiringPieces(
       'cable-label',
       say('bill.label-for-a-fuse-holder-or'),
-      trunk === undefined ? 0 : runs + circuit.branches.length + 1,
+      trunk === undefined ? 0 : fuseHolders(circuit) + 1,
       say('bill.the-rating-beside-each-fuse-and')
     )
   ]

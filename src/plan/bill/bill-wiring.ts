@@ -145,7 +145,6 @@ function leadRows(lead: SignalLead): readonly BillRow[] {
 }
 
 export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
-  const { turnOnLengthM } = lead
   return [
     ...(speaker === undefined
       ? []
@@ -161,12 +160,6 @@ export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
               }),
           { designation: speaker.designation, areaM2: speaker.areaM2 }
         )),
-    ...offTheReel(
-      'turn-on-wire',
-      say('cable-bill.turn-on-wire', { turnOnSize: wiringDefaults.turnOnSize.value }),
-      turnOnLengthM,
-      say('cable-bill.m-from-the-source-to-the', { turnOnLength: inDecimals(turnOnLengthM) })
-    ),
     ...leadRows(lead)
   ]
 }

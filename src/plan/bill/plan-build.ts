@@ -167,7 +167,7 @@ export function planBuild(
   return {
     sheets,
     billOfMaterials: inMarket([
-      ...chosenRows(request, circuit.amplifiers),
+      ...chosenRows(request, circuit.amplifiers.length === 1 ? [request.amplifier.name] : circuit.amplifiers),
       ...(radiators === undefined ? [] : radiatorRows(radiators)),
       ...billed(request, box, sheets, circuit, held),
       ...accessoryRows(circuit),

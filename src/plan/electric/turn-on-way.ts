@@ -31,6 +31,14 @@ export function turnOnOf({ turnOn: asked, amplifierV, supply }: SupplyBrief): Tu
   return turnOn(asked, { amplifierV, vehicleV: supply.systemVoltageV }, assumptions())
 }
 
+/** From one amplifier to the next, as far as over the block between them [m]; nothing with one amplifier. */
+export const jumperM = ({ supply, branchM }: SupplyBrief): number | undefined =>
+  supply.otherAmplifiers === undefined ? undefined : 2 * branchM
+
+/** As thick as the wire it goes on from: behind a relay that which its fuse asks. */
+export const jumperSize = ({ turnOnRelay }: Pick<PlanCircuit, 'turnOnRelay'>): string =>
+  turnOnRelay?.designation ?? wiringDefaults.turnOnSize.value
+
 export function turnOnRelayOf(brief: SupplyBrief): PlanCircuit['turnOnRelay'] {
   const { method, relay } = turnOnOf(brief) ?? {}
   if (relay === undefined) return undefined

@@ -139,18 +139,21 @@ function turnOnWay({ turnOn, circuit: { turnOnRelay } }: VehicleFacts): Said {
   return say('vehicle.from-the-switched-output-of-the')
 }
 
+const jumperWay = ({ circuit: { signalLead } }: VehicleFacts): readonly Said[] =>
+  signalLead.jumperM === undefined
+    ? []
+    : [say('vehicle.turn-on-from-one-to-the-next', { length: inDecimals(signalLead.jumperM) })]
+
 const layTurnOn = (facts: VehicleFacts): BuildNode =>
   step({
     id: 'lay-turn-on',
     place: 'car',
     title: say('vehicle.lay-the-turn-on-wire'),
-    actions: [turnOnWay(facts), say('vehicle.never-from-a-circuit-of-airbags')],
+    actions: [turnOnWay(facts), ...jumperWay(facts), say('vehicle.never-from-a-circuit-of-airbags')],
     needs: ['open-trim'],
     tools: [say('tool.crimping-tool')],
     uses: [
-      ...(facts.circuit.signalLead.turnOnLengthM > 0 || facts.circuit.turnOnRelay !== undefined
-        ? (['turn-on-wire'] as const)
-        : []),
+      ...(facts.circuit.signalLead.turnOnLengthM > 0 ? (['turn-on-wire', 'splice', 'signal-ferrule'] as const) : []),
       ...(facts.circuit.turnOnRelay === undefined ? [] : (['turn-on-relay', 'turn-on-fuse'] as const))
     ],
     minutes: 30,

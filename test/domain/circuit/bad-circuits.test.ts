@@ -102,6 +102,9 @@ describe('a circuit whose poles or voltages contradict each other', () => {
       batteries: [...sound.batteries, { ...second, plus: 'top', minus: 'p' }],
       fuses: [{ ...sound.fuses[0], from: 'top' }]
     }),
+    row('an alternator that gives more at idle', '/alternators/0/idleA', 'exchanged', {
+      alternators: [{ id: 'alternator', plus: 'p', minus: 'm', setV: 14.2, idleA: 151, drivingA: 150 }]
+    }),
     row('a charger whose output leads to its input', '/converters/0', 'its own input', {
       converters: [{ ...charger, inPlus: 'a', outPlus: 'o' }],
       cables: [...sound.cables, cable('back', 'o', 'a')]

@@ -70,8 +70,9 @@ function requireVoltages(request: CircuitRequest): void {
   }
 }
 
-function requireWindow({ alternators = [] }: CircuitRequest): void {
-  for (const [index, { setV, lowestSetV = setV, highestSetV = setV }] of alternators.entries()) {
+function requireAlternators({ alternators = [] }: CircuitRequest): void {
+  for (const [index, { setV, lowestSetV = setV, highestSetV = setV, idleA, drivingA }] of alternators.entries()) {
+    if (idleA > drivingA) throw refuse(`alternators[${index}].idleA`, say('refused.more-at-idle', { idleA, drivingA }))
     if (lowestSetV <= setV && setV <= highestSetV) continue
     throw refuse(
       `alternators[${index}].setV`,
@@ -102,5 +103,5 @@ export function requireCircuit(request: CircuitRequest): void {
     if (lost !== undefined) throw refuse(field, say('refused.nothing-joins-the-point-of-to', { lost, id }))
   }
   requireVoltages(request)
-  requireWindow(request)
+  requireAlternators(request)
 }

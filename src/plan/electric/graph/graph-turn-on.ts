@@ -6,7 +6,7 @@ import { present } from '../../../domain/present.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { wiringDefaults } from '../defaults.ts'
 import type { PowerRuns } from '../plan-supply.ts'
-import { turnOnOf, turnOnRelayOf } from '../turn-on-way.ts'
+import { jumperM, jumperSize, turnOnOf, turnOnRelayOf } from '../turn-on-way.ts'
 import { graphDefaults } from './defaults.ts'
 import { cable, type Pieces, points, together } from './graph-pieces.ts'
 
@@ -27,7 +27,8 @@ const bladeFuse = (id: string, from: string, to: string, ratingA: number): Circu
   type: 'C'
 })
 
-const terminal = 'turn-on terminal'
+const terminalOf = (index: number) => (index === 0 ? 'turn-on terminal' : `turn-on terminal ${index + 1}`)
+const terminal = terminalOf(0)
 const coilPlus = 'coil of the turn-on relay'
 
 /** From the source's output, or from an accessory circuit behind a fuse of its own, as far as what it switches. */
@@ -67,20 +68,49 @@ function relayContact(designation: string, fuseA: number, feed: string): Partial
   }
 }
 
+/** What the input of each amplifier draws; what more is told hangs on the first. */
+function inputLoads({ supply, turnOn }: SupplyBrief, { loadA }: TurnOn): Accessories {
+  const others = (turnOn?.loadsA ?? []).slice(1, 1 + (supply.otherAmplifiers?.length ?? 0))
+  const firstA = others.reduce((left, each) => left - each, loadA)
+  return [firstA, ...others].map((currentA, index) => ({
+    id: index === 0 ? 'turn-on' : `turn-on ${index + 1}`,
+    plus: terminalOf(index),
+    minus: points.amplifierPoles(index).minus,
+    currentA,
+    parkedA: currentA
+  }))
+}
+
+/** From the terminal of each amplifier on to the next. */
+function jumpers(brief: SupplyBrief, designation: string): Partial<Pieces> {
+  const lengthM = jumperM(brief) ?? 0
+  const next = (brief.supply.otherAmplifiers ?? []).map((_, index) => index + 1)
+  return {
+    cables: next.map(index =>
+      cable(`turn-on jumper ${index}`, [terminalOf(index - 1), terminalOf(index)], lengthM, thin(designation))
+    )
+  }
+}
+
 /** The relay is fed at the terminal of the bass amplifier, behind its fuse. */
 function turnOnWires(brief: SupplyBrief): readonly ThinWires[] {
   const way = turnOnOf(brief)
   if (way === undefined || way.method === 'signal-sensing') return []
   const { plus, minus } = points.amplifierPoles(0)
-  const inputs = { id: 'turn-on', plus: terminal, minus, currentA: way.loadA, parkedA: way.loadA }
+  const inputs = inputLoads(brief, way)
   const relay = turnOnRelayOf(brief)
   if (relay === undefined) {
-    return [{ pieces: together([switchedWire(brief, way, terminal, undefined)]), accessories: [inputs] }]
+    const wires = [switchedWire(brief, way, terminal, undefined), jumpers(brief, jumperSize({}))]
+    return [{ pieces: together(wires), accessories: inputs }]
   }
   const { designation, fuseA, tapFuseA, coilCurrentA } = relay
   const coil = { id: 'turn-on coil', plus: coilPlus, minus, currentA: coilCurrentA, parkedA: coilCurrentA }
-  const pieces = together([switchedWire(brief, way, coilPlus, tapFuseA), relayContact(designation, fuseA, plus)])
-  return [{ pieces, accessories: [inputs, coil] }]
+  const pieces = together([
+    switchedWire(brief, way, coilPlus, tapFuseA),
+    relayContact(designation, fuseA, plus),
+    jumpers(brief, designation)
+  ])
+  return [{ pieces, accessories: [...inputs, coil] }]
 }
 
 /** From a feed that is live while the engine runs. */

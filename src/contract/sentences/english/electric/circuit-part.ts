@@ -40,6 +40,7 @@ export const circuitPartSentences = {
   'part.circuit.turn-on-fuse': 'turn-on fuse',
   'part.circuit.turn-on-feed': 'turn-on feed',
   'part.circuit.turn-on-lead': 'turn-on lead',
+  'part.circuit.turn-on-jumper-n': 'turn-on jumper {number}',
   'part.circuit.switched-output': 'switched output',
   'part.circuit.link-wire': 'link wire',
   'part.circuit.fuse-of-the-link-wire': 'fuse of the link wire'

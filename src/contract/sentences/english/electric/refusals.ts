@@ -27,6 +27,8 @@ export const refusalsElectricSentences = {
     'Without any load {leftV} V are left at the poles of {id}: its plus and minus are exchanged, or a way joins them. Look at every cable, fuse and link between the two.',
   'refused.capacitor-voltage':
     'Capacitor {id} is made for {ratedVoltageV} V, and {highestV} V may stand across it: take one for more.',
+  'refused.more-at-idle':
+    'It gives {idleA} A at idle and {drivingA} A when driving: it cannot give more at idle. Are the two exchanged?',
   'refused.charging-outside-its-ends':
     'It holds {setV} V, outside the {lowestSetV} to {highestSetV} V between which it is governed.',
   'refused.begins-and-ends-at-the-same': '{id} begins and ends at the same point {from}.',

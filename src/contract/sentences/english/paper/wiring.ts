@@ -1,7 +1,7 @@
 /** On paper: what the pictures of the wiring say. */
 export const wiringWords = {
-  'wire.turn-on': 'turn-on wire {size}',
-  'wire.accessory-relay': 'turn-on wire {size} from an accessory circuit',
+  'wire.turn-on': 'turn-on wire {line}',
+  'wire.accessory-relay': 'turn-on wire {line} from an accessory circuit',
   'wire.coil-volts': 'coil {voltage} V',
   'wire.with-diode': 'with its diode',
   'wire.from-source': '{distance} from the source',
@@ -75,6 +75,9 @@ export const wiringWords = {
   'wire.what.capacitor': 'capacitor',
   'wire.what.signal': 'signal',
   'wire.what.turn-on': 'turn-on',
+  'wire.what.turn-on-jumper': 'turn-on, on to {amplifier}',
+  'wire.turned-on-by': 'turn-on',
+  'wire.said.jumper': 'Turn-on of {name} by {line} from the amplifier before it.',
   'wire.what.loudspeaker': 'loudspeaker',
   'wire.what.inside': 'inside the box',
   'wire.fuse-each-end': '{fuse} at each end',

@@ -30,8 +30,7 @@ export const planSentences = {
   'not-as-asked.vented': 'Kind: a closed box with Qtc {askedQ} was asked, a vented one is built.',
   'not-as-asked.wish':
     'Wish: of the boxes searched for `{goal}` none could be laid out in this space; an alignment of the textbooks is built instead.',
-  'not-planned.others':
-    'Signal leads, turn-on wire, loudspeakers and their wires of {names} are not planned and not in this bill.',
+  'not-planned.others': 'Signal leads, loudspeakers and their wires of {names} are not planned and not in this bill.',
   'not-planned.second-battery':
     'No cable passes for the lead of the second battery: its lead, fuse and ground are not planned and not in this bill. It is a source and needs its own fuse. The voltages are those without it.',
   'of-branch': '{name}: {message}',

@@ -71,6 +71,8 @@ export const vehicleSentences = {
   'vehicle.lay-the-return-beside-the-positive':
     'Lay the return beside the positive cable, {designation} too, {returnLength} m.',
   'vehicle.lay-the-signal-lead': 'Lay the signal lead',
+  'vehicle.turn-on-from-one-to-the-next':
+    'From the turn-on terminal of each amplifier on to the next, {length} m, both cores in one twin ferrule.',
   'vehicle.lay-the-turn-on-wire': 'Lay the turn-on wire',
   'vehicle.lay-the-twisted-pairs-m-away':
     'Lay the twisted pairs, {length} m, away from the power cable{more}; no screen, no core to the body. Leave them off the amplifier.',

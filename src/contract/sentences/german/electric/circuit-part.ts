@@ -43,6 +43,7 @@ export const germanCircuitPart = translation<typeof circuitPartSentences>()({
   'part.circuit.turn-on-fuse': 'Sicherung des Einschaltrelais',
   'part.circuit.turn-on-feed': 'Zuleitung des Einschaltrelais',
   'part.circuit.turn-on-lead': 'geschaltete Leitung des Einschaltrelais',
+  'part.circuit.turn-on-jumper-n': 'Einschaltbrücke {number}',
   'part.circuit.switched-output': 'Schaltausgang',
   'part.circuit.link-wire': 'Meldeleitung des Motors',
   'part.circuit.fuse-of-the-link-wire': 'Sicherung der Meldeleitung des Motors'

@@ -32,6 +32,8 @@ export const germanRefusalsElectric = translation<typeof refusalsElectricSentenc
     'Ohne jede Last bleiben {leftV} V an den Polen von {id}: Plus und Minus sind vertauscht, oder ein Weg verbindet sie. Jedes Kabel, jede Sicherung und Verbindung dazwischen ansehen.',
   'refused.capacitor-voltage':
     'Der Kondensator {id} ist für {ratedVoltageV} V gebaut, und {highestV} V können an ihm liegen: einen für mehr nehmen.',
+  'refused.more-at-idle':
+    'Sie gibt {idleA} A im Leerlauf und {drivingA} A während der Fahrt: im Leerlauf kann sie nicht mehr geben. Sind die beiden vertauscht?',
   'refused.charging-outside-its-ends':
     'Sie hält {setV} V, außerhalb der {lowestSetV} bis {highestSetV} V, zwischen denen sie geregelt wird.',
   'refused.begins-and-ends-at-the-same': '{id} beginnt und endet am selben Punkt {from}.',

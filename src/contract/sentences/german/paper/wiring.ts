@@ -3,8 +3,8 @@ import type { wiringWords } from '../../english/paper/wiring.ts'
 import { translation } from '../../form/translation.ts'
 
 export const germanWiringWords = translation<typeof wiringWords>()({
-  'wire.turn-on': 'Einschaltleitung {size}',
-  'wire.accessory-relay': 'Einschaltleitung {size} von einem Zubehörstromkreis',
+  'wire.turn-on': 'Einschaltleitung {line}',
+  'wire.accessory-relay': 'Einschaltleitung {line} von einem Zubehörstromkreis',
   'wire.coil-volts': 'Spule {voltage} V',
   'wire.with-diode': 'mit Diode',
   'wire.from-source': '{distance} von der Quelle',
@@ -77,6 +77,9 @@ export const germanWiringWords = translation<typeof wiringWords>()({
   'wire.what.capacitor': 'Kondensator',
   'wire.what.signal': 'Signal',
   'wire.what.turn-on': 'Einschalten',
+  'wire.what.turn-on-jumper': 'Einschaltleitung, weiter zu {amplifier}',
+  'wire.turned-on-by': 'Einschalten',
+  'wire.said.jumper': '{name} wird durch {line} vom Verstärker davor eingeschaltet.',
   'wire.what.loudspeaker': 'Lautsprecher',
   'wire.what.inside': 'im Gehäuse',
   'wire.fuse-each-end': '{fuse} an jedem Ende',

@@ -36,7 +36,7 @@ export const germanPlan = translation<typeof planSentences>()({
   'not-as-asked.wish':
     'Wunsch: von den für `{goal}` gesuchten Gehäusen ließ sich keines in diesem Platz anordnen; gebaut wird stattdessen eine Abstimmung der Lehrbücher.',
   'not-planned.others':
-    'Signalleitungen, Einschaltleitung, Lautsprecher und deren Leitungen von {names} sind nicht geplant und nicht in dieser Stückliste.',
+    'Signalleitungen, Lautsprecher und deren Leitungen von {names} sind nicht geplant und nicht in dieser Stückliste.',
   'not-planned.second-battery':
     'Für die Leitung der zweiten Batterie genügt kein Kabel: ihre Leitung, Sicherung und Masse sind nicht geplant und nicht in dieser Stückliste. Sie ist eine Quelle und braucht ihre eigene Sicherung. Die Spannungen gelten ohne sie.',
   'of-branch': '{name}: {message}',

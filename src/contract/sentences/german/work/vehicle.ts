@@ -76,6 +76,8 @@ export const germanVehicle = translation<typeof vehicleSentences>()({
   'vehicle.lay-the-return-beside-the-positive':
     'Die Rückleitung neben dem Pluskabel verlegen, ebenfalls {designation}, {returnLength} m.',
   'vehicle.lay-the-signal-lead': 'Die Signalleitung verlegen',
+  'vehicle.turn-on-from-one-to-the-next':
+    'Vom Einschaltanschluss jedes Verstärkers weiter zum nächsten, {length} m, beide Adern in einer Zwillingshülse.',
   'vehicle.lay-the-turn-on-wire': 'Die Einschaltleitung verlegen',
   'vehicle.lay-the-twisted-pairs-m-away':
     'Die verdrillten Paare verlegen, {length} m, abseits vom Stromkabel{more}; kein Schirm, keine Ader an die Karosserie. Noch nicht an den Verstärker.',
