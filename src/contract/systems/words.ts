@@ -41,6 +41,7 @@ export const plannedKinds = ['closed', 'vented', 'passive-radiator', 'band-pass-
 export type PlannedKind = (typeof plannedKinds)[number]
 /** Kinds that a search of systems weighs. */
 export const searchedKinds = ['closed', 'vented', 'passive-radiator'] as const satisfies readonly PlannedKind[]
+export type SearchedKind = (typeof searchedKinds)[number]
 /** Where passive radiators stand: on one face, or half of them on each side, so that their forces cancel. */
 export const radiatorFaces = ['front', 'back', 'top', 'bottom', 'left', 'right', 'sides'] as const
 export type RadiatorFace = (typeof radiatorFaces)[number]

@@ -1,6 +1,6 @@
 /** The order of systems: what is asked decides, then the score, then names, so that no order of lists ever shows. */
 import type { SearchTurn } from '../../../contract/systems/design-search.ts'
-import type { PlannedKind } from '../../../contract/systems/words.ts'
+import type { SearchedKind } from '../../../contract/systems/words.ts'
 import { pointsOf, type ScoredFigures } from '../search-score.ts'
 import { systemDefaults } from './defaults.ts'
 import type { Question } from './question.ts'
@@ -9,7 +9,7 @@ export interface System {
   readonly driver: string
   readonly driverCount: number
   readonly amplifier: string
-  readonly kind: PlannedKind
+  readonly kind: SearchedKind
 }
 
 export const systemOf = ({ driver, driverCount, amplifier, kind }: System): System => ({
