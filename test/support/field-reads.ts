@@ -13,21 +13,49 @@ interface Linked extends ts.Symbol {
   readonly links?: { readonly syntheticOrigin?: ts.Symbol; readonly target?: ts.Symbol }
 }
 
-export function contractProgram(): ts.Program {
+/** @param planted  texts of further files by their path below src, which are nowhere written */
+export function contractProgram(planted: Readonly<Record<string, string>> = {}): ts.Program {
   const { config } = ts.readConfigFile(path.join(root, 'tsconfig.json'), ts.sys.readFile)
-  const { fileNames, options } = ts.parseJsonConfigFileContent({ ...config, include: ['src'] }, ts.sys, root)
-  return ts.createProgram(fileNames, { ...options, incremental: false, noEmit: true })
+  const parsed = ts.parseJsonConfigFileContent({ ...config, include: ['src'] }, ts.sys, root)
+  const options = { ...parsed.options, incremental: false, noEmit: true }
+  const texts = new Map(Object.entries(planted).map(([file, text]) => [path.join(src, file), text]))
+  const host = ts.createCompilerHost(options)
+  const { fileExists, readFile } = host
+  host.fileExists = file => texts.has(file) || fileExists(file)
+  host.readFile = file => texts.get(file) ?? readFile(file)
+  return ts.createProgram([...parsed.fileNames, ...texts.keys()], options, host)
 }
+
+/** What the compiler says of one file, below src. */
+export const complaints = (program: ts.Program, file: string): readonly string[] =>
+  program
+    .getSemanticDiagnostics(program.getSourceFile(path.join(src, file)))
+    .map(({ messageText }) => ts.flattenDiagnosticMessageText(messageText, ' '))
 
 const placeOf = (node: ts.Node): string => `${path.relative(src, node.getSourceFile().fileName)}:${node.getStart()}`
 
+/** The constant that a field is written with where two requests share it: `{ tone }` in both. */
+function shared(checker: ts.TypeChecker, declaration: ts.Declaration): ts.Symbol | undefined {
+  if (!ts.isShorthandPropertyAssignment(declaration)) return undefined
+  const named = checker.getShorthandAssignmentValueSymbol(declaration)
+  return named && (named.flags & ts.SymbolFlags.Alias) !== 0 ? checker.getAliasedSymbol(named) : named
+}
+
 /** The declarations a symbol comes from in the end. */
-function origins(symbol: ts.Symbol | undefined, seen = new Set<ts.Symbol>()): readonly ts.Declaration[] {
+function origins(
+  checker: ts.TypeChecker,
+  symbol: ts.Symbol | undefined,
+  seen = new Set<ts.Symbol>()
+): readonly ts.Declaration[] {
   if (symbol === undefined || seen.has(symbol)) return []
   seen.add(symbol)
   const { links } = symbol as Linked
-  const further = [links?.syntheticOrigin, links?.target].flatMap(next => origins(next, seen))
-  return further.length > 0 ? further : (symbol.declarations ?? [])
+  const further = [links?.syntheticOrigin, links?.target].flatMap(next => origins(checker, next, seen))
+  if (further.length > 0) return further
+  return (symbol.declarations ?? []).flatMap(declaration => {
+    const constant = origins(checker, shared(checker, declaration), seen)
+    return constant.length > 0 ? constant : [declaration]
+  })
 }
 
 function propertiesRead(checker: ts.TypeChecker, type: ts.Type, name: string): readonly ts.Declaration[] {
@@ -35,8 +63,14 @@ function propertiesRead(checker: ts.TypeChecker, type: ts.Type, name: string): r
   return parts.flatMap(part =>
     part.isUnionOrIntersection()
       ? propertiesRead(checker, part, name)
-      : origins(checker.getPropertyOfType(checker.getNonNullableType(part), name))
+      : origins(checker, checker.getPropertyOfType(checker.getNonNullableType(part), name))
   )
+}
+
+/** The words that a key may be: one of a literal, each of a list that is walked over. */
+function wordsOf(key: ts.Type): readonly string[] {
+  if (key.isUnion()) return key.types.flatMap(wordsOf)
+  return key.isStringLiteral() ? [key.value] : []
 }
 
 /** Every contract property that code in `rooms` reads, as `file:position` of its declaration. */
@@ -48,8 +82,9 @@ export function fieldsRead(program: ts.Program, rooms: RegExp): ReadonlySet<stri
   }
   const visit = (node: ts.Node): void => {
     if (ts.isPropertyAccessExpression(node)) note(checker.getTypeAtLocation(node.expression), node.name.text)
-    else if (ts.isElementAccessExpression(node) && ts.isStringLiteral(node.argumentExpression))
-      note(checker.getTypeAtLocation(node.expression), node.argumentExpression.text)
+    else if (ts.isElementAccessExpression(node))
+      for (const word of wordsOf(checker.getTypeAtLocation(node.argumentExpression)))
+        note(checker.getTypeAtLocation(node.expression), word)
     else if (ts.isBindingElement(node) && ts.isObjectBindingPattern(node.parent) && node.dotDotDotToken === undefined) {
       const name = node.propertyName ?? node.name
       const unused = ts.isIdentifier(node.name) && node.name.text.startsWith('_')
@@ -76,7 +111,7 @@ export function contractFields(program: ts.Program, components: ReadonlySet<stri
       const [name, , properties] = node.arguments
       if (name && ts.isStringLiteral(name) && properties && components.has(name.text))
         for (const property of checker.getPropertiesOfType(checker.getTypeAtLocation(properties)))
-          for (const declaration of origins(property))
+          for (const declaration of origins(checker, property))
             found.push({ component: name.text, field: property.name, place: placeOf(declaration) })
     }
     ts.forEachChild(node, visit)

@@ -2,16 +2,13 @@
 import type { DriverRequest } from '../../src/contract/drivers/driver.ts'
 import type {
   ChamberRequest,
+  CustomEnclosureRequest,
   DriversRequest,
   PassiveRadiatorRequest,
   PortRequest
 } from '../../src/contract/enclosures/enclosure.ts'
 import type { PresetKind } from '../../src/contract/enclosures/words.ts'
-import type {
-  CustomEnclosureRequest,
-  EnclosureRequest,
-  SystemRequest
-} from '../../src/domain/enclosure/model/request.ts'
+import type { EnclosureRequest, SystemRequest } from '../../src/domain/enclosure/model/request.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
 
 export type SystemKind = PresetKind | 'custom' | 'isobaric'

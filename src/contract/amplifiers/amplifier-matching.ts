@@ -47,6 +47,8 @@ const MatchDriver = component('MatchDriver', 'One of the drivers, all alike.', {
   coils: count('Voice coils', 1, 4),
   coilOhm: load('Rated impedance of one coil')
 })
+export interface MatchDriver extends Si<Static<typeof MatchDriver>> {}
+
 export const ToneLevel = component('ToneLevel', 'The test tone the gain is set with.', toneFields)
 export interface ToneLevel extends Si<Static<typeof ToneLevel>> {}
 

@@ -129,6 +129,8 @@ const SlotPortBody = component('SlotPort', 'A slot along the walls of the box.',
   )
 })
 
+export interface SlotPort extends Si<Static<typeof SlotPortBody>> {}
+
 export const BoxPortBody = byTag('BoxPort', 'A port as it is to be built.', 'kind', [RoundPortBody, SlotPortBody])
 
 const taken = (what: string) =>

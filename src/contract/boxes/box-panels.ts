@@ -19,6 +19,7 @@ const BootOpening = component('BootOpening', 'What the box has to pass to get in
   widthMm: quantity('mm', 'Clear width', { from: 100, to: 3000 }),
   heightMm: quantity('mm', 'Clear height', { from: 100, to: 3000 })
 })
+export interface BootOpening extends Si<Static<typeof BootOpening>> {}
 const KeepOut = component(
   'KeepOut',
   'A block on the floor of the boot, whose floor is as wide and deep as the limits.',

@@ -4,7 +4,7 @@ import { AirBody } from '../acoustics/air.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { SD_CM2_BOUNDS, vasAir } from './driver.ts'
+import { asPrinted, SD_CM2_BOUNDS, vasAir } from './driver.ts'
 import { coilConnections } from './words.ts'
 
 /** Wide bounds on purpose: a slip of unit has to reach the service before it can be named. */
@@ -28,8 +28,7 @@ export const DriverSheet = component(
     rmsKgPerS: Type.Optional(quantity('kg/s', 'Mechanical resistance', { from: 0.001, to: 50_000 })),
     leMh: Type.Optional(quantity('mH', 'Coil inductance', { from: 0, to: 50_000 })),
     leParallelOhm: Type.Optional(quantity('Ω', 'Resistance across the inductance', { above: 0, to: 10_000 })),
-    xmaxMm: Type.Optional(quantity('mm', 'Linear excursion, one way, peak', { above: 0, to: 500 })),
-    powerW: Type.Optional(quantity('W', 'Continuous power rating', { above: 0, to: 100_000 })),
+    ...asPrinted,
     ratedImpedanceOhm: Type.Optional(quantity('Ω', 'Rated impedance', { from: 0.1, to: 200 })),
     nominalDiameterMm: Type.Optional(
       quantity('mm', 'Nominal diameter (12 in is 305 mm); used where Sd is absent', { from: 50, to: 1000 })
@@ -79,8 +78,7 @@ export const CompletedDriver = component(
     rmsKgPerS: quantity('kg/s', 'Mechanical resistance'),
     leMh: Type.Optional(quantity('mH', 'Coil inductance')),
     leParallelOhm: Type.Optional(quantity('Ω', 'Resistance across the inductance')),
-    xmaxMm: Type.Optional(quantity('mm', 'Linear excursion, one way, peak')),
-    powerW: Type.Optional(quantity('W', 'Continuous power rating'))
+    ...asPrinted
   }
 )
 export interface CompletedDriver extends Si<Static<typeof CompletedDriver>> {}

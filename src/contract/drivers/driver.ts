@@ -18,6 +18,12 @@ export const vasAir = Type.Optional(
   )
 )
 
+/** What a sheet says of a driver that nothing is worked out of: sheet, completed set and the driver of the acoustics have it alike. */
+export const asPrinted = {
+  xmaxMm: given('mm', 'Linear excursion, one way, peak', 500),
+  powerW: given('W', 'Continuous power rating', 100_000)
+}
+
 /** Fields of a driver that matter to its motion and its coil. */
 const driverProperties = {
   sdCm2: quantity('cm²', 'Effective piston area', SD_CM2_BOUNDS),
@@ -40,8 +46,7 @@ const driverProperties = {
   leExponent: Type.Optional(
     quantity('1', 'n of a lossy coil K·(jω)^n; 0.5 semi-inductance, 1 inductance', { from: 0.3, to: 1 })
   ),
-  xmaxMm: given('mm', 'Linear excursion, one way, peak', 500),
-  powerW: given('W', 'Continuous thermal rating', 100_000)
+  ...asPrinted
 }
 
 export const DriverBody = component(

@@ -1,25 +1,16 @@
 /** Request of a tolerance run. */
-import Type from 'typebox'
-import { AirBody } from '../acoustics/air.ts'
-import { DriverBody } from '../drivers/driver.ts'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { count, list, quantity } from '../field/quantities.ts'
-import { DriversBody, EnclosureBody, SourceBody } from './enclosure.ts'
-import { filterChain } from './filter.ts'
-import { frequenciesHz } from './frequencies.ts'
+import type { Si } from '../field/wire-units.ts'
+import { systemFields } from './enclosure-response.ts'
 import { SpreadBody } from './tolerance.ts'
 
 export const EnclosureToleranceRequest = component(
   'EnclosureToleranceRequest',
   'A response, and how far its parts may differ.',
   {
-    driver: ref(DriverBody),
-    drivers: Type.Optional(ref(DriversBody)),
-    enclosure: ref(EnclosureBody),
-    source: ref(SourceBody),
-    air: Type.Optional(ref(AirBody)),
-    filters: Type.Optional(filterChain),
-    frequenciesHz: Type.Optional(frequenciesHz),
+    ...systemFields,
     samples: Type.Optional(
       count(
         'Systems to draw; times (frequencies + 128) at most 912 000, less with more than two chambers. Absent: 500',
@@ -34,3 +25,4 @@ export const EnclosureToleranceRequest = component(
     spread: Type.Optional(ref(SpreadBody))
   }
 )
+export interface EnclosureToleranceRequest extends Si<Static<typeof EnclosureToleranceRequest>> {}

@@ -69,6 +69,7 @@ const CustomPortBody = component('CustomPort', 'Equal ports between two places.'
   ...portProperties,
   lossHz
 })
+export interface CustomPortRequest extends Si<Static<typeof CustomPortBody>> {}
 
 const CustomRadiatorsBody = component('CustomPassiveRadiators', 'Equal passive radiators between two places.', {
   name,
@@ -76,13 +77,13 @@ const CustomRadiatorsBody = component('CustomPassiveRadiators', 'Equal passive r
   to: place('Other side'),
   ...radiatorProperties
 })
+export interface CustomRadiatorRequest extends Si<Static<typeof CustomRadiatorsBody>> {}
 
 const CustomLeakBody = component('CustomLeak', 'A resistance between two places.', {
   from: place('One end'),
   to: place('Other end'),
   resistancePaSPerM3: quantity('Pa·s/m³', 'Acoustic resistance', { from: 1e-3, to: 1e15 })
 })
-export interface CustomLeakRequest extends Si<Static<typeof CustomLeakBody>> {}
 
 const CustomDriversBody = component('CustomDriverGroup', 'Equal drivers that share both sides.', {
   name,
@@ -102,6 +103,21 @@ const kind = <const Name extends string, Properties extends TProperties>(
   description: string,
   properties: Properties
 ) => component(name, description, { kind: Type.Literal(tag, { description: 'Kind of the enclosure' }), ...properties })
+
+const CustomBody = kind(
+  'CustomEnclosure',
+  'custom',
+  'Chambers and what lies between them, given directly. All drivers are of the one kind of the request.',
+  {
+    chambers: Type.Optional(list('Chambers', ref(CustomChamberBody), 1, 12)),
+    ports: Type.Optional(list('Ports', ref(CustomPortBody), 1, 24)),
+    passiveRadiators: Type.Optional(list('Passive radiators', ref(CustomRadiatorsBody), 1, 12)),
+    leaks: Type.Optional(list('Leaks between places', ref(CustomLeakBody), 1, 24)),
+    driverGroups: list('Groups of drivers', ref(CustomDriversBody), 1, 12),
+    connection: connection('How the groups are joined')
+  }
+)
+export interface CustomEnclosureRequest extends Si<Static<typeof CustomBody>> {}
 
 export const EnclosureBody = byTag('Enclosure', 'An enclosure, told apart by its kind.', 'kind', [
   kind('InfiniteBaffle', 'infinite-baffle', 'The back wave goes to another space and is not heard.', {}),
@@ -124,19 +140,7 @@ export const EnclosureBody = byTag('Enclosure', 'An enclosure, told apart by its
     rear: ref(OpenChamberBody),
     front: ref(OpenChamberBody)
   }),
-  kind(
-    'CustomEnclosure',
-    'custom',
-    'Chambers and what lies between them, given directly. All drivers are of the one kind of the request.',
-    {
-      chambers: Type.Optional(list('Chambers', ref(CustomChamberBody), 1, 12)),
-      ports: Type.Optional(list('Ports', ref(CustomPortBody), 1, 24)),
-      passiveRadiators: Type.Optional(list('Passive radiators', ref(CustomRadiatorsBody), 1, 12)),
-      leaks: Type.Optional(list('Leaks between places', ref(CustomLeakBody), 1, 24)),
-      driverGroups: list('Groups of drivers', ref(CustomDriversBody), 1, 12),
-      connection: connection('How the groups are joined')
-    }
-  )
+  CustomBody
 ])
 
 const IsobaricBody = component(
@@ -163,4 +167,3 @@ export const SourceBody = component('Source', 'What feeds the drivers: a voltage
   loadOhm: Type.Optional(quantity('Ω', 'Load at which the power is meant', { from: 0.05, to: 1000 })),
   seriesOhm: Type.Optional(quantity('Ω', 'Resistance of amplifier and cable before the drivers', { from: 0, to: 1000 }))
 })
-export interface SourceRequest extends Si<Static<typeof SourceBody>> {}

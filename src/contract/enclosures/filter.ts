@@ -1,7 +1,8 @@
 /** Schema of a filter or equaliser of a chain. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { byTag, component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { filterFamilies } from './words.ts'
 
 const pass = {
@@ -26,6 +27,8 @@ const tag = <const Kind extends string>(kind: Kind) => Type.Literal(kind, { desc
 
 const HighPass = component('HighPassFilter', 'Passes what lies above its corner.', { kind: tag('high-pass'), ...pass })
 const LowPass = component('LowPassFilter', 'Passes what lies below its corner.', { kind: tag('low-pass'), ...pass })
+export type PassFilter = Si<Static<typeof HighPass>> | Si<Static<typeof LowPass>>
+
 const LowShelf = component('LowShelfFilter', 'Raises or lowers what lies below its corner.', {
   kind: tag('low-shelf'),
   ...shelf
@@ -34,12 +37,17 @@ const HighShelf = component('HighShelfFilter', 'Raises or lowers what lies above
   kind: tag('high-shelf'),
   ...shelf
 })
+export type ShelfFilter = Si<Static<typeof LowShelf>> | Si<Static<typeof HighShelf>>
+
 const Peaking = component('PeakingFilter', 'Raises or lowers a band around its centre.', {
   kind: tag('peaking'),
   centreHz: quantity('Hz', 'Centre frequency', { from: 1, to: 2000 }),
   gainDb: quantity('dB', 'Gain at the centre; negative cuts', { from: -24, to: 24 }),
   q: quantity('1', 'Q: centre over the bandwidth at half the gain in dB', { from: 0.1, to: 30 })
 })
+
+export interface PeakingFilter extends Si<Static<typeof Peaking>> {}
+export type Filter = PassFilter | ShelfFilter | PeakingFilter
 
 const FilterBody = byTag('Filter', 'A filter or equaliser before the amplifier.', 'kind', [
   HighPass,

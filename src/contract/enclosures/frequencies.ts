@@ -2,7 +2,6 @@
 import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { count, list, quantity } from '../field/quantities.ts'
-import type { Si } from '../field/wire-units.ts'
 
 export const MOST_FREQUENCIES = 2000
 
@@ -13,14 +12,13 @@ const FrequencyRangeBody = component('FrequencyRange', 'Frequencies with equal r
   toHz: frequency('Last frequency'),
   points: count('Number of frequencies', 2, MOST_FREQUENCIES)
 })
-export interface FrequencyRange extends Si<Static<typeof FrequencyRangeBody>> {}
 
 /** A curve over the frequencies of an answer. */
 export const curve = (unit: string, description: string) =>
   list(description, Type.Number({ description: `Value [${unit}]` }), 1, MOST_FREQUENCIES)
 export const someCurve = (unit: string, description: string) => Type.Optional(curve(unit, description))
 
-type Frequencies = number[] | { fromHz: number; toHz: number; points: number }
+type Frequencies = number[] | Static<typeof FrequencyRangeBody>
 
 export const frequenciesHz = Type.Unsafe<Frequencies>({
   description: 'A list of frequencies, or a range with equal ratios. Absent: 10 to 300 Hz.',

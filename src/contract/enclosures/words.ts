@@ -72,7 +72,6 @@ export type FigureName = (typeof figureNames)[number]
 export const liningAmounts = ['bare', 'walls', 'filled'] as const
 export type LiningAmount = (typeof liningAmounts)[number]
 export const filterFamilies = ['butterworth', 'linkwitz-riley', 'bessel', 'chosen-q'] as const
-export type FilterFamily = (typeof filterFamilies)[number]
 export const limitNames = [
   'cone-excursion',
   'passive-radiator-excursion',

@@ -3,15 +3,15 @@ import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, label, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { conductors } from './words.ts'
+import { conductorFields } from './electrical.ts'
 
 export const SpeakerCableBody = component('SpeakerCableRequest', 'The cable from an amplifier to its load.', {
   lengthM: quantity('m', 'Way from the amplifier to the box; both conductors are counted', { above: 0, to: 30 }),
   designation: Type.Optional(
     label('A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2"', 20)
   ),
-  conductor: Type.Optional(choice('Metal; `unknown` is worked out as 10 % copper-clad aluminium', conductors)),
-  strandingFactor: Type.Optional(quantity('1', 'Resistance over that of a solid conductor', { from: 1, to: 1.2 })),
+  conductor: conductorFields.conductor,
+  strandingFactor: conductorFields.strandingFactor,
   insulationC: Type.Optional(quantity('°C', 'Temperature class of the insulation', { from: 60, to: 200 })),
   ambientC: Type.Optional(quantity('°C', 'Surroundings of the cable', { from: -40, to: 150 })),
   resistanceLimitPercent: Type.Optional(

@@ -60,6 +60,7 @@ export const BatteryRequest = component('BatteryRequest', 'The battery that play
   parkedLoadA: Type.Optional(quantity('A', 'What the parked car draws beside the amplifiers', { from: 0, to: 100 }))
 })
 
+export interface BatteryRequest extends Si<Static<typeof BatteryRequest>> {}
 export const SecondBatteryRequest = component('SecondBatteryRequest', 'A further battery for the music.', {
   arrangement: choice(
     '`isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first, of the same chemistry',

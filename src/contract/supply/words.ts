@@ -6,7 +6,6 @@ export type KnownConductor = (typeof knownConductors)[number]
 export const conductors = [...knownConductors, 'unknown'] as const
 export type Conductor = (typeof conductors)[number]
 export const metricResistances = ['iec-60228-class-5', 'iso-6722-1', 'nominal-area'] as const
-export type MetricResistance = (typeof metricResistances)[number]
 export const drives = ['combustion', 'mild-hybrid', 'hybrid', 'electric'] as const
 export type Drive = (typeof drives)[number]
 
@@ -31,7 +30,6 @@ export type FuseType = (typeof fuseTypes)[number]
 export const fusePolicies = ['strict', 'cfr-150'] as const
 export type FusePolicy = (typeof fusePolicies)[number]
 export const runSpaces = ['engine-bay', 'cabin', 'boot'] as const
-export type RunSpace = (typeof runSpaces)[number]
 export const bodies = ['steel', 'aluminium', 'composite', 'unknown'] as const
 
 export const cableLimits = ['drop', 'ampacity', 'fuse', 'short-circuit', 'terminal'] as const

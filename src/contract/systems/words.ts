@@ -33,7 +33,6 @@ const hindrances = [
 ] as const
 export type Hindrance = (typeof hindrances)[number]
 export const rejectionRules = [...hindrances, ...designLimitNames] as const
-export type RejectionRule = (typeof rejectionRules)[number]
 export const rankings = ['balance', 'level', 'reach', 'box', 'price', 'current'] as const
 export type DesignRanking = (typeof rankings)[number]
 export const portShapes = ['round', 'slot'] as const

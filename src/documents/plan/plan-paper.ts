@@ -3,6 +3,7 @@ import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { SourceStatus } from '../../contract/sources/entry.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlanChapter } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Caution } from '../../domain/caution.ts'
@@ -108,13 +109,7 @@ export const valueText = (value: Assumption['value'], reader: Pick<Reader, 'lang
   typeof value === 'number' ? significant(value, 4, reader) : String(value)
 
 /** Who publishes the plan, when and where, as the caller says. */
-interface Imprint {
-  readonly author?: string
-  readonly date?: string
-  readonly licence?: string
-  readonly revision?: string
-  readonly link?: string
-}
+type Imprint = Omit<NonNullable<PlanRequest['paper']>, 'units' | 'inches'>
 
 /** Name under which the request travels in the paper. */
 export const REQUEST_FILE = 'plan-request.json'

@@ -5,14 +5,14 @@ import type { Said } from '../../contract/sentences/form/template.ts'
 import { toDigits } from '../digits.ts'
 import { say } from '../say.ts'
 import type { ResolvedAmplifier } from './amplifier-sheet.ts'
-import { type DriverSheet, matchOptions } from './match-options.ts'
+import { type CoilRating, matchOptions } from './match-options.ts'
 
 /** Coils that drivers are sold with. Common practice, no source. */
 const SOLD_OHM = [1, 2, 4, 8] as const
 const COUNTED = ['single', 'dual', 'triple', 'quadruple'] as const
 
 interface Bought {
-  readonly driver: DriverSheet
+  readonly driver: CoilRating
   readonly driverCount: number
   readonly amplifierCount: number
 }
@@ -20,7 +20,7 @@ interface Bought {
 const wish: readonly MatchVerdict[] = ['good', 'over-powered', 'under-powered']
 
 /** The version nearest to the drivers at hand among those with the best verdict; the higher of two as near. */
-function versions({ driver }: Bought): readonly DriverSheet[] {
+function versions({ driver }: Bought): readonly CoilRating[] {
   const distance = (ohm: number) => Math.abs(Math.log(ohm / driver.coilOhm))
   return SOLD_OHM.filter(ohm => ohm !== driver.coilOhm)
     .toSorted((a, b) => distance(a) - distance(b) || b - a)
@@ -41,7 +41,7 @@ export function coilAdvice(amplifier: ResolvedAmplifier, name: string, bought: B
   return best && sentence(best.driver, best.option)
 }
 
-function sentence({ coils, coilOhm }: DriverSheet, { loadOhm, bridged, outputs, outputPowerW = 0 }: MatchOption): Said {
+function sentence({ coils, coilOhm }: CoilRating, { loadOhm, bridged, outputs, outputPowerW = 0 }: MatchOption): Said {
   const counted = COUNTED[coils - 1]
   return say('coil-advice', {
     coils:

@@ -1,6 +1,6 @@
 /** What the amplifiers of a match give off as heat, and whether their fuses could feed what is claimed. */
 
-import type { AmplifierHeat } from '../../contract/amplifiers/amplifier-matching.ts'
+import type { AmplifierHeat, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { AmplifierClass } from '../../contract/supply/words.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
@@ -10,14 +10,7 @@ import { loadDefaults } from '../circuit/load/defaults.ts'
 import { say } from '../say.ts'
 import { amplifierDefaults, classEfficiency, classIdleDraw } from './defaults.ts'
 
-interface AmplifierEconomy {
-  readonly class?: AmplifierClass
-  readonly efficiency?: number
-  readonly quiescentW?: number
-  readonly onboardFusesA?: readonly number[]
-  /** Supply at which the powers are rated. */
-  readonly ratedVoltageV?: number
-}
+type AmplifierEconomy = Pick<AmplifierSheet, 'class' | 'efficiency' | 'quiescentW' | 'onboardFusesA' | 'ratedVoltageV'>
 
 function efficiencyOf({ class: named, efficiency }: AmplifierEconomy, assumed: Assumptions, at: string) {
   if (efficiency !== undefined || named === undefined) return efficiency

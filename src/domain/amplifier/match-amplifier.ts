@@ -29,7 +29,7 @@ import { type GainTarget, gainTarget, meterReading, setPower } from './gain-targ
 import { amplifierHeat, heatCautions } from './heat.ts'
 import { matchBasis } from './match-basis.ts'
 import { matchCautions } from './match-cautions.ts'
-import { type DriverSheet, matchOptions } from './match-options.ts'
+import { type CoilRating, matchOptions } from './match-options.ts'
 import { ratingFault, requireContinuous } from './power-rating.ts'
 import { ranked } from './rank-options.ts'
 import { touchVoltageCautions } from './touch-voltage.ts'
@@ -77,7 +77,7 @@ function requireComparable(request: AmplifierMatchRequest, rankBy: Ranking): voi
   }
 }
 
-function wiringOf(best: MatchOption, { coils, coilOhm }: DriverSheet): MatchWiring {
+function wiringOf(best: MatchOption, { coils, coilOhm }: CoilRating): MatchWiring {
   const inSeries = Math.round(Math.sqrt((best.loadOhm / coilOhm) * best.driversPerOutput * coils))
   const arrangement = arrangementWith(inSeries, best.driversPerOutput, coils)
   const joints = jointsOf(networkOf(arrangement, best.driversPerOutput, coils))

@@ -5,10 +5,10 @@ import { wiredLoad } from '../coils/formulas.ts'
 import { explain } from '../formula.ts'
 import { matchedVoltage, powerAtSameVoltage, powerRatio, targetVoltage } from './formulas.ts'
 import type { GainTarget } from './gain-target.ts'
-import type { DriverSheet } from './match-options.ts'
+import type { CoilRating } from './match-options.ts'
 
 /** A wired load is that of one coil, times the square of those in series, over all of them. */
-function loadBasis({ coilOhm: Zc, coils }: DriverSheet, { loadOhm, driversPerOutput }: MatchOption): Basis {
+function loadBasis({ coilOhm: Zc, coils }: CoilRating, { loadOhm, driversPerOutput }: MatchOption): Basis {
   const n = driversPerOutput * coils
   return explain(wiredLoad, 'best.loadOhm', loadOhm, { Zc, s: Math.round(Math.sqrt((loadOhm / Zc) * n)), n })
 }
@@ -21,7 +21,7 @@ function boundBasis(best: MatchOption): readonly Basis[] {
 }
 
 export function matchBasis(
-  driver: DriverSheet,
+  driver: CoilRating,
   best: MatchOption | undefined,
   gain: GainTarget | undefined
 ): readonly Basis[] {

@@ -7,14 +7,14 @@ import { listed, say } from '../say.ts'
 import { claimedPower, type ResolvedAmplifier } from './amplifier-sheet.ts'
 import { coilAdvice } from './coil-advice.ts'
 import { plausibilityCautions } from './heat.ts'
-import type { AdvisedOption, DriverSheet } from './match-options.ts'
+import type { AdvisedOption, CoilRating } from './match-options.ts'
 import { contradictionCautions } from './rating-contradictions.ts'
 
 /** The modulus may fall this far below the rated impedance (IEC 60268-5, from memory). */
 const LOWEST_MODULUS = 0.8
 
 interface MatchFacts {
-  readonly request: { readonly driver: DriverSheet; readonly driverCount: number }
+  readonly request: { readonly driver: CoilRating; readonly driverCount: number }
   readonly amplifiers: readonly {
     readonly sheet: AmplifierSheet
     readonly resolved: ResolvedAmplifier

@@ -1,6 +1,6 @@
 /** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
 
-import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
+import type { MatchDriver, MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
 import type { Said } from '../../contract/sentences/form/template.ts'
 import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
@@ -17,11 +17,7 @@ export const powerBand = { lowest: 0.75, highest: 1.5 } as const
 /** An option with the sentences behind its advice and its joints. */
 export type AdvisedOption = MatchOption & Worded<{ readonly advice: Said; readonly join: Said }>
 
-export interface DriverSheet {
-  readonly powerW: number
-  readonly coils: number
-  readonly coilOhm: number
-}
+export type CoilRating = Pick<MatchDriver, 'powerW' | 'coils' | 'coilOhm'>
 
 /** One way of wiring, before its power is looked up. */
 interface Layout {
@@ -82,7 +78,7 @@ function believed({ believableW = Infinity }: ResolvedAmplifier, outputW: number
 
 function powered(
   amplifier: ResolvedAmplifier,
-  driver: DriverSheet,
+  driver: CoilRating,
   { outputs, bridged }: Layout,
   drivers: number,
   loadOhm: number,
@@ -111,7 +107,7 @@ function powered(
 function optionOf(
   amplifier: ResolvedAmplifier,
   name: string,
-  driver: DriverSheet,
+  driver: CoilRating,
   driverCount: number,
   layout: Layout
 ): AdvisedOption {
@@ -151,7 +147,7 @@ function optionOf(
 export function matchOptions(
   amplifier: ResolvedAmplifier,
   name: string,
-  driver: DriverSheet,
+  driver: CoilRating,
   driverCount: number
 ): readonly AdvisedOption[] {
   const modes = amplifier.channels < 2 ? [false] : [false, true]

@@ -1,16 +1,12 @@
 /** The coils of a request, alike or not, with exact resistances. */
+import type { CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
 import { MOST_COILS_LISTED_IN_FULL } from '../../contract/coils/words.ts'
 import { numberOf, type Rational, rationalOf } from '../../numeric/rational.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
 import { say } from '../say.ts'
 import type { Coil } from './coil-network.ts'
 
-interface CoilSetRequest {
-  readonly driverCount: number
-  readonly coilsPerDriver: number
-  readonly coilOhm?: number
-  readonly coilsOhm?: readonly number[]
-}
+type CoilSetRequest = Pick<CoilWiringRequest, 'driverCount' | 'coilsPerDriver' | 'coilOhm' | 'coilsOhm'>
 
 export interface CoilSet {
   readonly driverCount: number

@@ -78,10 +78,27 @@ function resolvedCoils(coils: SheetCoils | undefined, assume: Assumptions): Requ
   }
 }
 
+/** Figures of a sheet that the set is worked out of, or that only judge it; whatever else it says is handed on as printed. */
+const workedWith = [
+  ...smallSignalQuantities,
+  'mmdKg',
+  'leH',
+  'leParallelOhm',
+  'ratedImpedanceOhm',
+  'nominalDiameterM',
+  'level1WDb',
+  'level2V83Db'
+] as const satisfies readonly (keyof DriverSheet)[]
+
+function asPrinted(sheet: DriverSheet): Omit<DriverSheet, (typeof workedWith)[number]> {
+  const printed = { ...sheet }
+  for (const name of workedWith) Reflect.deleteProperty(printed, name)
+  return printed
+}
+
 /** The completed set in the wanted connection; Qes and Qts change only between one coil and all of them. */
 function withConnection(set: SmallSignalSet, sheet: DriverSheet, coils: Required<SheetCoils> | undefined) {
-  const { leH, leParallelOhm, xmaxM, powerW, vasAir } = sheet
-  const extras = present({ xmaxM, powerW, vasAir })
+  const { leH, leParallelOhm } = sheet
   const changed = coils !== undefined && coils.wanted !== coils.statedFor
   const one = { resistance: 1, forceFactor: 1, inductance: 1, electricalQ: 1 }
   const from = coils === undefined ? one : coilFactors(coils.count, coils.statedFor, 'coils.statedFor')
@@ -98,7 +115,7 @@ function withConnection(set: SmallSignalSet, sheet: DriverSheet, coils: Required
       leH: leH === undefined ? undefined : leH * turns,
       leParallelOhm: leParallelOhm === undefined ? undefined : leParallelOhm * turns
     }),
-    ...extras
+    ...asPrinted(sheet)
   }
   const names: readonly SmallSignalQuantity[] = ['reOhm', 'blTm', 'qes', 'qts']
   return { driver, changed: changed ? names.filter(name => driver[name] !== set[name]) : [] }

@@ -1,10 +1,12 @@
 /** Filters of a chain as first- and second-order sections. */
+
+import type { Filter, PassFilter, PeakingFilter, ShelfFilter } from '../../contract/enclosures/filter.ts'
 import { DesignError } from '../design-error.ts'
 import { present } from '../present.ts'
 import { say } from '../say.ts'
 import { besselPoles } from './bessel.ts'
 import { butterworthPoles, linkwitzRileyPoles } from './butterworth.ts'
-import type { Filter, FilterSection, PassFilter, PeakingFilter, PrototypePole, ShelfFilter } from './filter.ts'
+import type { FilterSection, PrototypePole } from './filter.ts'
 
 const prototypes: Readonly<Record<PassFilter['family'], (filter: PassFilter) => readonly PrototypePole[]>> = {
   butterworth: ({ order }) => butterworthPoles(order),

@@ -1,12 +1,12 @@
 /** Corner frequencies around the subwoofer's band, and the test tone that fits between them. */
 
+import type { PassFilter } from '../../contract/enclosures/filter.ts'
 import type { Corner, Crossover } from '../../contract/signals/signal-result.ts'
 import type { CornerRequest, CrossoverRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { toDigits } from '../digits.ts'
 import { filterDefaults } from '../filter/defaults.ts'
-import type { PassFilter } from '../filter/filter.ts'
 import { filterSections } from '../filter/filter-sections.ts'
 import { chainGain } from '../filter/filter-transfer.ts'
 import { say } from '../say.ts'

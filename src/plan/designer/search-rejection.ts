@@ -1,19 +1,10 @@
 /** Why a combination is not among the designs. */
 
-import type { LimitReading } from '../../contract/systems/design-system.ts'
-import type { Hindrance, RejectionRule } from '../../contract/systems/words.ts'
+import type { LimitReading, RejectedDesign } from '../../contract/systems/design-system.ts'
+import type { Hindrance } from '../../contract/systems/words.ts'
 import { brokenText } from './search-limits.ts'
 
-export interface Rejection {
-  readonly rule: RejectionRule
-  readonly detail: string
-  /** Of a limit, in `unit`. */
-  readonly value?: number
-  readonly bound?: number
-  readonly unit?: string
-  /** Beyond the bound, in `unit`. */
-  readonly beyond?: number
-}
+export type Rejection = Pick<RejectedDesign, 'rule' | 'detail' | 'value' | 'bound' | 'unit' | 'beyond'>
 
 export const hindered = (rule: Hindrance, detail: string): Rejection => ({ rule, detail })
 

@@ -1,17 +1,12 @@
 /** How designs are put in order: every figure in decibels of equal worth, weighted. */
+import type { DesignFigures } from '../../contract/systems/design-system.ts'
 import { rankDefaults } from './defaults.ts'
 
 export const criteria = ['level', 'reach', 'box', 'price', 'current'] as const
 type Criterion = (typeof criteria)[number]
 export type Weights = Readonly<Record<Criterion, number>>
 
-export interface ScoredFigures {
-  readonly levelDb: number
-  readonly f3Hz: number
-  readonly outerVolumeM3: number
-  readonly fullSineA: number
-  readonly price?: number
-}
+export type ScoredFigures = Pick<DesignFigures, 'levelDb' | 'f3Hz' | 'outerVolumeM3' | 'fullSineA' | 'price'>
 
 interface Score {
   /** Weighted sum; only differences mean something. */

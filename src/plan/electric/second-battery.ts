@@ -1,10 +1,9 @@
 /** A second battery at the amplifiers: how it is tied to the first, its own fuse, cable and ground. */
 
-import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
+import type { BatteryRequest, SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { Charger, PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { converterDefaults } from '../../domain/circuit/load/defaults.ts'
-import type { BatteryRequest } from '../../domain/circuit/source/engine-off.ts'
 import { unlike } from '../../domain/circuit/source/unlike-batteries.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { planDefaults } from '../request/defaults.ts'

@@ -8,7 +8,7 @@ import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { refusalSaid, refusedBy, waitingFor } from '../request/part.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
-import { airIn, type BoxWish, clears, type TriedBoxPart } from './parts/plan-box.ts'
+import { airIn, type BoxWish, clears, type JudgedBoxPart, type TriedBoxPart } from './parts/plan-box.ts'
 import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
 import { type RadiatorPlace, radiatorComplaint, radiatorPlaces, weightedRadiators } from './parts/plan-radiators.ts'
@@ -35,7 +35,7 @@ function leakQOf({ alignment, kind }: EnclosureCandidate, sizing: SizingPart): n
 export function enclosureOf(
   brief: BoxBrief,
   { candidate, port, leakQ, radiators }: Omit<Sized, 'wish'>,
-  box: TriedBoxPart
+  box: JudgedBoxPart
 ): BuiltEnclosure {
   const wanted = candidate.builtVolumeM3 ?? candidate.netVolumeM3
   const built = box.done ? airIn(box) : undefined

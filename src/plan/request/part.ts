@@ -32,30 +32,33 @@ let memory: Memory | undefined
 
 /**
  * Within `work` an operation asked the same again answers from memory: operations are pure, so nothing but time changes.
- * For work that builds like things many times; what is remembered is let go at its end.
+ * For work that builds like things many times; what is remembered is let go at the end of the outermost.
  */
 export function rememberingParts<Result>(work: () => Result): Result {
-  const outer = memory
+  if (memory !== undefined) return work()
   memory = new Map()
   try {
     return work()
   } finally {
-    memory = outer
+    memory = undefined
   }
 }
 
 /**
  * Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on. The request is rounded to
  * the digits it is shown with, so that the single resource gives the same answer for it.
+ *
+ * @param operation  what is remembered, where `compute` only comes to the same sooner
  */
 export function runPart<Request, Result>(
   unrounded: Request,
-  compute: (request: Request) => Outcome<Result>
+  compute: (request: Request) => Outcome<Result>,
+  operation: (request: Request) => Outcome<Result> = compute
 ): Part<Request, Result> {
   const request = sixDigitsThroughout(unrounded)
   if (memory === undefined) return attempted(request, compute)
-  const known = memory.get(compute) ?? new Map<string, Part<unknown, unknown>>()
-  memory.set(compute, known)
+  const known = memory.get(operation) ?? new Map<string, Part<unknown, unknown>>()
+  memory.set(operation, known)
   const key = JSON.stringify(request)
   const part = (known.get(key) as Part<Request, Result> | undefined) ?? attempted(request, compute)
   known.set(key, part)

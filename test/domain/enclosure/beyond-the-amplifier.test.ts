@@ -1,8 +1,8 @@
 /** Boost before the amplifier asks for volts that it does not have: it must be said, and the level must not count them. */
 import { describe, expect, it } from 'vitest'
+import type { Filter } from '../../../src/contract/enclosures/filter.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
 import type { EnclosureRequest, ResponseRequest } from '../../../src/domain/enclosure/model/request.ts'
-import type { Filter } from '../../../src/domain/filter/filter.ts'
 
 const driver = { fsHz: 29, qms: 5.8, qes: 0.44, vasM3: 0.058, sdM2: 0.049, reOhm: 3.4, leH: 0.0016 }
 const closed: EnclosureRequest = { kind: 'closed', rear: { netVolumeM3: 0.04 } }

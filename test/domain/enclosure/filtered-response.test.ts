@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import type { Filter } from '../../../src/contract/enclosures/filter.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../../src/domain/enclosure/model/request.ts'
-import type { Filter } from '../../../src/domain/filter/filter.ts'
 import { filterSections } from '../../../src/domain/filter/filter-sections.ts'
 import { chainTransfer } from '../../../src/domain/filter/filter-transfer.ts'
 

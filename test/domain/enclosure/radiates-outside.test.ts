@@ -1,7 +1,7 @@
 /** An enclosure of the caller's own that sends nothing outside is refused: its levels would be the noise of the arithmetic. */
 import { describe, expect, it } from 'vitest'
+import type { CustomEnclosureRequest } from '../../../src/contract/enclosures/enclosure.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
-import type { CustomEnclosureRequest } from '../../../src/domain/enclosure/model/request.ts'
 
 const driver = { fsHz: 29, qms: 5.8, qes: 0.44, vasM3: 0.058, sdM2: 0.049, reOhm: 3.4 }
 const chambers = [

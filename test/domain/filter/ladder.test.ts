@@ -1,6 +1,6 @@
 /** Filters against LC ladders in a circuit simulator: element values of handbooks know nothing of poles and Q. */
 import { describe, expect, it } from 'vitest'
-import type { Filter } from '../../../src/domain/filter/filter.ts'
+import type { Filter } from '../../../src/contract/enclosures/filter.ts'
 import { filterSections } from '../../../src/domain/filter/filter-sections.ts'
 import { chainTransfer } from '../../../src/domain/filter/filter-transfer.ts'
 import type { Netlist } from '../../support/netlist/netlist.ts'

@@ -1,9 +1,9 @@
 /** The port room and the response are two roads to one air speed: the finished box must carry what the port was sized for. */
 import { describe, expect, it } from 'vitest'
 import type { DriversRequest } from '../../../src/contract/enclosures/enclosure.ts'
+import type { Filter } from '../../../src/contract/enclosures/filter.ts'
 import type { PortSizingRequest } from '../../../src/contract/ports/port-sizing.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
-import type { Filter } from '../../../src/domain/filter/filter.ts'
 import { sizePort } from '../../../src/domain/port/sizing/size-port.ts'
 import { draws } from '../../support/random-systems.ts'
 

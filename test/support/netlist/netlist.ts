@@ -4,7 +4,8 @@
  * radiator is there one by one, joined as the request says, so that nothing of the service takes part.
  */
 import type { DriverRequest } from '../../../src/contract/drivers/driver.ts'
-import type { CustomEnclosureRequest, SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
+import type { CustomEnclosureRequest } from '../../../src/contract/enclosures/enclosure.ts'
+import type { SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { coilLines } from './coil-lines.ts'
 import { type Elements, presetElements } from './preset-elements.ts'
 

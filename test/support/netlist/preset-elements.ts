@@ -3,15 +3,12 @@
 import type {
   ChamberRequest,
   CustomChamberRequest,
-  CustomDriverRequest
-} from '../../../src/contract/enclosures/enclosure.ts'
-import type {
+  CustomDriverRequest,
   CustomEnclosureRequest,
   CustomPortRequest,
-  CustomRadiatorRequest,
-  PresetEnclosureRequest,
-  SystemRequest
-} from '../../../src/domain/enclosure/model/request.ts'
+  CustomRadiatorRequest
+} from '../../../src/contract/enclosures/enclosure.ts'
+import type { PresetEnclosureRequest, SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { type Air, mechanics } from './netlist.ts'
 
 export type Elements = Omit<CustomEnclosureRequest, 'kind'>

@@ -1,4 +1,5 @@
 /** Whether a box goes through the opening of a boot, straight or tilted. */
+import type { BootOpening } from '../../../contract/boxes/box-panels.ts'
 import type { OpeningFit } from '../../../contract/boxes/box-result.ts'
 
 /**
@@ -31,7 +32,7 @@ export function rectanglePasses(
  */
 export function openingFit(
   { widthM, heightM, depthM }: { readonly widthM: number; readonly heightM: number; readonly depthM: number },
-  opening: { readonly widthM: number; readonly heightM: number },
+  opening: BootOpening,
   playM: number
 ): OpeningFit {
   const [w, h] = [opening.widthM - 2 * playM, opening.heightM - 2 * playM]

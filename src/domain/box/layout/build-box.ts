@@ -94,7 +94,8 @@ interface Carcass {
   readonly inside: Inside
   readonly volumes: ShellVolumes
   readonly divider?: BuiltDivider
-  readonly liningM2: number
+  /** Everything that takes air, with what is placed in the box. */
+  readonly rowsWith: (placed: readonly VolumeRow[]) => readonly VolumeRow[]
 }
 
 function carcassOf(resolved: BracedTask, sizes: ShellSizes, braces: BraceAir): Carcass {
@@ -104,25 +105,22 @@ function carcassOf(resolved: BracedTask, sizes: ShellSizes, braces: BraceAir): C
   const divider = dividerOf(resolved, inside, braces)
   const volumes = shellVolumes(shell, inner)
   const lining = resolved.request.fittings?.lining
+  const liningM2 = lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell))
   return {
     resolved,
     sizes,
     inside,
     volumes,
     ...present({ divider }),
-    liningM2: lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell))
+    rowsWith: displacedRows(resolved.request, sizes, liningM2)
   }
 }
-
-/** Everything that takes air, with what is placed in the box already. */
-const allRows = ({ resolved, sizes, liningM2 }: Carcass, placed: readonly VolumeRow[]): readonly VolumeRow[] =>
-  displacedRows(resolved.request, sizes, liningM2, placed)
 
 /** Where a port goes, and the air it gets: what everything else leaves. */
 function portContext(carcass: Carcass, braces: BraceAir, lenient: boolean) {
   const { resolved, inside, volumes, divider } = carcass
   const othersM3 = total(
-    allRows(carcass, dividerRows(carcass)).filter(({ item }) => item !== 'ports' && item !== 'braces')
+    carcass.rowsWith(dividerRows(carcass)).filter(({ item }) => item !== 'ports' && item !== 'braces')
   )
   const given = resolved.request.displacement?.bracesM3
   const air = given === undefined ? braces : { rearM3: given, frontM3: 0 }
@@ -131,7 +129,7 @@ function portContext(carcass: Carcass, braces: BraceAir, lenient: boolean) {
 }
 
 const rowsOf = (carcass: Carcass, braces: BraceAir, ports: readonly VolumeRow[]): readonly VolumeRow[] =>
-  allRows(carcass, [
+  carcass.rowsWith([
     ...ports,
     ...braceRows(carcass.resolved.plan, braces.rearM3 + braces.frontM3),
     ...dividerRows(carcass)

@@ -114,19 +114,23 @@ const givenItems = {
   otherM3: 'other'
 } as const
 
-/** Rows that do not depend on port and braces. What is given for an item replaces what would be computed for it. */
+/**
+ * All rows with those of what is placed in the box. What is given for an item replaces what would be computed for it.
+ *
+ * @returns a function, since the same box is asked with and without its port and braces
+ */
 export function displacedRows(
   { drivers = [], fittings = {}, displacement = {} }: BoxRequest,
   boards: Boards,
-  liningAreaM2: number,
-  placed: readonly VolumeRow[]
-): readonly VolumeRow[] {
+  liningAreaM2: number
+): (placed: readonly VolumeRow[]) => readonly VolumeRow[] {
   const given = Object.entries(givenItems).flatMap(([field, item]) => {
     const volumeM3 = displacement[field as keyof typeof givenItems]
     return volumeM3 === undefined ? [] : [row(item, volumeM3, 'given', 'as given')]
   })
-  const computed = [...driverRows(drivers, boards), ...placed, ...fittingRows(fittings, liningAreaM2)]
-  return [...computed.filter(({ item }) => !given.some(other => other.item === item)), ...given]
+  const [first, last] = [driverRows(drivers, boards), fittingRows(fittings, liningAreaM2)]
+  const isComputed = ({ item }: VolumeRow) => !given.some(other => other.item === item)
+  return placed => [...[...first, ...placed, ...last].filter(isComputed), ...given]
 }
 
 export function displacedTotals(rows: readonly VolumeRow[]): Displaced {

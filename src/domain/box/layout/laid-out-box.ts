@@ -6,6 +6,7 @@ import { DesignError } from '../../design-error.ts'
 import type { Assumption } from '../../outcome.ts'
 import { boxTask } from '../request/box-task.ts'
 import { boxDefaults } from '../request/defaults.ts'
+import type { ShellSizes } from '../request/shell-sizes.ts'
 import { boxVibration } from '../stiffness/box-vibration.ts'
 import { boxPressure, planBraces } from '../stiffness/brace-choice.ts'
 import { type BracedTask, joined, noBraces, samePlan } from '../stiffness/brace-plan.ts'
@@ -25,11 +26,11 @@ const asksTheSame = (one: BuiltBox, other: BuiltBox, resolved: BracedTask) =>
   boxPressure(resolved, one.netM3) === boxPressure(resolved, other.netM3) && sizesOf(one) === sizesOf(other)
 
 /** Braces by turns: their volume changes the size of the box, its size what it needs. */
-function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; readonly built: BuiltBox } {
-  let turn: { resolved: BracedTask; built: BuiltBox } = {
-    resolved,
-    built: buildBox(resolved, solveSizes(resolved))
-  }
+function bracedBox(
+  resolved: BracedTask,
+  bare: ShellSizes
+): { readonly resolved: BracedTask; readonly built: BuiltBox } {
+  let turn: { resolved: BracedTask; built: BuiltBox } = { resolved, built: buildBox(resolved, bare) }
   const { bracing, displacement } = resolved.request
   if (bracing === undefined || displacement?.bracesM3 !== undefined) return turn
   for (let count = 0; count < MOST_TURNS; count++) {
@@ -54,8 +55,9 @@ export interface LaidOutBox {
   readonly assumed: readonly Assumption[]
 }
 
-function asAsked(request: BoxRequest, assume: Assumptions): LaidOutBox {
-  const { resolved, built } = bracedBox(boxTask(request, assume))
+function asAsked(request: BoxRequest, assume: Assumptions, bare?: ShellSizes): LaidOutBox {
+  const task = boxTask(request, assume)
+  const { resolved, built } = bracedBox(task, bare ?? solveSizes(task))
   const contents = boxContents(built, resolved)
   return { built, resolved, contents, parts: boxParts(built, resolved, contents), assumed: assume.list }
 }
@@ -83,9 +85,13 @@ function withSecondFront(request: BoxRequest): LaidOutBox | undefined {
 const isOpen = ({ frontLayers, bracing, netVolumeM3 }: BoxRequest) =>
   frontLayers === undefined && bracing !== undefined && netVolumeM3 !== undefined
 
-/** Where braces leave a front of one board short, two are taken if that is stiffer and everything still clears. */
-export function laidOut(request: BoxRequest): LaidOutBox {
-  const single = asAsked(request, assumptions())
+/**
+ * Where braces leave a front of one board short, two are taken if that is stiffer and everything still clears.
+ *
+ * @param bare  sizes of the box without its braces, where they have been solved already
+ */
+export function laidOut(request: BoxRequest, bare?: ShellSizes): LaidOutBox {
+  const single = asAsked(request, assumptions(), bare)
   const front = isOpen(request) ? frontOf(single) : undefined
   if (front === undefined || front.passes) return single
   const double = withSecondFront(request)

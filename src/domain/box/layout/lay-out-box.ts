@@ -10,6 +10,7 @@ import { assemblyUnits } from '../assembly/assembly-units.ts'
 import { boardMarks } from '../assembly/board-marks.ts'
 import { assemblyOf } from '../assembly/take-apart.ts'
 import { boxFit } from '../boot/box-fit.ts'
+import type { ShellSizes } from '../request/shell-sizes.ts'
 import { outerSize } from '../shell/outer-size.ts'
 import { clearLength } from '../shell/shell.ts'
 import { portLayout } from '../slot/port-layout.ts'
@@ -126,17 +127,31 @@ export interface TriedBox extends Pick<BoxLayout, 'outer' | 'clearances' | 'cham
   readonly volume: Pick<BoxLayout['volume'], 'netM3'>
 }
 
+export interface SolvedBox extends TriedBox {
+  readonly sizes: ShellSizes
+}
+
+/**
+ * The same box where it was tried without its braces before: what took longest is known.
+ *
+ * @param tried  what `tryBox` gives for the request without `bracing`
+ * @throws DesignError as `layOutBox`
+ */
+export const layOutTried = (request: BoxRequest, { sizes }: SolvedBox): Outcome<BoxLayout> =>
+  outcomeOf(laidOut(request, sizes), layout => layout)
+
 /**
  * The same box, only to see whether it will do: half the work.
  *
  * @throws DesignError as `layOutBox`
  */
-export function tryBox(request: BoxRequest): Outcome<TriedBox> {
+export function tryBox(request: BoxRequest): Outcome<SolvedBox> {
   const { built, resolved, contents, assumed } = laidOut(request)
   requireAir(built)
   const result = {
     outer: outerSize(built.sizes, built.inside.shell),
     volume: { netM3: built.netM3 },
+    sizes: built.sizes,
     clearances: boxClearances(built, resolved, contents).map(toldGap),
     ...present({ chambers: built.chambers && [...built.chambers] })
   }

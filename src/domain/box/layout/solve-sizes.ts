@@ -91,11 +91,14 @@ function nudged(resolved: BracedTask, best: SizedBox, target: number, ranges: Ra
   if (holds(resolved, best, target)) return best
   for (const axis of ['depth', 'height'] as const) {
     const { min, max } = ranges[axis]
+    const spent = new Set<number>()
     for (const share of nudges) {
       const size = Math.round((best.sizes[axis] * (1 + share)) / resolved.sawStepM) * resolved.sawStepM
-      if (max === min || size < min || size > max) continue
+      if (max === min || size < min || size > max || spent.has(Math.sign(share))) continue
       const { box: other } = solveIn(resolved, target, { ...ranges, [axis]: { min: size, max: size } })
-      if (other !== undefined && holds(resolved, other, target)) return other
+      // Volume grows with every size: where one is too small or too large for it, so are all beyond.
+      if (other === undefined) spent.add(Math.sign(share))
+      else if (holds(resolved, other, target)) return other
     }
   }
   return best

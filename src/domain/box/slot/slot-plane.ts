@@ -1,9 +1,10 @@
 /** In which plane of the box a slot runs, and how that plane lies in the box. */
+
+import type { SlotPort } from '../../../contract/boxes/box-hardware.ts'
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import { bounds, edgeLine, type Line, type Point2, type Polygon } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
-import type { SlotPort } from '../request/box-request.ts'
 import type { Inside } from '../shell/face.ts'
 import { clearLength, type Shell, wallDepth, wallOf } from '../shell/shell.ts'
 import type { SlotPlane } from './slot-path.ts'

@@ -1,9 +1,10 @@
 /** A slot port in a box: chosen legs, the air it takes, and its mouth in the front. */
+
+import type { SlotPort } from '../../../contract/boxes/box-hardware.ts'
 import { edgeLine, leftOf, meeting, vertex } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { toMm } from '../../digits.ts'
 import { listed, say } from '../../say.ts'
-import type { SlotPort } from '../request/box-request.ts'
 import { type Inside, inFrame } from '../shell/face.ts'
 import { type BarePanel, inBox } from '../shell/shell-panels.ts'
 import { MOST_LEGS, type SlotPath, slotPath } from './slot-path.ts'

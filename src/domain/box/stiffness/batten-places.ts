@@ -176,6 +176,7 @@ function givingWay(site: FaceSite, span: Span, even: number, giveM: number, othe
     const shift = (i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2) * GIVE_STEP_M
     const batten = battenAt(site, span, even + shift)
     if (batten === undefined) continue
+    if (others.length === 0) return batten
     const body = battenBody(batten, face.name)
     if (!others.some(other => overlaps(body, other))) return batten
   }

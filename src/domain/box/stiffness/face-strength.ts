@@ -1,5 +1,6 @@
 /** Each face of a box as a plate: where it rings with its braces and drivers, and how far it bends. */
 import { bounds } from '../../../numeric/geometry/polygon.ts'
+import type { BoardProperties } from '../../material/board-properties.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { profilePoint } from '../shell/face.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
@@ -82,7 +83,37 @@ interface FaceBending {
   readonly displacedM3: number
 }
 
-/** Edge fixity one half: the mean of supported and clamped, on every span; each part between battens as the widest of them. */
+/** Sides and thickness tell a plate of one board; plywood has its grain along the first side or not. */
+const plateKey = ({ xM, yM, rigidity }: Plate) => `${xM} ${yM} ${rigidity.x} ${rigidity.y}`
+
+/**
+ * What is worked out of a plate, by its board, as long as its task lives: faces come in pairs, and each number of frames and
+ * each turn of planning asks for all of them again.
+ */
+function ofPlate<Figures>(workOut: (plate: Plate) => Figures) {
+  const known = new WeakMap<BoardProperties, Map<string, Figures>>()
+  return (board: BoardProperties, plate: Plate): Figures => {
+    const plates = known.get(board) ?? new Map<string, Figures>()
+    known.set(board, plates)
+    const key = plateKey(plate)
+    const figures = plates.get(key) ?? workOut(plate)
+    plates.set(key, figures)
+    return figures
+  }
+}
+
+/** Edge fixity one half: the mean of supported and clamped. */
+const halfHeldDeflection = ofPlate(plate => {
+  const [loose, fixed] = [plateDeflection(plate, supported), plateDeflection(plate, clamped)]
+  return {
+    largestMPerPa: (loose.largestMPerPa + fixed.largestMPerPa) / 2,
+    meanMPerPa: (loose.meanMPerPa + fixed.meanMPerPa) / 2
+  }
+})
+
+const clampedFrequency = ofPlate(plate => plateFrequency(plate, clamped))
+
+/** Half held, on every span; each part between battens as the widest of them. */
 export function faceBending(
   face: FreeFace,
   spans: readonly SpanBattens[],
@@ -92,11 +123,8 @@ export function faceBending(
   const parts = spans.map(each => {
     const plate = longSideUp(spanPlate(face, each.span, resolved))
     const part = { ...plate, yM: widestPart(linesOf(each), plate.yM) }
-    const [loose, fixed] = [plateDeflection(part, supported), plateDeflection(part, clamped)]
-    return {
-      largestM: ((loose.largestMPerPa + fixed.largestMPerPa) / 2) * pressurePa,
-      displacedM3: ((loose.meanMPerPa + fixed.meanMPerPa) / 2) * pressurePa * plate.xM * plate.yM
-    }
+    const { largestMPerPa, meanMPerPa } = halfHeldDeflection(resolved.board, part)
+    return { largestM: largestMPerPa * pressurePa, displacedM3: meanMPerPa * pressurePa * plate.xM * plate.yM }
   })
   return {
     largestM: Math.max(...parts.map(({ largestM }) => largestM)),
@@ -107,5 +135,5 @@ export function faceBending(
 /** The bare face, without braces and drivers. */
 export function bareFrequencies(face: FreeFace, resolved: BoxTask) {
   const plate = spanPlate(face, { from: 0, length: face.alongM }, resolved)
-  return { supportedHz: supportedFrequency(plate), clampedHz: plateFrequency(plate, clamped) }
+  return { supportedHz: supportedFrequency(plate), clampedHz: clampedFrequency(resolved.board, plate) }
 }

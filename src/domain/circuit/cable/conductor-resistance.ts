@@ -1,7 +1,8 @@
 /** Resistance of a cable per metre, from its table or from its metal, at the conductor's temperature. */
 
 import type { SourceId } from '../../../contract/sources/source.ts'
-import type { Conductor, KnownConductor, MetricResistance } from '../../../contract/supply/words.ts'
+import type { CableChoiceRequest } from '../../../contract/supply/supply-cables.ts'
+import type { Conductor, KnownConductor } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { present } from '../../present.ts'
 import type { CableSize } from './cable-size.ts'
@@ -16,14 +17,10 @@ import {
 } from './metric-resistance-tables.ts'
 
 /** What a request may say about the metal; everything that is left out is a default. */
-export interface ConductorRequest {
-  readonly conductor?: Conductor
-  /** How a metric copper size gets its resistance; other metals and given resistivities use the nominal area or their own table. */
-  readonly metricResistance?: MetricResistance
-  readonly resistivityOhmM?: number
-  readonly temperatureCoefficientPerK?: number
-  readonly strandingFactor?: number
-}
+export type ConductorRequest = Pick<
+  CableChoiceRequest,
+  'conductor' | 'metricResistance' | 'resistivityOhmM' | 'temperatureCoefficientPerK' | 'strandingFactor'
+>
 
 export interface ConductorLaw {
   readonly material: KnownConductor

@@ -1,7 +1,7 @@
 /** Cautions on a chosen fuse, each with the figures that triggered it. */
 import type { Said } from '../../../contract/sentences/form/template.ts'
+import type { ChosenFuse } from '../../../contract/supply/fuse.ts'
 import type { Selectivity, TimeBand } from '../../../contract/supply/supply-fuses.ts'
-import type { FuseType } from '../../../contract/supply/words.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
@@ -9,11 +9,7 @@ import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { familyThatBreaks } from './fuse-rating.ts'
 import { timeBand, timeTable } from './fuse-time-current.ts'
 
-interface Rated {
-  readonly type: FuseType
-  readonly ratingA: number
-  readonly breakingA: number
-}
+type Rated = Pick<ChosenFuse, 'type' | 'ratingA' | 'breakingA'>
 
 /** Why the battery is taken to be as strong as it is. */
 function strengthOf({ stated }: Breaking): Said {

@@ -1,5 +1,6 @@
 /** The rating of a fuse: next above the load and its heating, of a family that breaks the fault at this voltage. */
 
+import type { CircuitFuse } from '../../../contract/supply/supply-circuit.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { toDigits } from '../../digits.ts'
@@ -58,7 +59,7 @@ interface RatingAsk {
 
 /** A fuse of a known family or rating, against the most volts that may stand across it. @throws DesignError `fuse-voltage` */
 export function requireFuseStands(
-  { type, ratedVoltageV }: { readonly type?: FuseType; readonly ratedVoltageV?: number },
+  { type, ratedVoltageV }: Partial<Pick<CircuitFuse, 'type' | 'ratedVoltageV'>>,
   highestV: number,
   at: string
 ): void {

@@ -1,7 +1,7 @@
 /** The cable a fuse protects: its size, metal and surroundings, resolved from what the caller says. */
 
 import type { CableRequest } from '../../../contract/supply/fuse.ts'
-import type { Conductor, FusePolicy, KnownConductor, RunSpace } from '../../../contract/supply/words.ts'
+import type { Conductor, FusePolicy, KnownConductor } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
@@ -12,13 +12,8 @@ import { knownConductor } from '../cable/conductor-materials.ts'
 import { cableDefaults } from '../cable/defaults.ts'
 import { fuseDefaults } from './defaults.ts'
 
-export interface SurroundingsRequest {
-  readonly insulationC?: number
-  readonly ambientC?: number
-  /** Spaces the run passes; the hottest decides. */
-  readonly spaces?: readonly RunSpace[]
-  readonly bundledConductors?: number
-}
+/** Of several spaces that the run passes the hottest decides. */
+export type SurroundingsRequest = Pick<CableRequest, 'insulationC' | 'ambientC' | 'spaces' | 'bundledConductors'>
 
 /** Insulation, ambient and bundling, each default echoed. `at` ends in a dot or is empty. */
 export function surroundings(request: SurroundingsRequest, assumed: Assumptions, at: string): Surroundings {

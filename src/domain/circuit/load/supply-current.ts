@@ -2,6 +2,7 @@
 
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type {
+  BatteryRequest,
   CapacitorEffect,
   ConverterLoad,
   CurrentRequest,
@@ -22,7 +23,7 @@ import { capacitorEffect, usualPrechargeOhm } from '../source/capacitor.ts'
 import { prechargeCautions } from '../source/capacitor-cautions.ts'
 import { chargingBalance } from '../source/charging-balance.ts'
 import { supplyDefaults } from '../source/defaults.ts'
-import { type BatteryRequest, batteryExponent, engineOff } from '../source/engine-off.ts'
+import { batteryExponent, engineOff } from '../source/engine-off.ts'
 import { unlike, unlikeCautions } from '../source/unlike-batteries.ts'
 import { amplifierCurrents, totalCurrents, totalSizing } from './amplifier-currents.ts'
 import { type AmplifierDraw, amplifierDraw } from './amplifier-draw.ts'

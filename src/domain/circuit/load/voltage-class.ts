@@ -1,5 +1,6 @@
 /** Whether an amplifier is made for the supply it is put on: one of another class dies, or never starts. */
 import type { Said } from '../../../contract/sentences/form/template.ts'
+import type { AmplifierOnSupply } from '../../../contract/supply/supply-current.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed } from '../../digits.ts'
 import { say } from '../../say.ts'
@@ -12,13 +13,7 @@ const RATING_V = 14.4
 /** Output over input of a converter between two vehicle voltages, the low end of 0.82 to 0.92; common practice, no source. */
 const CONVERTER_EFFICIENCY = 0.82
 
-interface RatedSupply {
-  readonly name?: string
-  /** Supply at which the power is rated. */
-  readonly ratedVoltageV?: number
-  /** Supply at which the input current was measured: the same sheet, the same class. */
-  readonly inputVoltageV?: number
-}
+type RatedSupply = Pick<AmplifierOnSupply, 'name' | 'ratedVoltageV' | 'inputVoltageV'>
 
 /** The vehicle voltage nearest to one, in ratio. @check 13.6 V → 12 V; 27.6 V → 24 V */
 export const nominalVoltage = (voltageV: number): number =>

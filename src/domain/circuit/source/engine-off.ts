@@ -1,6 +1,6 @@
 /** How long the battery plays with the engine off, and how far it sags. */
 
-import type { EngineOff } from '../../../contract/supply/supply-current.ts'
+import type { BatteryRequest, EngineOff } from '../../../contract/supply/supply-current.ts'
 import type { BatteryChemistry } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
@@ -8,19 +8,6 @@ import { say } from '../../say.ts'
 import { batteryOhm, restVoltage } from '../fuse/battery-source.ts'
 import { supplyDefaults } from './defaults.ts'
 import { usualExponent } from './peukert.ts'
-
-export interface BatteryRequest {
-  /** Capacity at the rated hours, of the whole bank at system voltage. */
-  readonly capacityAh: number
-  readonly ratedHours?: number
-  readonly chemistry?: BatteryChemistry
-  readonly peukertExponent?: number
-  /** Minutes at 25 A to 10.5 V per 12 V; gives the exponent. */
-  readonly reserveMinutes?: number
-  readonly usableFraction?: number
-  readonly resistanceOhm?: number
-  readonly coldCrankingA?: number
-}
 
 const RESERVE_A = 25
 

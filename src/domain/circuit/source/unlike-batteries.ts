@@ -1,4 +1,6 @@
 /** Two batteries joined for good: only two of a kind make one bank. */
+
+import type { BatteryRequest } from '../../../contract/supply/supply-current.ts'
 import type { BatteryChemistry } from '../../../contract/supply/words.ts'
 import { assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
@@ -6,7 +8,6 @@ import { fixed } from '../../digits.ts'
 import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhm } from '../fuse/battery-source.ts'
-import type { BatteryRequest } from './engine-off.ts'
 
 /** At rest, full, for each 12 V; lithium iron phosphate from memory. */
 const REST_V = { lead: 12.6, lithium: 13.3 } as const

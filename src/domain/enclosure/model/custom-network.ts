@@ -1,6 +1,12 @@
 /** The network of a `custom` enclosure: nodes and elements as the caller names them. */
 
-import type { CustomChamberRequest, CustomDriverRequest } from '../../../contract/enclosures/enclosure.ts'
+import type {
+  CustomChamberRequest,
+  CustomDriverRequest,
+  CustomEnclosureRequest,
+  CustomPortRequest,
+  CustomRadiatorRequest
+} from '../../../contract/enclosures/enclosure.ts'
 import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { Air } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
@@ -13,7 +19,6 @@ import { endLengths } from './chamber.ts'
 import { enclosureDefaults } from './defaults.ts'
 import { echoLossless } from './lossless.ts'
 import { requireRadiating } from './radiates-outside.ts'
-import type { CustomEnclosureRequest, CustomPortRequest, CustomRadiatorRequest } from './request.ts'
 
 const at = (list: string, index: number, field: string) => `enclosure.${list}[${index}].${field}`
 const missing = (field: string, detail: Said) => new DesignError('missing-input', { field, detail })

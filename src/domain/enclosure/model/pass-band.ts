@@ -1,4 +1,5 @@
 /** What matters of a level curve: where it reaches half power, how far it strays above that, and where its peak is. */
+import type { CandidateResponse } from '../../../contract/enclosures/enclosure-sizing.ts'
 import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
@@ -8,17 +9,8 @@ import { HALF_POWER } from './half-power.ts'
 /** Half power [dB]. */
 const HALF_POWER_DB = 20 * Math.log10(HALF_POWER)
 
-interface PassBand {
-  /** Lowest frequency at which the level rises through half power; absent if it never does in the span. */
-  readonly f3Hz?: number
-  /** The same for a tenth of the power. */
-  readonly f10Hz?: number
-  /** Highest frequency at which the level falls through half power; only of a band-pass. */
-  readonly f3UpperHz?: number
-  /** Largest less smallest level among the turning points and the reference, above f3. */
-  readonly rippleDb: number
-  readonly peakDb: number
-}
+/** Half power and a tenth of it, where the level rises through them in the span; the fall of a band-pass; turning points above f3. */
+type PassBand = Pick<CandidateResponse, 'f3Hz' | 'f10Hz' | 'f3UpperHz' | 'rippleDb' | 'peakDb'>
 
 const POINTS_PER_DECADE = 120
 

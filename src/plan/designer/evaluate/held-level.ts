@@ -113,7 +113,8 @@ interface Least {
 export function leastGain(frequenciesHz: Float64Array, limit2: Float64Array, cornerHz: number): Least {
   let [least2, at] = [Infinity, 0]
   for (let k = 0; k < frequenciesHz.length; k++) {
-    const held2 = (limit2[k] as number) * (1 + (cornerHz / (frequenciesHz[k] as number)) ** 4)
+    const ratio2 = (cornerHz / (frequenciesHz[k] as number)) ** 2
+    const held2 = (limit2[k] as number) * (1 + ratio2 ** 2)
     if (held2 < least2) [least2, at] = [held2, k]
   }
   return { gain2: least2, at }

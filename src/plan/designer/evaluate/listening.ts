@@ -12,8 +12,9 @@ import { listeningDefaults } from './defaults.ts'
  */
 function highPassDelayS(cornerHz: number, frequencyHz: number): number {
   if (cornerHz <= 0) return 0
-  const [corner, omega] = [2 * Math.PI * cornerHz, 2 * Math.PI * frequencyHz]
-  return (Math.SQRT2 * corner * (corner ** 2 + omega ** 2)) / (corner ** 4 + omega ** 4)
+  const corner = 2 * Math.PI * cornerHz
+  const [corner2, omega2] = [corner ** 2, (2 * Math.PI * frequencyHz) ** 2]
+  return (Math.SQRT2 * corner * (corner2 + omega2)) / (corner2 ** 2 + omega2 ** 2)
 }
 
 /** Group delay of a box in the middles between neighbours of the grid, 20 to 80 Hz. */

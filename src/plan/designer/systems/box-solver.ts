@@ -1,4 +1,5 @@
 /** A box as a plan sets it up, in closed form: full gain, the high-pass its cone needs, and the figures a search compares. */
+import type { ForeseenFigures } from '../../../contract/systems/design-system.ts'
 import { isFlatFace, type SearchedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits, portLimit2, solveBox } from '../evaluate/box-response.ts'
@@ -11,13 +12,9 @@ import type { DesignProblem, RadiatorWay } from '../search/design-problem.ts'
 
 export type BoxProblem = Omit<DesignProblem<PlacedBox>, 'goal'>
 
-export interface BoxFigures {
-  readonly f3Hz: number
-  readonly levelDb: number
-  /** Largest excursion over what the cone may do; absent where nobody says. */
-  readonly excursionOfXmax?: number
-  readonly airSpeedMPerS?: number
-}
+/** Without the excursion where nobody says what the cone may do. */
+export type BoxFigures = Pick<ForeseenFigures, 'f3Hz' | 'levelDb' | 'airSpeedMPerS'> &
+  Partial<Pick<ForeseenFigures, 'excursionOfXmax'>>
 
 interface Box {
   readonly netVolumeM3: number

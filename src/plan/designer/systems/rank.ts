@@ -1,16 +1,11 @@
 /** The order of systems: what is asked decides, then the score, then names, so that no order of lists ever shows. */
 import type { SearchTurn } from '../../../contract/systems/design-search.ts'
-import type { SearchedKind } from '../../../contract/systems/words.ts'
+import type { UnbeatenSystem } from '../../../contract/systems/design-system.ts'
 import { pointsOf, type ScoredFigures } from '../search-score.ts'
 import { systemDefaults } from './defaults.ts'
 import type { Question } from './question.ts'
 
-export interface System {
-  readonly driver: string
-  readonly driverCount: number
-  readonly amplifier: string
-  readonly kind: SearchedKind
-}
+export type System = Pick<UnbeatenSystem, 'driver' | 'driverCount' | 'amplifier' | 'kind'>
 
 export const systemOf = ({ driver, driverCount, amplifier, kind }: System): System => ({
   driver,

@@ -50,11 +50,7 @@ const countsOf = (rejected: readonly RejectedDesign[]) =>
     return count === 0 ? [] : [{ rule, count }]
   })
 
-export interface Shard {
-  readonly index: number
-  readonly of: number
-  readonly until?: SearchTurn
-}
+export type Shard = NonNullable<SearchRequest['shard']>
 
 export function searchPart(request: SearchRequest, question: Question, { until, ...shard }: Shard): SearchPart {
   const drivers = driversOf(request, shard)

@@ -1,4 +1,5 @@
 /** Hears boxes around the planned one in closed form, with the filters that are set. */
+import type { PlanWhatIf } from '../../../contract/systems/plan-margins.ts'
 import type { Air } from '../../../domain/air/air.ts'
 import { REFERENCE_PRESSURE_PA } from '../../../domain/constants.ts'
 import { present } from '../../../domain/present.ts'
@@ -24,14 +25,8 @@ interface SpotProblem {
   readonly comparedHz: readonly number[]
 }
 
-export interface SpotFigures {
-  readonly tuningHz?: number
-  /** At the compared frequencies, held back where a limit would be passed. */
-  readonly levelDb: readonly number[]
-  readonly f3Hz?: number
-  /** Largest over the programme, over Xmax. */
-  readonly coneOfXmax?: number
-  readonly airSpeedMPerS?: number
+export interface SpotFigures
+  extends Pick<PlanWhatIf[number], 'tuningHz' | 'levelDb' | 'f3Hz' | 'coneOfXmax' | 'airSpeedMPerS'> {
   /** Largest gain at which no limit is passed anywhere in the programme, with the high-pass as it is set [V]. */
   readonly heldV: number
 }

@@ -2,7 +2,13 @@
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Strategy } from '../../../contract/boxes/words.ts'
-import { layOutBox, type TriedBox, tryBox } from '../../../domain/box/layout/lay-out-box.ts'
+import {
+  layOutBox,
+  layOutTried,
+  type SolvedBox,
+  type TriedBox,
+  tryBox
+} from '../../../domain/box/layout/lay-out-box.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxBrief, isDivided } from '../../request/box-brief.ts'
@@ -14,7 +20,10 @@ import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
 export type BoxPart = Part<BoxRequest, BoxLayout>
 
 /** A box of an attempt: only what tells whether it will do. */
-export type TriedBoxPart = Part<BoxRequest, TriedBox>
+export type TriedBoxPart = Part<BoxRequest, SolvedBox>
+
+/** Tried or laid out. */
+export type JudgedBoxPart = Part<BoxRequest, TriedBox>
 
 export interface BoxWish {
   readonly netVolumeM3: number
@@ -74,7 +83,7 @@ export function roomForAir(brief: BoxBrief): number | undefined {
 }
 
 /** Air behind the drivers, and before them where they stand between two chambers. */
-export function airIn({ outcome }: TriedBoxPart & { readonly done: true }): {
+export function airIn({ outcome }: JudgedBoxPart & { readonly done: true }): {
   readonly netVolumeM3: number
   readonly frontVolumeM3?: number
 } {
@@ -83,21 +92,23 @@ export function airIn({ outcome }: TriedBoxPart & { readonly done: true }): {
   return { netVolumeM3: of('rear') ?? volume.netM3, ...present({ frontVolumeM3: of('front') }) }
 }
 
+type TriedWell = TriedBoxPart & { readonly done: true }
+
+/** Laid out as the resource of its own does, from the sizes at hand: braces and the rest of the answer alter nothing of those. */
+const fromTried = ({ request, outcome }: TriedWell, bracing: BoxRequest['bracing']): BoxPart =>
+  runPart({ ...request, ...present({ bracing }) }, asked => layOutTried(asked, outcome.result), layOutBox)
+
 /** A box that was only tried, with everything that is told of it. */
-export const wholeBox = (part: TriedBoxPart): BoxPart => (part.done ? runPart(part.request, layOutBox) : part)
+export const wholeBox = (part: TriedBoxPart): BoxPart => (part.done ? fromTried(part, undefined) : part)
 
 /** The same box with braces until its panels stay out of the band, at the pressure it really sees. */
-export function bracedBox(
-  { board, crossoverHz }: BoxBrief,
-  { request: box }: TriedBoxPart & { readonly done: true },
-  pressurePa: number
-): BoxPart {
+export function bracedBox({ board, crossoverHz }: BoxBrief, tried: TriedWell, pressurePa: number): BoxPart {
   const upperHz = board.bracing?.upperHz ?? crossoverHz
   const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
-  return runPart({ ...box, bracing }, layOutBox)
+  return fromTried(tried, bracing)
 }
 
 /** Everything in the box clears everything else. */
-export function clears(part: TriedBoxPart): boolean {
+export function clears(part: JudgedBoxPart): boolean {
   return part.done && part.outcome.result.clearances.every(({ passes }) => passes)
 }

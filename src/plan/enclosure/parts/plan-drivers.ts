@@ -34,14 +34,6 @@ function ratedSheet({ sheet, coils: { count, ratedOhm, statedFor } }: PlanReques
 
 /** The set the acoustic parts compute with: one of the two redundant sets, so that no rounding contradicts the other. */
 export function acousticDriver({ driver }: DriverParameters): DriverRequest {
-  const { fsHz, qms, qes, vasM3, sdM2, reOhm, leH, leParallelOhm, xmaxM, powerW, vasAir } = driver
-  return {
-    fsHz,
-    qms,
-    qes,
-    vasM3,
-    sdM2,
-    reOhm,
-    ...present({ vasAir, leH, leParallelOhm, xmaxM, powerW })
-  }
+  const { blTm: _bl, mmsKg: _mms, cmsMPerN: _cms, rmsKgPerS: _rms, qts: _qts, ...acoustic } = driver
+  return acoustic
 }
