@@ -82,17 +82,20 @@ describe('POST /v1/plans on paper', () => {
       }
   })
 
-  it('is tagged for who hears it: headings, paragraphs, and a title for each picture', async () => {
+  it('is tagged for who hears it: headings, paragraphs, tables with their rows, and a title for each picture', async () => {
     const pdf = (await plan('application/pdf')).rawPayload.toString('latin1')
     expect(pdf).toContain('/Marked true')
-    const elements = [...pdf.matchAll(/<<\n\/S \/(\w+)\n(?:\/Alt ([^\n]*)\n)?\/P /g)].map(([, tag, alt]) => ({
+    const elements = [...pdf.matchAll(/<<\n\/S \/(\w+)\n(?:\/Alt ([^\n]*)\n)?/g)].map(([, tag, alt]) => ({
       tag,
       alt
     }))
     const counted = (wanted: string) => elements.filter(({ tag }) => tag === wanted)
     expect(counted('H1')).toHaveLength(1)
     expect(counted('H2').length).toBeGreaterThan(6)
-    expect(counted('P').length).toBeGreaterThan(400)
+    expect(counted('H3').length).toBeGreaterThan(10)
+    expect(counted('P').length).toBeGreaterThan(250)
+    expect(counted('Table').length).toBeGreaterThan(5)
+    expect(counted('TR').length).toBeGreaterThan(60)
     expect(counted('Figure').length).toBeGreaterThan(10)
     expect(counted('Figure').filter(({ alt = '()' }) => alt === '()')).toEqual([])
   })

@@ -9,6 +9,7 @@ import { englishLanguage, type Language } from '../../src/domain/say.ts'
 import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { planSystem, type SystemPlan } from '../../src/plan/plan-system.ts'
 import { agree, type ReadPlan, readPlan } from './plan-reader.ts'
+import type { RowCell } from './plan-row-reader.ts'
 
 /** Of the private use area: no form escapes them, and no text has them. */
 const [OPEN, BETWEEN, CLOSE] = ['\uE000', '\uE001', '\uE002']
@@ -64,9 +65,17 @@ function entriesOf(form: string, text: string): readonly Entry[] {
   return found
 }
 
-const ledgerOfForms = ({ plan, forms }: ReadPlan): Ledger => ({
+const unmarked = (text: string) => text.replace(new RegExp(`${OPEN}[^${BETWEEN}]*${BETWEEN}|${CLOSE}`, 'g'), '')
+
+/** What stands in a table, under its table, row and column. */
+const ofRows = (rows: readonly RowCell[]): readonly Entry[] =>
+  rows
+    .map(({ form, key, text }) => ({ form, key: unmarked(key), text: unmarked(text), ofAnother: false }))
+    .filter(({ text }) => /\d/.test(text))
+
+const ledgerOfForms = ({ plan, forms, rows }: ReadPlan): Ledger => ({
   plan,
-  entries: Object.entries(forms).flatMap(([form, text]) => entriesOf(form, text))
+  entries: [...Object.entries(forms).flatMap(([form, text]) => entriesOf(form, text)), ...ofRows(rows)]
 })
 
 export function ledgerOf(wire: unknown): Ledger {
@@ -99,7 +108,8 @@ export const quantities: Readonly<Record<string, LedgerQuantity>> = {
       'paper.facts.gain-at.voltage',
       'paper.figure.gain.voltage',
       'wire.gain.voltage',
-      'output-touch-voltage.targetVoltageV'
+      'output-touch-voltage.targetVoltageV',
+      'row: Test card | Loudspeaker terminals at the tone | Planned'
     ]
   },
   'tone of the gain [Hz]': {
@@ -116,7 +126,8 @@ export const quantities: Readonly<Record<string, LedgerQuantity>> = {
       'answer.on-power.powerW',
       'answer.cover-sentence.power',
       'answer.then-power.power',
-      'answer.wired-to-w-rms-in-all.power'
+      'answer.wired-to-w-rms-in-all.power',
+      'row: Amplifier | Power in all, at this gain | Value'
     ]
   },
   'load [Ω]': {
@@ -127,7 +138,8 @@ export const quantities: Readonly<Record<string, LedgerQuantity>> = {
       'wire.in-all.load',
       'wire.coils-title-each.load',
       'coils.step.rated.loadOhm',
-      'listen.a-little-less-than-between-the.load'
+      'listen.a-little-less-than-between-the.load',
+      'row: Amplifier | Load on an output | Value'
     ]
   },
   'net air [L]': {
@@ -135,7 +147,13 @@ export const quantities: Readonly<Record<string, LedgerQuantity>> = {
       const netM3 = boxOf(plan)?.volume.netM3
       return netM3 === undefined ? undefined : 1000 * netM3
     },
-    keys: ['answer.in-vented-box.volume', 'answer.in-closed-box.volume', 'answer.l-net-outside-mm-kg-with.toFixed']
+    keys: [
+      'answer.in-vented-box.volume',
+      'answer.in-closed-box.volume',
+      'answer.l-net-outside-mm-kg-with.toFixed',
+      'row: Box | Net volume | Value',
+      'row: Asked and built | Net air | Built'
+    ]
   },
   'width outside [mm]': {
     told: plan => mm(boxOf(plan)?.outer.widthM),
@@ -156,13 +174,21 @@ export const quantities: Readonly<Record<string, LedgerQuantity>> = {
       'paper.figure.covered.mass',
       'paper.figure.outside.mass',
       'box-restraint.massKg',
-      'heavy-box.more.massKg'
+      'heavy-box.more.massKg',
+      'row: Box | Mass with drivers | Value',
+      'row: Forces on the box | mass with drivers | Figure'
     ]
   },
   'mass as carried [kg]': { keys: ['heavy-box.empty.emptyKg', 'finish.kg-to-rest-it-on-a.carried'] },
   'tuning [Hz]': {
     told: ({ parts: { response } }) => (response.done ? response.outcome.result.scalars.tuningHz : undefined),
-    keys: ['answer.tuned-to-hz-2.tuning', 'answer.tuned-to-hz.toFixed', 'answer.cover-sentence.tuned']
+    keys: [
+      'answer.tuned-to-hz-2.tuning',
+      'answer.tuned-to-hz.toFixed',
+      'answer.cover-sentence.tuned',
+      'row: Sound | Tuning | Value',
+      'row: Asked and built | Tuning | Built'
+    ]
   },
   'air in the port [m/s]': {
     told: plan => atDrive(plan)?.portAirSpeedMPerS,
@@ -176,7 +202,7 @@ export const quantities: Readonly<Record<string, LedgerQuantity>> = {
   'Xmax [mm]': { keys: ['chart.travel-note-of.limit', 'chart.beyond-travel.limit'] },
   'half power [Hz]': {
     told: ({ parts: { response } }) => (response.done ? response.outcome.result.scalars.f3Hz : undefined),
-    keys: ['answer.half-power-at-hz.f3']
+    keys: ['answer.half-power-at-hz.f3', 'row: Sound | Half power at | Value']
   },
   'loudest at the seat [dB]': {
     told: ({ cover: { band } }) => (band?.place === 'seat' ? band.loudestDb : undefined),
@@ -200,13 +226,19 @@ export const quantities: Readonly<Record<string, LedgerQuantity>> = {
     keys: [
       'answer.power-cable.trunk',
       'cable-bill.power-cable-positive.designation',
-      'cable-bill.fuse-holder-for-covered-for.designation'
+      'cable-bill.fuse-holder-for-covered-for.designation',
+      'row: Conductors | 1 | Size',
+      'row: Supply | Power cable | Value'
     ],
     whole: true
   },
   'main cable, run [m]': {
     told: ({ circuit: { trunk } }) => trunk?.positiveLengthM,
-    keys: ['cable-bill.m-as-routed.positiveLength', 'vehicle.lay-m-from-the-battery-to.positiveLength']
+    keys: [
+      'cable-bill.m-as-routed.positiveLength',
+      'vehicle.lay-m-from-the-battery-to.positiveLength',
+      'row: Conductors | 1 | Run'
+    ]
   },
   'battery to main fuse [mm]': {
     keys: [

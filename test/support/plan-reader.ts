@@ -10,12 +10,15 @@ import type { PaperOptions, PlanPaper } from '../../src/documents/plan/plan-pape
 import { planMarkdown, planText } from '../../src/documents/plan/plan-text.ts'
 import type { Outcome } from '../../src/domain/outcome.ts'
 import type { SystemPlan } from '../../src/plan/plan-system.ts'
+import { alike, pageRows, pdfRows, type RowCell } from './plan-row-reader.ts'
 
 export interface ReadPlan {
   readonly plan: SystemPlan
   readonly paper: PlanPaper
   /** Running text of page, terminal, Markdown and PDF; what is drawn on the page counts as text of it. */
   readonly forms: Readonly<Record<string, string>>
+  /** What stands in tables of page and paper, cell by cell. */
+  readonly rows: readonly RowCell[]
 }
 
 /** Every text of a PDF's content, whatever it stands in; drawings give their lettering. */
@@ -56,11 +59,13 @@ export function readPlan(outcome: Outcome<SystemPlan>, request: PlanRequest, opt
     pdfCheck(paper),
     pdfLookUp(paper, options)
   ]
+  const page = planPage(paper, options)
   return {
     plan: outcome.result,
     paper,
+    rows: alike(pageRows(page), pdfRows(pdf)),
     forms: {
-      page: bare(planPage(paper, options)),
+      page: bare(page),
       text: bare(planText(paper, options)),
       markdown: bare(planMarkdown(paper, options)),
       pdf: bare(textsOf(pdf))

@@ -2,11 +2,11 @@
 import type { Offcut, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
 import { told } from '../../domain/say.ts'
 import { type Drawn, drawnDisc, type Spot } from '../draw/clear-texts.ts'
-import { columnWidth, cutList, type ListPlace, rowHeight } from '../draw/cut-list-text.ts'
 import { dimension, dimensionUnit, figure, lengthText, type Reader } from '../draw/number-text.ts'
 import { sheetName } from '../draw/panel-name.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
+import { columnWidth, cutList, type ListPlace, rowHeight } from '../panels/cut-list-text.ts'
 import { type Drawing, materialTitle, type PaperSize, scaleFor } from '../panels/panel-drawing.ts'
 import { drawnWords, fitted, pieceFigure, type SheetFrame } from './sheet-pieces.ts'
 

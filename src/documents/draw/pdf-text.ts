@@ -1,6 +1,7 @@
 /** Headings, lists and tables of a PDF document; all text is made plain here. */
 import type { Content, ContentTable, CustomTableLayout } from 'pdfmake/interfaces.js'
 import { ink } from './paper.ts'
+import { smallerHeading } from './pdf-roles.ts'
 
 /** Characters a reader of the page may turn around or hide. */
 export const plain = (text: string) =>
@@ -64,7 +65,14 @@ export function table(
     stack: [
       ...(title === ''
         ? []
-        : [{ text: plain(title), bold: true, margin: [0, 8, 0, 2] as [number, number, number, number] }]),
+        : [
+            {
+              text: plain(title),
+              bold: true,
+              margin: [0, 8, 0, 2] as [number, number, number, number],
+              ...smallerHeading
+            }
+          ]),
       {
         table: { headerRows: 1, keepWithHeaderRows: 1, dontBreakRows: true, widths: [...widths], body },
         layout: tight ? tightLines : 'lightHorizontalLines'

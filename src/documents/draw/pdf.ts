@@ -5,6 +5,7 @@ import path from 'node:path'
 import type { TDocumentDefinitions } from 'pdfmake/interfaces.js'
 import { present } from '../../domain/present.ts'
 import { fontFamily, ink } from './paper.ts'
+import { markRoles } from './pdf-roles.ts'
 import { tagWhatIsDrawn } from './tagged-pdf.ts'
 
 const fontFolder = path.join(
@@ -90,6 +91,7 @@ export async function pdfBytes(
 ): Promise<Uint8Array> {
   const pdfmake = await printer()
   const { title, author, subject, language } = head
+  markRoles(definition.content)
   const document = pdfmake.createPdf({
     ...definition,
     ...files(head),

@@ -5,13 +5,14 @@ declare module 'pdfmake/js/Renderer.js' {
     end(): void
   }
   export interface TaggedDocument {
-    struct(tag: string, options?: { readonly alt: string }): StructureElement
+    struct(tag: string, options?: { readonly alt: string } | { readonly scope: 'Row' | 'Column' }): StructureElement
     addStructure(element: StructureElement): void
     markStructureContent(tag: string): unknown
     markContent(tag: string, options: { readonly type: string }): void
     endMarkedContent(): void
   }
   export interface DrawnLine {
+    id?: string | undefined
     readonly _outline?: unknown
     readonly lastLineInParagraph: boolean
     readonly inlines: readonly { readonly fontSize?: number }[]

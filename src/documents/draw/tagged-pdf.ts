@@ -1,17 +1,28 @@
 /**
- * A PDF that is read aloud in its order: headings, paragraphs and figures with their titles; lines, heads and feet of pages are
- * left out. The writer of documents draws without tags, the writer under it knows them: its drawing of a line of text, of a
- * vector and of a picture is wrapped. Tables are told cell by cell.
+ * A PDF that is read aloud in its order: headings, paragraphs, tables with their rows and cells, figures with their titles; lines,
+ * heads and feet of pages, and the head of a table where it stands again on the next page, are left out. The writer of documents
+ * draws without tags, the writer under it knows them: its drawing of a line of text, of a vector and of a picture is wrapped.
  *
  * @source ISO 32000-1, 14.7 and 14.8 (from memory): marked content, structure tree, artifacts
  */
 import type { DrawnLine, Renderer, StructureElement, TaggedDocument } from 'pdfmake/js/Renderer.js'
+import { type CellRole, roleOf } from './pdf-roles.ts'
+
+interface TableStructure {
+  readonly element: StructureElement
+  /** Cells of each row, empty ones too. */
+  readonly rows: Map<number, readonly StructureElement[]>
+}
 
 interface Structure {
   readonly root: StructureElement
   readonly topPt: number
   readonly bottomPt: number
-  paragraph?: StructureElement
+  readonly tables: Map<string, TableStructure>
+  /** Ids of cells that were drawn: a second time is the head of a table on another page. */
+  readonly drawn: Set<string>
+  /** The lines of one text follow each other: what the next one belongs to. */
+  open?: { readonly element: StructureElement | undefined; readonly tag: string }
 }
 
 /** From this size on a line is the title of the document. */
@@ -35,20 +46,65 @@ const unescaped = (text: string) =>
 
 const titleOf = (svg: string) => unescaped(/<title[^>]*>([^<]*)</.exec(svg)?.[1] ?? '')
 
-function paragraphLine(document: TaggedDocument, structure: Structure, line: DrawnLine, draw: () => void): void {
-  const [{ fontSize = 0 } = {}] = line.inlines
-  const tag = fontSize >= TITLE_PT ? 'H1' : line._outline === undefined ? 'P' : 'H2'
-  if (structure.paragraph === undefined) {
-    structure.paragraph = document.struct(tag)
-    structure.root.add(structure.paragraph)
+function tableOf(document: TaggedDocument, { root, tables }: Structure, name: string): TableStructure {
+  const known = tables.get(name)
+  if (known !== undefined) return known
+  const made = { element: document.struct('Table'), rows: new Map() }
+  root.add(made.element)
+  tables.set(name, made)
+  return made
+}
+
+const isHead = ({ row, headCount }: CellRole) => row < headCount
+
+/** The cell, in its row, in its table; a row is made whole, so that an empty cell keeps its place. */
+function cellElement(document: TaggedDocument, structure: Structure, role: CellRole): StructureElement | undefined {
+  const { element, rows } = tableOf(document, structure, role.table)
+  const known = rows.get(role.row)
+  if (known !== undefined) return known[role.column]
+  const row = document.struct('TR')
+  element.add(row)
+  const cells = Array.from({ length: role.columnCount }, (_, column) => {
+    const scope = isHead(role) ? 'Column' : 'Row'
+    const cell = isHead(role) || column === 0 ? document.struct('TH', { scope }) : document.struct('TD')
+    row.add(cell)
+    return cell
+  })
+  rows.set(role.row, cells)
+  return cells[role.column]
+}
+
+/** What a text begins with its first line. */
+function begun(document: TaggedDocument, structure: Structure, line: DrawnLine): NonNullable<Structure['open']> {
+  const { id = '' } = line
+  const role = roleOf(id)
+  if (role?.is === 'cell') {
+    if (structure.drawn.has(id)) return { element: undefined, tag: '' }
+    structure.drawn.add(id)
+    const tag = isHead(role) || role.column === 0 ? 'TH' : 'TD'
+    return { element: cellElement(document, structure, role), tag }
   }
-  const content = document.markStructureContent(tag)
-  draw()
-  document.endMarkedContent()
-  structure.paragraph.add(content)
-  if (!line.lastLineInParagraph) return
-  structure.paragraph.end()
-  delete structure.paragraph
+  const [{ fontSize = 0 } = {}] = line.inlines
+  const plainTag = line._outline === undefined ? 'P' : 'H2'
+  const tag = fontSize >= TITLE_PT ? 'H1' : (role?.tag ?? plainTag)
+  const element = document.struct(tag)
+  structure.root.add(element)
+  return { element, tag }
+}
+
+function textLine(document: TaggedDocument, structure: Structure, line: DrawnLine, draw: () => void): void {
+  structure.open ??= begun(document, structure, line)
+  const { element, tag } = structure.open
+  // An id of ours is no place that a link leads to.
+  if (roleOf(line.id) !== undefined) line.id = undefined
+  if (element === undefined) artifact(document, 'Pagination', draw)
+  else {
+    const content = document.markStructureContent(tag)
+    draw()
+    document.endMarkedContent()
+    element.add(content)
+  }
+  if (line.lastLineInParagraph) delete structure.open
 }
 
 function figure(document: TaggedDocument, { root }: Structure, alt: string, draw: () => void): void {
@@ -74,9 +130,14 @@ export function tagWhatIsDrawn({ prototype }: typeof Renderer): void {
     const root = document.struct('Document')
     document.addStructure(root)
     const { top = 0, bottom = 0 } = first?.pageMargins ?? {}
-    structures.set(document, { root, topPt: top, bottomPt: (first?.pageSize.height ?? 0) - bottom })
+    structures.set(document, {
+      root,
+      topPt: top,
+      bottomPt: (first?.pageSize.height ?? 0) - bottom,
+      tables: new Map(),
+      drawn: new Set()
+    })
     renderPages.call(this, pages)
-    structures.get(document)?.paragraph?.end()
     root.end()
   }
   prototype.renderLine = function (line, x, y) {
@@ -85,7 +146,7 @@ export function tagWhatIsDrawn({ prototype }: typeof Renderer): void {
     const draw = () => renderLine.call(this, line, x, y)
     if (structure === undefined) draw()
     else if (y < structure.topPt - 1 || y > structure.bottomPt) artifact(document, 'Pagination', draw)
-    else paragraphLine(document, structure, line, draw)
+    else textLine(document, structure, line, draw)
   }
   prototype.renderVector = function (vector) {
     artifact(this.pdfDocument, 'Layout', () => renderVector.call(this, vector))

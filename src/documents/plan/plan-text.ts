@@ -1,10 +1,10 @@
 /** A plan as plain text of 80 columns for a terminal, and as Markdown for a build log; both in the order of the page. */
 import { gravestFirst } from '../../domain/caution.ts'
 import { told } from '../../domain/say.ts'
-import { cutText } from '../draw/cut-list-text.ts'
 import { durationText, type Reader, shortUnit } from '../draw/number-text.ts'
 import { panelName } from '../draw/panel-name.ts'
 import { partLines, titleLines, wrapped } from '../draw/wrapped-text.ts'
+import { cutText } from '../panels/cut-list-text.ts'
 import { holeRows } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
 import { barriersOf, daysOf, type PaperStep, type PaperStretch, stagesOf } from './paper-steps.ts'

@@ -2,6 +2,7 @@
 import type { Content } from 'pdfmake/interfaces.js'
 import { told } from '../../../domain/say.ts'
 import { ink } from '../../draw/paper.ts'
+import { smallerHeading } from '../../draw/pdf-roles.ts'
 import { heading, plain } from '../../draw/pdf-text.ts'
 import type { PlanPaper } from '../plan-paper.ts'
 import { buyText, panelsLine, shoppingRows, shops, stepUsing } from '../plan-rows.ts'
@@ -29,7 +30,7 @@ function shopBlocks(plan: PlanPaper, { title, groups }: (typeof shops)[number]):
     }
   })
   const head: Block = {
-    content: [{ text: told(language, title), bold: true, fontSize: 9, margin: [0, 2, 0, 3] }],
+    content: [{ text: told(language, title), bold: true, fontSize: 9, margin: [0, 2, 0, 3], ...smallerHeading }],
     heightPt: 16
   }
   const [first, ...others] = items

@@ -5,6 +5,7 @@ import { fixedChart } from '../../charts/fixed-chart.ts'
 import { levelChart, limitCharts } from '../../charts/plan-charts.ts'
 import { ink } from '../../draw/paper.ts'
 import { plainFonts } from '../../draw/pdf.ts'
+import { partHeading } from '../../draw/pdf-roles.ts'
 import { heading, lines, plain, table } from '../../draw/pdf-text.ts'
 import { bootPicture } from '../boot-picture.ts'
 import { imprintTexts, type PaperOptions, type PlanPaper, verdictText } from '../plan-paper.ts'
@@ -23,7 +24,14 @@ function verdict(plan: PlanPaper): Content[] {
         { type: 'line', x1: 0, y1: 0, x2: 215, y2: 0, lineWidth: 2.2, lineColor: stopped ? ink.limit : ink.text }
       ]
     },
-    { text: title, bold: true, fontSize: 13, margin: [0, 5, 0, 1], ...(stopped ? { color: ink.limit } : {}) },
+    {
+      text: title,
+      bold: true,
+      fontSize: 13,
+      margin: [0, 5, 0, 1],
+      ...partHeading,
+      ...(stopped ? { color: ink.limit } : {})
+    },
     text,
     ...(reasons.length > 0 ? [lines(reasons)] : [])
   ]

@@ -2,6 +2,7 @@
 import type { Content } from 'pdfmake/interfaces.js'
 import { told } from '../../../domain/say.ts'
 import { ink } from '../../draw/paper.ts'
+import { smallerHeading } from '../../draw/pdf-roles.ts'
 import { heading, plain, table } from '../../draw/pdf-text.ts'
 import {
   calculationText,
@@ -19,7 +20,7 @@ const small = (title: string, items: readonly string[]): Content[] =>
   items.length === 0
     ? []
     : [
-        { text: title, bold: true, margin: [0, 6, 0, 2] },
+        { text: title, bold: true, margin: [0, 6, 0, 2], ...smallerHeading },
         { text: plain(items.join('; ')), fontSize: 8, lineHeight: 1.02, color: ink.quiet }
       ]
 

@@ -3,6 +3,7 @@ import type { Content } from 'pdfmake/interfaces.js'
 import { told } from '../../../domain/say.ts'
 import { durationText } from '../../draw/number-text.ts'
 import { ink } from '../../draw/paper.ts'
+import { smallerHeading } from '../../draw/pdf-roles.ts'
 import { plain } from '../../draw/pdf-text.ts'
 import { barriersOf, type PaperStep, type PaperStretch } from '../paper-steps.ts'
 import type { PlanPaper } from '../plan-paper.ts'
@@ -83,7 +84,8 @@ function blocksOf(plan: PlanPaper, { title, minutes, steps }: PaperStretch): rea
       text: plain(`${title}, ${durationText(minutes, plan)}`),
       bold: true,
       fontSize: STRETCH_SIZE,
-      margin: [0, 6, 0, 2]
+      margin: [0, 6, 0, 2],
+      ...smallerHeading
     }
     return {
       content: [{ stack: [name, ...block.content], unbreakable: true }],

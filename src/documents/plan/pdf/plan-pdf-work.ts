@@ -4,12 +4,13 @@ import type { Panel } from '../../../contract/boxes/panel.ts'
 import type { PlanChapter } from '../../../contract/systems/words.ts'
 import { gravestFirst } from '../../../domain/caution.ts'
 import { told } from '../../../domain/say.ts'
-import { cutText } from '../../draw/cut-list-text.ts'
 import { opened, type Reader, shortUnit } from '../../draw/number-text.ts'
 import { panelName } from '../../draw/panel-name.ts'
 import { ink } from '../../draw/paper.ts'
 import { largerText, plainFonts } from '../../draw/pdf.ts'
+import { smallerHeading } from '../../draw/pdf-roles.ts'
 import { heading, lines, plain, table } from '../../draw/pdf-text.ts'
+import { cutText } from '../../panels/cut-list-text.ts'
 import { pagePanel } from '../../panels/page-panel.ts'
 import { pageSheet } from '../../panels/page-sheet.ts'
 import { drawnApart, sameHoles } from '../../panels/panel-copies.ts'
@@ -103,7 +104,7 @@ export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
         ...(index === 0 ? [...notes, list] : [])
       ],
       [
-        { text: told(language, 'paper.sheet-cuts', { number: layout.number }), bold: true },
+        { text: told(language, 'paper.sheet-cuts', { number: layout.number }), bold: true, ...smallerHeading },
         { ol: layout.cuts.map(each => plain(cutText(each, paper))), fontSize: 8, lineHeight: 1.02 }
       ]
     ],
@@ -169,7 +170,7 @@ function wiringSheet(plan: PlanPaper): Content[] {
     ...(remedies.length === 0
       ? []
       : [
-          { text: told(language, 'paper.supply-help'), bold: true },
+          { text: told(language, 'paper.supply-help'), bold: true, ...smallerHeading },
           { stack: [lines(remedies)], fontSize: 8 }
         ])
   ]

@@ -1,10 +1,10 @@
 /** The cuts of a sheet in words and as a list on paper. */
 import type { FreedPart, SheetCut } from '../../contract/boxes/box-sheets.ts'
 import { told } from '../../domain/say.ts'
-import { dimension, type Reader } from './number-text.ts'
-import { panelName } from './panel-name.ts'
-import { ink } from './paper.ts'
-import { textAt } from './svg.ts'
+import { dimension, type Reader } from '../draw/number-text.ts'
+import { panelName } from '../draw/panel-name.ts'
+import { ink } from '../draw/paper.ts'
+import { textAt } from '../draw/svg.ts'
 
 /** The list has at least this room beside a sheet. */
 export const columnWidth = 84
