@@ -2787,7 +2787,7 @@ export interface components {
             leParallelOhm?: number;
             /** @description Moving mass with air load */
             mmsG?: number;
-            /** @description Continuous thermal rating */
+            /** @description Continuous power rating */
             powerW?: number;
             /** @description Electrical Q at resonance */
             qes?: number;
@@ -4625,6 +4625,9 @@ export interface components {
             /** @description Whether the walls are lined with wadding */
             lined?: boolean;
         };
+        PlanFinishPatch: {
+            covered: boolean;
+        };
         PlanFirstCaution: {
             clause: string;
             code: components["schemas"]["CautionCode"];
@@ -4851,6 +4854,7 @@ export interface components {
         PlanSignalLead: {
             converter: boolean;
             count: number;
+            jumperM?: number;
             /** @enum {string} */
             kind: "screened" | "twisted-pair";
             lengthM: number;
@@ -4891,6 +4895,7 @@ export interface components {
             widthMm?: number;
         };
         PlanSpacePatch: {
+            coveringMm?: number;
             depthMm?: number;
             heightMm?: number;
             widthMm?: number;
@@ -6240,7 +6245,7 @@ export interface components {
             ambientC?: number;
             /** @description Damping factor of the data sheet at this load */
             amplifierDampingFactor?: number;
-            /** @description Metal */
+            /** @description Metal of the conductor */
             conductor?: components["schemas"]["Conductor"];
             /** @description A size to be judged instead of chosen, with its series */
             designation?: string;
@@ -6254,7 +6259,7 @@ export interface components {
             reOhm?: number;
             /** @description Most of the load that may be in the wire */
             resistanceLimitPercent?: number;
-            /** @description Resistance over that of a solid conductor */
+            /** @description Resistance of the stranded over the solid conductor */
             strandingFactor?: number;
         };
         /** @description A loudspeaker output */
@@ -6686,6 +6691,7 @@ export interface components {
             driver?: components["schemas"]["PlanFacePatch"];
             driverCount?: number;
             enclosure?: null;
+            finish?: components["schemas"]["PlanFinishPatch"];
         };
         WhatIfRow: {
             againstPlanDb: number;
@@ -6878,7 +6884,7 @@ export interface components {
         CableAmbientC: number;
         /** @description Damping factor of the data sheet at this load [1] */
         CableAmplifierDampingFactor: number;
-        /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+        /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
         CableConductor: components["schemas"]["Conductor"];
         /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
         CableDesignation: string;
@@ -6892,7 +6898,7 @@ export interface components {
         CableReOhm: number;
         /** @description Most of the load that may be in the wire [%] */
         CableResistanceLimitPercent: number;
-        /** @description Resistance over that of a solid conductor [1] */
+        /** @description Resistance of the stranded over the solid conductor [1] */
         CableStrandingFactor: number;
         /** @description Code of the entry */
         Code: string;
@@ -6902,6 +6908,8 @@ export interface components {
         Digits: "six" | "full";
         /** @description Drivers */
         DriverCount: number;
+        /** @description Continuous power rating [W] */
+        DriverPowerW: number;
         /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
         DriverVasAir: components["schemas"]["VasAir"];
         /** @description Linear excursion, one way, peak [mm] */
@@ -6974,7 +6982,7 @@ export interface operations {
                 "cable.ambientC"?: components["parameters"]["CableAmbientC"];
                 /** @description Damping factor of the data sheet at this load [1] */
                 "cable.amplifierDampingFactor"?: components["parameters"]["CableAmplifierDampingFactor"];
-                /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+                /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
                 "cable.conductor"?: components["parameters"]["CableConductor"];
                 /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
                 "cable.designation"?: components["parameters"]["CableDesignation"];
@@ -6988,7 +6996,7 @@ export interface operations {
                 "cable.reOhm"?: components["parameters"]["CableReOhm"];
                 /** @description Most of the load that may be in the wire [%] */
                 "cable.resistanceLimitPercent"?: components["parameters"]["CableResistanceLimitPercent"];
-                /** @description Resistance over that of a solid conductor [1] */
+                /** @description Resistance of the stranded over the solid conductor [1] */
                 "cable.strandingFactor"?: components["parameters"]["CableStrandingFactor"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
@@ -7472,7 +7480,7 @@ export interface operations {
                 "cable.ambientC"?: components["parameters"]["CableAmbientC"];
                 /** @description Damping factor of the data sheet at this load [1] */
                 "cable.amplifierDampingFactor"?: components["parameters"]["CableAmplifierDampingFactor"];
-                /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+                /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
                 "cable.conductor"?: components["parameters"]["CableConductor"];
                 /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
                 "cable.designation"?: components["parameters"]["CableDesignation"];
@@ -7486,7 +7494,7 @@ export interface operations {
                 "cable.reOhm"?: components["parameters"]["CableReOhm"];
                 /** @description Most of the load that may be in the wire [%] */
                 "cable.resistanceLimitPercent"?: components["parameters"]["CableResistanceLimitPercent"];
-                /** @description Resistance over that of a solid conductor [1] */
+                /** @description Resistance of the stranded over the solid conductor [1] */
                 "cable.strandingFactor"?: components["parameters"]["CableStrandingFactor"];
                 channelMinimumOhm?: number;
                 coilOhm?: number;
@@ -7796,7 +7804,8 @@ export interface operations {
                 "driver.mmdG"?: number;
                 "driver.mmsG"?: number;
                 "driver.nominalDiameterMm"?: number;
-                "driver.powerW"?: number;
+                /** @description Continuous power rating [W] */
+                "driver.powerW"?: components["parameters"]["DriverPowerW"];
                 "driver.qes"?: number;
                 "driver.qms"?: number;
                 "driver.qts"?: number;
@@ -8103,7 +8112,8 @@ export interface operations {
                 "driver.leMh"?: number;
                 "driver.leParallelOhm"?: number;
                 "driver.mmsG"?: number;
-                "driver.powerW"?: number;
+                /** @description Continuous power rating [W] */
+                "driver.powerW"?: components["parameters"]["DriverPowerW"];
                 "driver.qes"?: number;
                 "driver.qms"?: number;
                 "driver.qts"?: number;
