@@ -2524,8 +2524,7 @@ export interface components {
             driver: string;
             driverCount: number;
             figures: components["schemas"]["DesignFigures"];
-            /** @enum {string} */
-            kind: "closed" | "vented" | "passive-radiator";
+            kind: components["schemas"]["SearchedKind"];
             plan: components["schemas"]["PlanRequest"];
             points: components["schemas"]["DesignPoints"];
             rank: number;
@@ -2650,7 +2649,7 @@ export interface components {
             /** @description What each box is made for */
             goal?: components["schemas"]["DesignGoal"];
             /** @description Kinds of box to try */
-            kinds?: ("closed" | "vented" | "passive-radiator")[];
+            kinds?: components["schemas"]["SearchedKind"][];
             /** @description Where the level is compared */
             levelHz?: number;
             limits?: components["schemas"]["DesignLimits"];
@@ -4041,11 +4040,8 @@ export interface components {
             foreseen: components["schemas"]["ForeseenFigures"];
             /** @description Absent where it cannot be built */
             found?: components["schemas"]["SearchRelaxation"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented" | "passive-radiator";
+            /** @description Kind of box */
+            kind: components["schemas"]["SearchedKind"];
         };
         NestPanelsAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -5341,11 +5337,8 @@ export interface components {
             driverCount: number;
             /** @description Of the box that came nearest */
             figures?: components["schemas"]["ForeseenFigures"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented" | "passive-radiator";
+            /** @description Kind of box */
+            kind: components["schemas"]["SearchedKind"];
             /** @description `match` */
             rule: components["schemas"]["RejectionRule"];
             /** @description Unit of the figure */
@@ -5637,6 +5630,11 @@ export interface components {
             /** @description Its data sheet */
             sheet: components["schemas"]["DriverSheet"];
         };
+        /**
+         * @description Kind of box that a search weighs.
+         * @enum {string}
+         */
+        SearchedKind: "closed" | "vented" | "passive-radiator";
         /** @description One part of a search */
         SearchPart: {
             /** @description What they are warned of, each once */
@@ -5678,11 +5676,8 @@ export interface components {
             figures: components["schemas"]["DesignFigures"];
             /** @description Each limit that gives way, beside the figure it has to reach */
             gives: components["schemas"]["LimitReading"][];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented" | "passive-radiator";
+            /** @description Kind of box */
+            kind: components["schemas"]["SearchedKind"];
             /** @description JSON Merge Patch (RFC 7396) onto the request */
             patch: {
                 /** @description Only the bounds that change */
@@ -6540,11 +6535,8 @@ export interface components {
             figures?: components["schemas"]["DesignFigures"];
             /** @description By which it was taken in turn */
             foreseen: components["schemas"]["ForeseenFigures"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented" | "passive-radiator";
+            /** @description Kind of box */
+            kind: components["schemas"]["SearchedKind"];
             /** @description Why it is no design */
             rejection?: components["schemas"]["RejectedDesign"];
         };
@@ -6597,11 +6589,8 @@ export interface components {
             /** @description Drivers */
             driverCount: number;
             figures: components["schemas"]["ForeseenFigures"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented" | "passive-radiator";
+            /** @description Kind of box */
+            kind: components["schemas"]["SearchedKind"];
         };
         UnitSlip: {
             detail: string;

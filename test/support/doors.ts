@@ -14,7 +14,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'domain/box/assembly': ['arm-reach', 'assembly-units', 'board-marks', 'joint-screws', 'take-apart'],
   'domain/box/boot': ['axes', 'boot-ranges', 'box-fit', 'size-limits'],
-  'domain/box/layout': ['box-cautions', 'displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
+  'domain/box/layout': ['displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
   'domain/box/request': [
     'boards-of-face',
     'box-request',

@@ -2,18 +2,17 @@
 import { cross } from '../../../numeric/geometry/convex-distance.ts'
 import { LEDGE_WIDTH_M } from '../shell/ledges.ts'
 import { clearLength } from '../shell/shell.ts'
-import type { Body } from './bodies.ts'
 import type { FittedBox } from './fitted-box.ts'
 import { bars, block, toDirection, toVector } from './solids.ts'
 
-export function dividerBody({ inside, divider }: FittedBox): readonly Body[] {
+export function dividerBody({ inside, divider }: FittedBox) {
   if (divider === undefined) return []
   const from = inside.shell.caps.low.thicknessM
   const solids = bars(inside.shell.axis, divider.parts.board, from, from + clearLength(inside.shell))
-  return [{ name: 'divider', kind: 'divider', pieces: solids.map(solid => ({ solid })) }]
+  return [{ name: 'divider', kind: 'divider' as const, pieces: solids.map(solid => ({ solid })) }]
 }
 
-export const ledgeBodies = ({ ledges = [], divider }: FittedBox): readonly Body[] =>
+export const ledgeBodies = ({ ledges = [], divider }: FittedBox) =>
   ledges.map(({ name, on, middle, along, inwards, lengthM }) => {
     const [run, away] = [toDirection(along), toDirection(inwards)]
     const halves = [
@@ -21,5 +20,5 @@ export const ledgeBodies = ({ ledges = [], divider }: FittedBox): readonly Body[
       { along: away, half: LEDGE_WIDTH_M / 2 },
       { along: cross(run, away), half: (divider?.panel.thicknessM ?? 0) / 2 }
     ]
-    return { name, on, kind: 'batten', pieces: [{ solid: block(toVector(middle), halves) }] }
+    return { name, on, kind: 'batten' as const, pieces: [{ solid: block(toVector(middle), halves) }] }
   })

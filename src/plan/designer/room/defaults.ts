@@ -27,6 +27,12 @@ export const roomDefaults = {
     why: 'more than the rule asks, for the steps of the saw and for braces',
     source: 'ours'
   },
+  mouthSides: {
+    value: 4,
+    unit: '1',
+    why: 'strips behind a front that comes off, each about as long as a cube of the air is wide',
+    source: 'ours'
+  },
   acrossStepM: {
     value: 0.02,
     unit: 'm',

@@ -90,7 +90,7 @@ export function dividedRoom(facts: BoxFacts, faces: readonly DividedFace[], long
       const boardM = face === 'front' ? facts.frontM : facts.boardM
       const outerM = diameterM + 2 * roomDefaults.tubeWallM.value
       const tubeM3 = (count * Math.PI * outerM ** 2 * Math.max(0, lengthM - boardM)) / 4
-      const ledgesM3 = 4 * Math.cbrt(netM3 + frontVolumeM3) * LEDGE_WIDTH_M * facts.boardM
+      const ledgesM3 = roomDefaults.mouthSides.value * Math.cbrt(netM3 + frontVolumeM3) * LEDGE_WIDTH_M * facts.boardM
       const chambers = { rearM3: netM3 + facts.takenM3, frontM3: frontVolumeM3 + tubeM3 + ledgesM3 }
       const frontM = Math.max(depths.frontM, tubeDepthM(facts, face, { lengthM, diameterM }))
       const across = face === 'front' ? 0 : inSteps(facts.boardM + lengthM + diameterM)
