@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { billOfMaterials } from '../../scripts/bill-of-materials.ts'
+import { dependencyList } from '../../scripts/dependency-list.ts'
 
 const root = new URL('../../', import.meta.url)
 const read = (file: string) => readFileSync(new URL(file, root), 'utf8')
@@ -47,6 +48,17 @@ describe('what ships', () => {
     const bare = (name: string) => name.replace(/ \(.*\)$/, '')
     const has = (name: string) => listed.some(each => name === bare(each) || name.endsWith(`/${bare(each)}`))
     expect(Object.keys(dependencies).filter(name => !has(name))).toEqual([])
+  })
+
+  it('is listed with version, licence and reason, as all that serves development is', () => {
+    const list = read('scripts/DEPENDENCIES.md')
+    expect(list).toBe(dependencyList())
+    const rows = [...list.matchAll(/^- \*\*(\S+)\*\* (\S+), (.+), brings (\d+): (.{8,})$/gm)].map(
+      ([, name, version]) => [name, version]
+    )
+    const named = Object.keys({ ...dependencies, ...devDependencies })
+    const locked = named.map(name => [name, packages[`node_modules/${name}`]?.version])
+    expect(rows.toSorted()).toEqual(locked.toSorted())
   })
 
   it('is built in the image from all that the build asks for', () => {

@@ -81,8 +81,11 @@ describe('joints', () => {
     expect(new Set(inner.map(({ name }) => name))).toEqual(names)
     expect(inner.some(({ sealed }) => sealed)).toBe(false)
     const battens = box.panels.filter(({ name }) => name.startsWith('batten'))
-    for (const { name, lengthM } of battens)
-      expect(inner.filter(each => each.name === name).map(joint => joint.lengthM)).toEqual([expect.closeTo(lengthM, 9)])
+    for (const { copies = [], lengthM } of battens)
+      for (const { name } of copies)
+        expect(inner.filter(each => each.name === name).map(joint => joint.lengthM)).toEqual([
+          expect.closeTo(lengthM, 9)
+        ])
   })
 })
 

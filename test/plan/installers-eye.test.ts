@@ -1,6 +1,6 @@
 /** What an installer found in the twelve vehicles: where the clamp goes, what a governed or electric vehicle shows, what the bill lacked. */
 import { describe, expect, it } from 'vitest'
-import { alder, alderPlan } from '../support/alder-plan.ts'
+import { alder, alderPlan, doors } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { vehicles } from '../support/twelve-vehicles.ts'
 
@@ -63,6 +63,19 @@ describe('an electric vehicle', () => {
     expect(words).not.toContain('engine')
     expect(words).toContain('dense bass at full level, ready mode on')
     expect(startStop.readings.map(({ when }) => when).join(' ')).toContain('engine idling')
+  })
+})
+
+describe('a branch for which no cable passes', () => {
+  it('says that none does and which limit the largest fails, and nothing of a cable that carries 0 A', () => {
+    // 216 A want 2/0 AWG, 67 mm²; a terminal of 54 mm² takes 1/0
+    const supply = { otherAmplifiers: [doors], terminalAreaMm2: 54, makerFuseA: 250 }
+    const { cautions, circuit } = electricalHalf(alderPlan(2200, supply))
+    expect(circuit.branches.map(({ amplifier }) => amplifier)).toEqual(['doors'])
+    const told = cautions.map(({ message }) => message).join('\n')
+    expect(told).toContain('Branch to Alder 2200: No listed size carries')
+    expect(told).toContain('terminal')
+    expect(told).not.toContain('carries only 0 A')
   })
 })
 

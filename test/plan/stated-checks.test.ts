@@ -10,7 +10,7 @@ import { spokenTime } from '../../src/domain/cabin/hearing.ts'
 import { bisect } from '../../src/numeric/bisect.ts'
 import { signedArea } from '../../src/numeric/geometry/polygon.ts'
 import { insetPolygon } from '../../src/numeric/geometry/polygon-inset.ts'
-import { withoutRectangle } from '../../src/numeric/geometry/polygon-window.ts'
+import { notched, withoutRectangles } from '../../src/numeric/geometry/polygon-window.ts'
 import { sixDigitsThroughout } from '../../src/numeric/six-digits.ts'
 import { boxJoints } from '../../src/plan/bill/joints.ts'
 import { closedHz, closedQ } from '../../src/plan/designer/evaluate/driver-tables.ts'
@@ -186,9 +186,17 @@ describe('figures of numbers', () => {
     expect('polygon' in inset && signedArea(inset.polygon)).toBeCloseTo(364 * 344, 6)
   })
 
-  it('a square less 0.4 × 0.2 in the middle of its foot has eight corners and 0.92 (withoutRectangle)', () => {
-    const left = withoutRectangle(rectangle(1, 1), { x: 0.5, y: 0.1, width: 0.4, height: 0.2 }) ?? []
+  it('a square less 0.4 × 0.2 in the middle of its foot has eight corners and 0.92 (notched)', () => {
+    const left = notched(rectangle(1, 1), [{ x: 0.5, y: 0.1, width: 0.4, height: 0.2 }]) ?? []
     expect(left).toHaveLength(8)
     expect(signedArea(left)).toBeCloseTo(0.92, 12)
+  })
+
+  it('a square less a strip through its middle falls in two; less a window it keeps a hole (withoutRectangles)', () => {
+    const areas = (height: number) =>
+      withoutRectangles(rectangle(1, 1), [{ x: 0.5, y: 0.5, width: 0.2, height }]).map(signedArea)
+    expect(areas(1)).toEqual([expect.closeTo(0.4, 12), expect.closeTo(0.4, 12)])
+    const [outline, hole] = areas(0.2).toSorted((a, b) => b - a)
+    expect([outline, hole]).toEqual([expect.closeTo(1, 12), expect.closeTo(-0.04, 12)])
   })
 })

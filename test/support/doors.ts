@@ -12,7 +12,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'power-rating',
     'touch-voltage'
   ],
-  'domain/box/assembly': ['arm-reach', 'assembly-units', 'board-marks', 'joint-screws', 'take-apart'],
+  'domain/box/assembly': ['arm-reach', 'assembly-units', 'joint-screws', 'take-apart', 'worked-boards'],
   'domain/box/boot': ['axes', 'boot-ranges', 'box-fit', 'size-limits'],
   'domain/box/layout': ['displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
   'domain/box/request': [

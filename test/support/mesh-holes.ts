@@ -56,7 +56,8 @@ export function holeFaults(kernel: Kernel, request: BoxRequest, solids: BoxSolid
       if (solid.intersect(wood).volume() > DUST_M3) faults.push(`${name} goes through the wood of ${board.name}`)
     }
     for (const cut of board.cutOuts) {
-      if (cut.rebateDepthM !== undefined || cut.purpose === 'brace-window' || cut.label === 'port mouth') continue
+      if (cut.rebateDepthM !== undefined || cut.purpose === 'brace-window' || cut.purpose === 'finger') continue
+      if (cut.label === 'port mouth') continue
       const filled = plug(kernel, board, cut)
       const owners = things.filter(({ solid }) => solid.intersect(filled).volume() > 0.5 * filled.volume())
       if (owners.length !== 1 || owners[0]?.name !== cut.label)

@@ -49,14 +49,17 @@ function drawnIn(points: readonly [number, number][], inwards: readonly number[]
 }
 
 export function meshKernel({ Manifold, CrossSection }: ManifoldToplevel) {
-  const hole = ({ kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, rebateDepthM }: CutOut, thicknessM: number) => {
+  const hole = (
+    { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, rebateDepthM, face }: CutOut,
+    thicknessM: number
+  ) => {
     const depth = rebateDepthM ?? thicknessM + 0.02
-    const top = rebateDepthM === undefined ? 0.01 : 0.01
+    const top = 0.01
     const tool =
       kind === 'circle'
         ? Manifold.cylinder(depth + top, polygonRadius(diameterM / 2), polygonRadius(diameterM / 2), FACETS)
         : Manifold.cube([widthM, heightM, depth + top]).translate([-widthM / 2, -heightM / 2, 0])
-    return tool.translate([uM, vM, -depth])
+    return tool.translate([uM, vM, face === 'inner' ? -thicknessM - top : -depth])
   }
 
   /** With its bevels and its holes; thickness runs against the outward normal. */

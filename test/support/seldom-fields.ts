@@ -89,6 +89,17 @@ export const seldomFields: Readonly<Record<string, readonly unknown[]>> = {
         flangeDiameterMm: 150,
         flangeThicknessMm: 5
       }
+    },
+    {
+      outer: { widthMm: 640, heightMm: 400, depthMm: 600 },
+      thicknessMm: 18,
+      divider: { fromFrontMm: 200 },
+      joints: { corners: 'rebate', inner: 'groove' }
+    },
+    {
+      outer: { widthMm: 640, heightMm: 400, depthMm: 380 },
+      thicknessMm: 18,
+      port: { kind: 'slot', heightMm: 40, lengthMm: 572, roundCorners: true }
     }
   ],
   '/v1/supply/fuses': [

@@ -61,8 +61,9 @@ const PEAK = 4
 const SHOPS = 1_000
 const shopMs = Object.entries(day).reduce((sum, [operationId, calls]) => sum + calls * (costs.get(operationId) ?? 0), 0)
 const cores = (SHOPS * shopMs * PEAK) / (HOURS * 3_600_000)
+const pods = Math.ceil(cores / 0.6)
 console.log(`\na shop: ${JSON.stringify(day)}: ${(shopMs / 1000).toFixed(1)} s of a core a day`)
 console.log(
-  `${SHOPS} shops over ${HOURS} h, at ${PEAK} times the mean: ${cores.toFixed(1)} cores busy, ${Math.ceil(cores / 0.6)} pods of one core at 60 %`
+  `${SHOPS} shops over ${HOURS} h, at ${PEAK} times the mean: ${cores.toFixed(1)} cores busy, ${pods} ${pods === 1 ? 'pod' : 'pods'} of one core at 60 %`
 )
 await app.close()

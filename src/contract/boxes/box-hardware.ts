@@ -119,6 +119,9 @@ const SlotPortBody = component('SlotPort', 'A slot along the walls of the box.',
       to: 60
     })
   ),
+  roundCorners: Type.Optional(
+    Type.Boolean({ description: 'Outer corners of its bends filled to a quarter round of its height, in a square box' })
+  ),
   along: Type.Optional(
     choice('Wall it starts on, folding on round the box as its length needs; the floor when absent', [
       'bottom',

@@ -6,7 +6,7 @@ import { choice, count, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
 import { BoardBody } from './board.ts'
 import { BoxDriverBody, BoxPortBody, DisplacementBody, FittingsBody } from './box-hardware.ts'
-import { boxShapes, strategies } from './words.ts'
+import { boxShapes, cornerJoints, innerJoints, strategies } from './words.ts'
 
 const size = (what: string) => Type.Optional(quantity('mm', what, { from: 50, to: 3000 }))
 const BoxOuterWish = component('BoxOuterWish', 'Outer sizes that are fixed; the others are solved for `netVolumeL`.', {
@@ -70,7 +70,10 @@ const Joints = component('Joints', 'How the panels meet.', {
   sides: Type.Optional(
     choice('Sides (of a prism: lid and floor) between the walls, or over their ends', ['between', 'over'])
   ),
-  corners: Type.Optional(choice('Butt joints, or mitres round the profile', ['butt', 'mitre']))
+  corners: Type.Optional(
+    choice('Of a rectangular box any; of others butt joints, or mitres round the profile', cornerJoints)
+  ),
+  inner: Type.Optional(choice('How divider and frames meet the walls; aslant they are butted', innerJoints))
 })
 const BracingWish = component('BracingWish', 'Present, even empty: braces are placed until every panel passes.', {
   upperHz: Type.Optional(quantity('Hz', 'Top of the band the box plays; 120 Hz when absent', { from: 20, to: 500 })),

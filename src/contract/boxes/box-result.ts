@@ -73,15 +73,22 @@ const ClearanceBody = component('Clearance', 'A distance that was checked.', {
   why: Type.String({ description: 'The rule' })
 })
 
+const CornerFillBody = component('CornerFill', 'Quarter rounds in the outer corners of a slot, about the inner ones.', {
+  count: count('How many', 1, 2),
+  radiusMm: quantity('mm', 'Of the hollow'),
+  lengthMm: quantity('mm', 'Of one, across the channel')
+})
+
 const PortBody = component('PortLayout', 'The port as built.', {
   kind: choice('Tubes or a slot', ['round', 'slot']),
   count: count('How many', 1, 8),
   areaCm2: quantity('cm²', 'Of one'),
   lengthMm: quantity('mm', 'Outer face to inner mouth along the centre line'),
-  acousticLengthMm: quantity('mm', 'The same less what the air cuts off at mitred bends'),
+  acousticLengthMm: quantity('mm', 'The same less what the air cuts off at its bends'),
   insideLengthMm: quantity('mm', 'The part behind the inner face of the panel'),
   legs: count('Straight parts along the walls', 1, 3),
   turnsDeg: Type.Array(quantity('°', 'Turn of the flow'), { description: 'At each bend' }),
+  cornerFill: Type.Optional(ref(CornerFillBody)),
   displacedL: quantity('L', 'Air it takes from the box, walls included'),
   flareRadiusMm: Type.Optional(quantity('mm', 'To which both mouths open')),
   endFactor: quantity('1', 'Both ends over the radius of the circle of equal area, flares in it'),

@@ -52,7 +52,8 @@ const CutOutBody = component('CutOut', 'A hole, or a rebate when it has a depth.
       above: 0
     })
   ),
-  rebateDepthMm: Type.Optional(quantity('mm', 'Depth from the outer face; right through when absent', { above: 0 })),
+  rebateDepthMm: Type.Optional(quantity('mm', 'Depth; right through when absent', { above: 0 })),
+  face: Type.Optional(choice('Face it is sunk into; the outer one when absent', ['inner'])),
   screwCircle: Type.Optional(ref(ScrewCircleBody))
 })
 export interface CutOut extends Si<Static<typeof CutOutBody>> {}

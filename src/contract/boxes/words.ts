@@ -24,6 +24,9 @@ export const displacedItems = [
   'other'
 ] as const
 export type DisplacedItem = (typeof displacedItems)[number]
+/** How the walls of a box meet, and how what stands inside meets them. */
+export const cornerJoints = ['butt', 'mitre', 'rebate', 'finger'] as const
+export const innerJoints = ['butt', 'groove'] as const
 export const cutOutPurposes = [
   'driver',
   'driver-rebate',
@@ -32,7 +35,10 @@ export const cutOutPurposes = [
   'terminal',
   'amplifier',
   'cable',
-  'brace-window'
+  'brace-window',
+  'groove',
+  'rebate',
+  'finger'
 ] as const
 /** What a part does; `name` tells parts of one role apart. */
 export const panelRoles = [

@@ -109,6 +109,13 @@ export const american = variant<typeof english>()({
     'A miter needs walls of one thickness that meet at their outer edge; use butt joints with a double or recessed front.',
   'refused.a-mitred-front-leaves-a-loose':
     'A mitered front leaves a loose strip before the mouth of a slot; use butt joints.',
+  'refused.a-groove-would-run-into-the':
+    'A groove would run into the fingers of a corner: butt what stands inside, or take rabbets.',
+  'refused.rebates-and-fingers-take-a-rectangular':
+    'Rabbets and fingers take a rectangular box whose front is not set back.',
+  'draw.rebate-for': 'rabbet for {part}',
+  'board.rout-each-groove-and-rebate':
+    'Rout each groove and rabbet {depth} deep along a clamped straight edge, in two passes, with a straight bit no wider than the board is thick: all at one setting, on the inner faces.',
   'refused.a-rebate-is-as-wide-as': 'A rabbet is as wide as the flange: give its diameter.',
   'refused.a-rebate-of-leaves-too-little':
     'A rabbet of {rebateDepthMm} mm leaves too little of the board: at most {maximumMm} mm, so that {underRebateMm} mm stay under the flange.',

@@ -32,7 +32,7 @@ import {
 } from '../supply/supply-current.ts'
 import { boxWishes } from './plan-enclosure.ts'
 import { RoomForBox } from './plan-space.ts'
-import { workWays } from './words.ts'
+import { boardJoints, workWays } from './words.ts'
 
 const {
   kind: _kind,
@@ -100,9 +100,8 @@ export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', 
   ...BoardBody.properties,
   thicknessMm: quantity('mm', 'Thickness as measured', { from: 6, to: 40 }),
   frontLayers: Type.Optional(count('Boards of the front; a second one is taken where braces leave one short', 1, 2)),
-  recessMm: Type.Optional(
-    quantity('mm', 'Front set back behind the edges round it, for a grille or against knocks', { from: 0, to: 100 })
-  ),
+  recessMm: Type.Optional(quantity('mm', 'Front set back behind its edges, as for a grille', { from: 0, to: 100 })),
+  joints: Type.Optional(choice('Butt; or grooves for what stands inside; rebated corners too; fingers', boardJoints)),
   bracing: Type.Optional(ref(PlanBracing)),
   terminal: Type.Optional(ref(TerminalBody)),
   sheet: Type.Optional(ref(SheetSize))

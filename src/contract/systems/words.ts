@@ -67,6 +67,9 @@ export const plannedShapes = ['rectangular', 'wedge', 'prism', 'round'] as const
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]
 /** How the boards are worked. */
+/** Joints of the boards of a plan, each with those before it but for fingers, which take no grooves beside them. */
+export const boardJoints = ['butt', 'groove', 'rebate', 'finger'] as const
+export type BoardJoints = (typeof boardJoints)[number]
 export const workWays = ['saw-and-router', 'cutting-service', 'jigsaw-and-drill'] as const
 export type WorkWay = (typeof workWays)[number]
 /** Where a level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */

@@ -149,7 +149,7 @@ function screwsOn(page: Tile, { screwCircle }: CutOut): string {
 function words({ cut }: Hole, panel: string, paper: Reader): readonly string[] {
   const { diameterM = 0, screwCircle } = cut
   const { language } = paper
-  const hole = { hole: holeName(cut.label, paper), panel: panelName(panel, paper) }
+  const hole = { hole: holeName(cut, paper), panel: panelName(panel, paper) }
   const place = {
     size: `${openingText(diameterM, paper)} ${shortUnit(paper)}`,
     across: lengthText(cut.uM, paper),
@@ -171,7 +171,7 @@ function words({ cut }: Hole, panel: string, paper: Reader): readonly string[] {
 function pageOf(hole: Hole, page: Tile, panel: string, paper: Reader, id: string): Drawing {
   const { cut, rebate } = hole
   const { language } = paper
-  const name = `${panelName(panel, paper)}, ${holeName(cut.label, paper)}`
+  const name = `${panelName(panel, paper)}, ${holeName(cut, paper)}`
   const pages = page.rows * page.columns
   const which =
     pages === 1
@@ -214,7 +214,7 @@ export function holeTemplates(panels: readonly Panel[], paper: Reader, prefix: s
   return panels.flatMap(({ name, cutOuts }, p) =>
     cutOuts.flatMap((cut, c) => {
       if (cut.kind !== 'circle' || cut.rebateDepthM !== undefined) return []
-      const rebate = cutOuts.find(other => other.rebateDepthM !== undefined && other.label === cut.label)
+      const rebate = cutOuts.find(other => other.purpose === 'driver-rebate' && other.label === cut.label)
       const largest = Math.max(cut.diameterM ?? 0, rebate?.diameterM ?? 0, cut.screwCircle?.diameterM ?? 0)
       const hole: Hole = { cut, ...present({ rebate }) }
       return tilesOf(largest * 1000 + 2 * RIM).map((page, i) =>

@@ -93,7 +93,9 @@ export function rim({ kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0 }: Cu
 }
 
 export const openings = ({ cutOuts }: Panel) =>
-  cutOuts.filter(({ rebateDepthM, purpose }) => rebateDepthM === undefined && purpose !== 'brace-window')
+  cutOuts.filter(
+    ({ rebateDepthM, purpose }) => rebateDepthM === undefined && purpose !== 'brace-window' && purpose !== 'finger'
+  )
 
 export const isInside = ({ panel }: Placed) => ['brace', 'port-wall', 'divider', 'baffle-ring'].includes(panel.role)
 

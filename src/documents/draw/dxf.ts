@@ -4,9 +4,9 @@ import { present } from '../../domain/present.ts'
 
 /** Layer and colour number; a machine is set up by layer. What is never cut: SHEET, MARK, TABS, BEVEL, TEXT. */
 const layers = { SHEET: 8, CUT: 5, HOLES: 1, MARK: 4, TABS: 30, TEXT: 7 } as const
-/** A layer for each depth, diameter or angle, in millimetres or degrees with one decimal. */
-const graded = { POCKET: 3, DRILL: 6, BEVEL: 2 } as const
-type DxfLayer = keyof typeof layers | `${keyof typeof graded}_${string}`
+/** A layer for each depth, diameter or angle, in millimetres or degrees with one decimal; TURNED is a pocket of the other face. */
+const graded = { POCKET: 3, TURNED: 140, DRILL: 6, BEVEL: 2 } as const
+export type DxfLayer = keyof typeof layers | `${keyof typeof graded}_${string}`
 
 export const gradedLayer = (kind: keyof typeof graded, value: number): DxfLayer => `${kind}_${value.toFixed(1)}`
 

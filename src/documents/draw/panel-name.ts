@@ -1,4 +1,5 @@
 /** Names of boards, holes and sheets as the reader calls them; the layout knows them by their English names. */
+import type { CutOut } from '../../contract/boxes/panel.ts'
 import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { spoken, told } from '../../domain/say.ts'
 import type { Reader } from './number-text.ts'
@@ -19,7 +20,14 @@ const holes = {
 const isHole = (name: string): name is keyof typeof holes => Object.hasOwn(holes, name)
 
 /** `driver 2`; a name the caller gave stays. */
-export function holeName(label: string, { language }: Pick<Reader, 'language'>): string {
+export function holeName(
+  { label, purpose }: Pick<CutOut, 'label' | 'purpose'>,
+  reader: Pick<Reader, 'language'>
+): string {
+  const { language } = reader
+  if (purpose === 'groove' || purpose === 'rebate') {
+    return told(language, `draw.${purpose}-for`, { part: panelName(label, reader) })
+  }
   const [, name = label, number] = /^(.+?)(?: (\d+))?$/.exec(label) ?? []
   if (!isHole(name)) return label
   const word = told(language, holes[name])

@@ -6,10 +6,11 @@ import { type BoardFrame, boardFrame } from '../../domain/box/solids/solids.ts'
 import { vector } from '../../numeric/geometry/convex-distance.ts'
 import { bounds, type Point2, type Polygon, signedArea, vertex } from '../../numeric/geometry/polygon.ts'
 import { inSpace, type Mesh, type MeshBuilder, meshBuilder, PARTS_OF_TURN } from './mesh.ts'
+import { type HoleStep, layersOf } from './pocketed-mesh.ts'
 
-/** A hole in its depth: the same outline from one depth to the next, in steps where it narrows. */
+/** In steps where it narrows. */
 interface Hole {
-  readonly steps: readonly { readonly fromM: number; readonly toM: number; readonly loop: Polygon }[]
+  readonly steps: readonly HoleStep[]
 }
 
 function loopOf({ kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0 }: CutOut): Polygon {
@@ -34,7 +35,7 @@ function holesOf(panel: Panel): readonly Hole[] {
   return inside
     .filter(({ rebateDepthM }) => rebateDepthM === undefined)
     .map(cut => {
-      const rebate = inside.find(other => other.rebateDepthM !== undefined && other.label === cut.label)
+      const rebate = inside.find(other => other.purpose === 'driver-rebate' && other.label === cut.label)
       const depthM = rebate?.rebateDepthM ?? 0
       const through = { fromM: depthM, toM: thicknessM, loop: loopOf(cut) }
       return { steps: rebate === undefined ? [through] : [{ fromM: 0, toM: depthM, loop: loopOf(rebate) }, through] }
@@ -83,12 +84,27 @@ function wall(
   })
 }
 
+/** Layers lie upon one another: what two of them share is inside the wood and seen by nobody. */
+function layered(panel: Panel, mesh: MeshBuilder, frame: BoardFrame): void {
+  const steps = holesOf(panel).flatMap(hole => hole.steps)
+  for (const { fromM, toM, near, far, holes } of layersOf(panel, steps)) {
+    flat(mesh, frame, [near, ...holes], fromM, true)
+    flat(mesh, frame, [far, ...holes], toM, false)
+    wall(mesh, frame, [near, far], [fromM, toM])
+    for (const loop of holes) wall(mesh, frame, [loop, loop], [fromM, toM], true)
+  }
+}
+
 /** @returns none for a part whose place is not known */
 export function boardMesh(panel: Panel): Mesh | undefined {
   const { place, thicknessM } = panel
   if (place === undefined) return undefined
   const frame = boardFrame(place)
   const mesh = meshBuilder()
+  if (panel.cutOuts.some(({ face }) => face === 'inner')) {
+    layered(panel, mesh, frame)
+    return mesh.end()
+  }
   const outer = fromLowest(notchedFace(panel, 'outer'))
   const drawn = fromLowest(notchedFace(panel, 'inner'))
   // A notch that meets a bevel may leave one face a corner more: then the board is shown square.

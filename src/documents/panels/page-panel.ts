@@ -10,6 +10,7 @@ import { toX, toY } from './dimension-lines.ts'
 import { holeRows } from './panel-drawing.ts'
 import { extentOf } from './panel-figure.ts'
 import { holeShape, screwHoles } from './panel-holes.ts'
+import { drawnBlank, numberedCuts } from './panel-joints.ts'
 import { letteredMarks } from './panel-marks.ts'
 
 const WIDTH = 340
@@ -59,7 +60,7 @@ export function pagePanel(panel: Panel, id: string, paper: Reader): string {
   const perM = Math.min((WIDTH - LEFT - 8) / uM, (MOST_HIGH - TOP) / vM)
   const bottom = TOP + vM * perM
   const frame: PanelFrame = { x: LEFT, y: bottom, perM, paper }
-  const outline = panel.outline
+  const outline = drawnBlank(panel)
     .map(point => `${toX(point.uM, frame).toFixed(1)},${toY(point.vM, frame).toFixed(1)}`)
     .join(' ')
   const bar = bottom + 14
@@ -72,8 +73,8 @@ export function pagePanel(panel: Panel, id: string, paper: Reader): string {
     { width: WIDTH, height: bar + 8 },
     element('polygon', { points: outline, fill: ink.wood, class: 'wood', stroke: ink.text, 'stroke-width': 1 }),
     letteredMarks(panel, frame),
-    ...panel.cutOuts.map(hole => holeShape(hole, frame) + screwHoles(hole, frame)),
-    ...panel.cutOuts.map((hole, index) => mark(hole, index + 1, frame)),
+    ...numberedCuts(panel).map(hole => holeShape(hole, frame) + screwHoles(hole, frame)),
+    ...numberedCuts(panel).map((hole, index) => mark(hole, index + 1, frame)),
     overall({ lengthM: uM, widthM: vM }, frame),
     element('line', {
       x1: LEFT,

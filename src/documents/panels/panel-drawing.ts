@@ -11,6 +11,7 @@ import { edgeSection, SECTION_WORDS, sectionsOf } from './edge-sections.ts'
 import { isMirrored } from './mirrored.ts'
 import { centreSpace, cornerSpace, extentOf, margin, panelFigure } from './panel-figure.ts'
 import { cutOutText } from './panel-holes.ts'
+import { fingerRows, numberedCuts } from './panel-joints.ts'
 import { marksOn } from './panel-marks.ts'
 
 /** Scales as 1 to this. */
@@ -60,13 +61,14 @@ function placeText({ kind, uM, vM, widthM = 0, heightM = 0 }: CutOut, paper: Rea
   return told(language, 'draw.at-edges', { left: at(uM - widthM / 2), right, below: at(vM - heightM / 2), top })
 }
 
-export function holeRows({ cutOuts }: Panel, paper: Reader): readonly string[] {
-  return cutOuts.map((cutOut, index) => {
+export function holeRows(panel: Panel, paper: Reader): readonly string[] {
+  const holes = numberedCuts(panel).map((cutOut, index) => {
     const [size, screws] = cutOutText(cutOut, paper)
     const place = placeText(cutOut, paper)
-    const hole = `${index + 1}  ${holeName(cutOut.label, paper)}: ${size}, ${place}`
+    const hole = `${index + 1}  ${holeName(cutOut, paper)}: ${size}, ${place}`
     return screws === undefined ? hole : told(paper.language, 'draw.hole-screwed', { hole, screws })
   })
+  return [...holes, ...fingerRows(panel, paper)]
 }
 
 /** What the dashed strips and crosses say. */

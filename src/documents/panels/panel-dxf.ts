@@ -5,7 +5,7 @@ import type { CutOut, Panel, PanelMark } from '../../contract/boxes/panel.ts'
 import { screwSizeFor } from '../../domain/box/assembly/joint-screws.ts'
 import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
 import { mapped } from '../../numeric/tuple.ts'
-import { type DxfFile, type DxfPoint, dxfFile, gradedLayer } from '../draw/dxf.ts'
+import { type DxfFile, type DxfLayer, type DxfPoint, dxfFile, gradedLayer } from '../draw/dxf.ts'
 import { holdingTabs, tabRule } from './holding-tabs.ts'
 import { isMirrored } from './mirrored.ts'
 import { drawnApart } from './panel-copies.ts'
@@ -17,9 +17,32 @@ type Placed = (uM: number, vM: number) => DxfPoint
 
 const cutterOf = ({ radiusM, dogBones }: Routing): Cutter => ({ radius: radiusM * 1000, dogBones })
 
-function addHole(file: DxfFile, cutOut: CutOut, placed: Placed, quarterTurned: boolean, cutter?: Cutter): void {
-  const { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, rebateDepthM, screwCircle } = cutOut
-  const layer = rebateDepthM === undefined ? 'HOLES' : gradedLayer('POCKET', rebateDepthM * 1000)
+/** A pocket of the face that lies down waits until the board is turned over. */
+function layerOf({ rebateDepthM, face }: CutOut, innerUp: boolean): DxfLayer {
+  if (rebateDepthM === undefined) return 'HOLES'
+  return gradedLayer((face === 'inner') === innerUp ? 'POCKET' : 'TURNED', rebateDepthM * 1000)
+}
+
+/** A pocket that ends at an edge runs over it by the cutter, which leaves no round corner there. */
+function runOver(panel: Panel, cut: CutOut, cutter: Cutter | undefined): CutOut {
+  if (cutter === undefined || cut.face !== 'inner') return cut
+  const { u, v } = reachOf(panel)
+  const { uM, vM, widthM = 0, heightM = 0 } = cut
+  const more = (atEdge: boolean) => (atEdge ? cutter.radius / 1000 : 0)
+  const [left, right] = [more(uM - widthM / 2 < 1e-6), more(uM + widthM / 2 > u - 1e-6)]
+  const [low, high] = [more(vM - heightM / 2 < 1e-6), more(vM + heightM / 2 > v - 1e-6)]
+  return {
+    ...cut,
+    uM: uM + (right - left) / 2,
+    vM: vM + (high - low) / 2,
+    widthM: widthM + left + right,
+    heightM: heightM + low + high
+  }
+}
+
+function addHole(file: DxfFile, cutOut: CutOut, { placed, quarterTurned, innerUp }: Laid, cutter?: Cutter): void {
+  const { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, screwCircle } = cutOut
+  const layer = layerOf(cutOut, innerUp)
   const { x, y } = placed(uM, vM)
   const [width, height] = quarterTurned ? [heightM, widthM] : [widthM, heightM]
   if (kind === 'circle') file.circle(layer, x, y, (diameterM / 2) * 1000)
@@ -47,16 +70,21 @@ interface Laid {
   readonly title: string
   readonly placed: Placed
   readonly quarterTurned: boolean
+  /** A board with pockets for its joints lies on its outer face. */
+  readonly innerUp: boolean
 }
 
-function addPanel(file: DxfFile, panel: Panel, { title, placed, quarterTurned }: Laid, routing?: Routing): void {
+const liesInnerUp = ({ cutOuts }: Panel) => cutOuts.some(({ face }) => face === 'inner')
+
+function addPanel(file: DxfFile, panel: Panel, laid: Laid, routing?: Routing): void {
+  const { title, placed } = laid
   // A notch is part of the outline, or its edge would be cut twice; tilts are said in words, the outline is the blank's.
   const outline = anticlockwise(notchedFace({ ...panel, edges: [] }, 'outer').map(({ x, y }) => placed(x, y)))
   const cutter = routing && cutterOf(routing)
   file.contour('CUT', routedOutline(outline, cutter))
   if (cutter !== undefined && routing?.tabs === true) addTabs(file, outline, cutter)
   const holes = panel.cutOuts.filter(cutOut => !isNotch(panel, cutOut))
-  for (const cutOut of holes) addHole(file, cutOut, placed, quarterTurned, cutter)
+  for (const cutOut of holes) addHole(file, runOver(panel, cutOut, cutter), laid, cutter)
   addEdges(file, panel, placed)
   addWords(file, [...tiltNotes(panel), title], panel, placed)
 }
@@ -132,17 +160,23 @@ function addWords(file: DxfFile, lines: readonly string[], panel: Panel, placed:
 }
 
 /** What no contour tells: edges sawn at a tilt, by number from the lower left corner, and the depth of rebates. */
-function tiltNotes({ edges, cutOuts }: Panel): readonly string[] {
+function tiltNotes(panel: Panel): readonly string[] {
+  const { outline, edges, cutOuts } = panel
+  const innerUp = liesInnerUp(panel)
+  // Turned over, the edges are met the other way round.
+  const numberOf = (edge: number) => (innerUp ? (outline.length - edge) % outline.length : edge) + 1
   const tilts = edges
     .filter(({ tiltDeg }) => tiltDeg > 0.05)
     .map(
       ({ edge, tiltDeg, longFace }) =>
-        `edge ${edge + 1}: saw at ${Math.round(tiltDeg * 10) / 10} deg, ${longFace} face long`
+        `edge ${numberOf(edge)}: saw at ${Math.round(tiltDeg * 10) / 10} deg, ${longFace} face long`
     )
-  const rebates = cutOuts.flatMap(({ rebateDepthM }) =>
-    rebateDepthM === undefined ? [] : [`pocket ${Math.round(rebateDepthM * 1e4) / 10} deep`]
-  )
-  return [...new Set([...rebates, ...tilts])]
+  const rebates = cutOuts.flatMap(({ rebateDepthM, face }) => {
+    if (rebateDepthM === undefined) return []
+    const turned = innerUp && face !== 'inner' ? ' from the other face' : ''
+    return [`pocket ${Math.round(rebateDepthM * 1e4) / 10} deep${turned}`]
+  })
+  return [...new Set([...(innerUp ? ['inner face up'] : []), ...rebates, ...tilts])]
 }
 
 const titleOf = ({ name, lengthM, widthM, thicknessM }: Panel, copy: string) =>
@@ -151,7 +185,7 @@ const titleOf = ({ name, lengthM, widthM, thicknessM }: Panel, copy: string) =>
 const wordsFor = (routing: Routing | undefined) =>
   routing?.tabs === true ? `, tabs ${tabRule.long} x ${tabRule.high}` : ''
 
-/** Every kind of panel once, side by side, its outer face up, the number wanted in its text. */
+/** Every kind of panel once, side by side, its outer face up but where joints are sunk into the inner one, the number wanted in its text. */
 export function panelsDxf(panels: readonly Panel[], routing?: Routing): string {
   const file = dxfFile()
   const gap = 60
@@ -159,8 +193,10 @@ export function panelsDxf(panels: readonly Panel[], routing?: Routing): string {
   for (const panel of panels.flatMap(drawnApart)) {
     const from = left
     const copies = panel.quantity === 1 ? '' : ` (${panel.quantity} off${isMirrored(panel) ? ', one mirrored' : ''})`
-    const placed: Placed = (uM, vM) => ({ x: from + uM * 1000, y: vM * 1000 })
-    addPanel(file, panel, { title: titleOf(panel, copies), placed, quarterTurned: false }, routing)
+    const innerUp = liesInnerUp(panel)
+    const { u } = reachOf(panel)
+    const placed: Placed = (uM, vM) => ({ x: from + (innerUp ? u - uM : uM) * 1000, y: vM * 1000 })
+    addPanel(file, panel, { title: titleOf(panel, copies), placed, quarterTurned: false, innerUp }, routing)
     addMarks(file, marksOn(panel), panel.thicknessM, placed)
     left += reachOf(panel).u * 1000 + gap
   }
@@ -175,9 +211,11 @@ function onSheet(panel: Panel, piece: LaidPiece, left: number) {
   /** In the frame of this very copy. */
   const own: Placed = (uM, vM) =>
     quarterTurned ? { x: x + (v - vM) * 1000, y: y + uM * 1000 } : { x: x + uM * 1000, y: y + vM * 1000 }
+  const innerUp = liesInnerUp(panel)
+  const seen: Placed = innerUp ? (uM, vM) => own(u - uM, vM) : own
   const mirror = isMirrored(panel) && piece.copy % 2 === 0
-  const placed: Placed = mirror ? (uM, vM) => own(u - uM, vM) : own
-  return { own, placed, quarterTurned }
+  const placed: Placed = mirror ? (uM, vM) => seen(u - uM, vM) : seen
+  return { own: seen, placed, quarterTurned, innerUp }
 }
 
 /** The sheets of a cut plan side by side, every panel with its holes where it lies, outer face up. */
@@ -192,9 +230,9 @@ export function sheetsDxf(panels: readonly Panel[], { layouts }: SheetPlan, rout
     for (const piece of layout.pieces) {
       const panel = panels.find(({ name }) => name === piece.panel)
       if (panel === undefined) continue
-      const { own, placed, quarterTurned } = onSheet(panel, piece, left)
+      const { own, ...laid } = onSheet(panel, piece, left)
       const title = titleOf(panel, panel.quantity > 1 ? ` ${piece.copy}` : '')
-      addPanel(file, panel, { title, placed, quarterTurned }, routing)
+      addPanel(file, panel, { title, ...laid }, routing)
       addMarks(file, panel.copies?.[piece.copy - 1]?.marks ?? [], panel.thicknessM, own)
     }
     left += width + gap

@@ -8,6 +8,7 @@ import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
 import { alongU, alongV, line, type PanelExtent, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
 import { centreMark, drawnHoles, holeLabel, holeShape, sameCentre, screwHoles } from './panel-holes.ts'
+import { drawnBlank, numberedCuts } from './panel-joints.ts'
 import { drawnMarks, edgeStripM, markNames, panelMarks, uprightTurn } from './panel-marks.ts'
 
 /** Space round a panel for its dimensions [mm of paper]. */
@@ -42,8 +43,8 @@ const distinct = (values: readonly number[]) =>
 
 /** Places of all centres from the lower left corner, each value once, on lines that step outwards. */
 function centreDimensions(panel: Panel, frame: PanelFrame, extent: PanelExtent): string {
-  const us = distinct(panel.cutOuts.map(({ uM }) => uM))
-  const vs = distinct(panel.cutOuts.map(({ vM }) => vM))
+  const us = distinct(numberedCuts(panel).map(({ uM }) => uM))
+  const vs = distinct(numberedCuts(panel).map(({ vM }) => vM))
   const [top, right] = [toY(extent.vM, frame), toX(extent.uM, frame)]
   const above = us.map((uM, index) => alongU(0, uM, top - 4 - step * index, frame, top))
   const beside = vs.map((vM, index) => alongV(0, vM, right + 5 + step * index, frame, right))
@@ -109,7 +110,8 @@ function slantedEdges(panel: Panel, frame: PanelFrame): readonly PlacedText[] {
 }
 
 /** Space that the centre dimensions of a panel need above and beside it. */
-export function centreSpace({ cutOuts }: Panel): { readonly above: number; readonly beside: number } {
+export function centreSpace(panel: Panel): { readonly above: number; readonly beside: number } {
+  const cutOuts = numberedCuts(panel)
   const count = (values: readonly number[]) => new Set(values.map(value => Math.round(value * 1e5))).size
   return { above: step * count(cutOuts.map(({ uM }) => uM)), beside: step * count(cutOuts.map(({ vM }) => vM)) }
 }
@@ -170,17 +172,18 @@ function grainArrow({ grain, lengthAlong }: Panel, frame: PanelFrame, extent: Pa
 
 export function panelFigure(panel: Panel, frame: PanelFrame): string {
   const extent = extentOf(panel)
+  const cuts = numberedCuts(panel)
   return [
-    outlineOf(panel.outline, frame),
+    outlineOf(drawnBlank(panel), frame),
     panelMarks(panel, frame, extent),
-    ...panel.cutOuts.map(cutOut => holeShape(cutOut, frame) + screwHoles(cutOut, frame)),
-    ...panel.cutOuts.map(cutOut => centreMark(cutOut, frame)),
-    ...panel.cutOuts.map((cutOut, index) => holeLabel(cutOut, index + 1, frame, sameCentre(panel.cutOuts, index))),
+    ...cuts.map(cutOut => holeShape(cutOut, frame) + screwHoles(cutOut, frame)),
+    ...cuts.map(cutOut => centreMark(cutOut, frame)),
+    ...cuts.map((cutOut, index) => holeLabel(cutOut, index + 1, frame, sameCentre(cuts, index))),
     outlineDimensions(panel, frame, extent),
     centreDimensions(panel, frame, extent),
     clearTexts(
       [...slantedEdges(panel, frame), ...edgeNotes(panel, frame), ...markNames(panel, frame, extent)],
-      [...drawnOutline(panel, frame), ...drawnMarks(panel, frame, extent), ...drawnHoles(panel, frame)]
+      [...drawnOutline(panel, frame), ...drawnMarks(panel, frame, extent), ...drawnHoles(cuts, frame)]
     ),
     grainArrow(panel, frame, extent)
   ].join('')

@@ -1,5 +1,5 @@
 /** Holes and rebates of a panel: their shapes, screw circles, centre marks, numbers and words. Millimetres of paper. */
-import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
+import type { CutOut } from '../../contract/boxes/panel.ts'
 import { saidOf, told } from '../../domain/say.ts'
 import { type Drawn, drawnBlock, drawnDisc } from '../draw/clear-texts.ts'
 import { dimension, figure, openingText, pilotText, type Reader } from '../draw/number-text.ts'
@@ -73,7 +73,17 @@ export function centreMark(cutOut: CutOut, frame: PanelFrame): string {
 
 /** What a hole is, for its label and for lists. */
 export function cutOutText(
-  { kind, diameterM = 0, widthM = 0, heightM = 0, cornerRadiusM, roundingRadiusM, rebateDepthM, screwCircle }: CutOut,
+  {
+    kind,
+    diameterM = 0,
+    widthM = 0,
+    heightM = 0,
+    cornerRadiusM,
+    roundingRadiusM,
+    rebateDepthM,
+    face,
+    screwCircle
+  }: CutOut,
   paper: Reader
 ): readonly string[] {
   const d = (lengthM: number) => dimension(lengthM, paper)
@@ -82,7 +92,10 @@ export function cutOutText(
     kind === 'circle'
       ? `⌀${opening(diameterM)}`
       : `${opening(widthM)} × ${opening(heightM)}${cornerRadiusM === undefined || cornerRadiusM === 0 ? '' : ` R${d(cornerRadiusM)}`}`
-  const depth = rebateDepthM === undefined ? '' : told(paper.language, 'draw.deep', { depth: d(rebateDepthM) })
+  const depth =
+    rebateDepthM === undefined
+      ? ''
+      : told(paper.language, face === 'inner' ? 'draw.deep-inside' : 'draw.deep', { depth: d(rebateDepthM) })
   const { language } = paper
   const rounding =
     roundingRadiusM === undefined ? '' : `, ${told(language, 'draw.round', { radius: d(roundingRadiusM) })}`
@@ -131,7 +144,7 @@ export const sameCentre = (cutOuts: readonly CutOut[], index: number) =>
     .filter(({ uM, vM }) => Math.hypot(uM - (cutOuts[index]?.uM ?? 0), vM - (cutOuts[index]?.vM ?? 0)) < 1e-3).length
 
 /** What names and notes keep clear of: the holes whole, their rings of screws and their numbers. */
-export const drawnHoles = ({ cutOuts }: Panel, frame: PanelFrame): readonly Drawn[] =>
+export const drawnHoles = (cutOuts: readonly CutOut[], frame: PanelFrame): readonly Drawn[] =>
   cutOuts.flatMap((cutOut, index) => {
     const { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, screwCircle } = cutOut
     const middle = { x: toX(uM, frame), y: toY(vM, frame) }

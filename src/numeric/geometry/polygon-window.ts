@@ -28,6 +28,13 @@ export function roundWindow(polygon: Polygon, { x, y, width, height }: Window): 
     .filter(piece => piece.length > 2)
 }
 
+/** The convex pieces that rectangles leave of a polygon. */
+export const piecesWithout = (polygon: Polygon, windows: readonly Window[]): readonly Polygon[] =>
+  windows.reduce<readonly Polygon[]>(
+    (left, window) => left.flatMap(piece => roundWindow(piece, window)).filter(piece => signedArea(piece) > ONE_POINT),
+    triangles(polygon)
+  )
+
 /** Points nearer than this are one [m]. */
 const ONE_POINT = 1e-7
 const keyOf = ({ x, y }: Point2) => `${Math.round(x / ONE_POINT)} ${Math.round(y / ONE_POINT)}`
@@ -57,16 +64,8 @@ function cornersOf(polygon: Polygon): Polygon {
   })
 }
 
-/**
- * The outline that a rectangle on its edge leaves of a polygon: its pieces joined along their common edges.
- *
- * @param polygon  simple, anticlockwise [m]
- * @returns none where nothing is left; the largest part where the rectangle parts the polygon
- * @source derived: edges that two pieces share in opposite directions are inside
- * @check  1 × 1 less 0.4 × 0.2 in the middle of its foot → eight corners, 0.92
- */
-export function withoutRectangle(polygon: Polygon, window: Window): Polygon | undefined {
-  const pieces = roundWindow(polygon, window).filter(piece => signedArea(piece) > ONE_POINT)
+/** What is left of a polygon: its outlines anticlockwise, the holes in them clockwise. */
+function loopsOf(pieces: readonly Polygon[]): readonly Polygon[] {
   const points = pieces.flat()
   const edges = pieces
     .flatMap(piece => piece.map((from, i): Edge => [from, vertex(piece, i + 1)]))
@@ -87,5 +86,28 @@ export function withoutRectangle(polygon: Polygon, window: Window): Polygon | un
     }
     loops.push(cornersOf(loop))
   }
-  return loops.toSorted((a, b) => signedArea(b) - signedArea(a)).find(loop => loop.length > 2)
+  return loops.filter(loop => loop.length > 2)
 }
+
+/**
+ * What rectangles leave of a polygon: pieces joined along their common edges.
+ *
+ * @param polygon  simple, anticlockwise [m]
+ * @returns outlines anticlockwise, holes in them clockwise
+ * @validity No two loops meet in a corner.
+ * @source derived: edges that two pieces share in opposite directions are inside
+ * @check  1 × 1 less 0.2 × 1 in its middle → two outlines of 0.4; less 0.2 × 0.2 → an outline and a hole, 0.96
+ */
+export const withoutRectangles = (polygon: Polygon, windows: readonly Window[]): readonly Polygon[] =>
+  loopsOf(piecesWithout(polygon, windows))
+
+/**
+ * The outline that rectangles on its edge leave of a polygon.
+ *
+ * @param polygon  simple, anticlockwise [m]
+ * @returns none where nothing is left; the largest part where they part the polygon
+ * @source derived: edges that two pieces share in opposite directions are inside
+ * @check  1 × 1 less 0.4 × 0.2 in the middle of its foot → eight corners, 0.92
+ */
+export const notched = (polygon: Polygon, windows: readonly Window[]): Polygon | undefined =>
+  withoutRectangles(polygon, windows).toSorted((a, b) => signedArea(b) - signedArea(a))[0]

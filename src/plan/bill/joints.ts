@@ -1,8 +1,8 @@
 /** Where panels meet: the lengths that screws, glue and sealant follow. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
-import type { Panel } from '../../contract/boxes/panel.ts'
+import type { CutOut, Panel, PanelMark } from '../../contract/boxes/panel.ts'
 
-/** A glued seam. `faceM` is the thickness of the panel that stands on edge. */
+/** A glued seam. `faceM` is what is glued across it: the thickness of the panel that stands on edge, more where that is let in. */
 export interface Joint {
   readonly name: string
   readonly lengthM: number
@@ -49,6 +49,18 @@ function openSeams({ panels }: BoxLayout): ReadonlySet<string> {
   return new Set([...names('brace'), ...names('front').toSorted().slice(0, -1)])
 }
 
+/** Across a seam: the edge, both cheeks of its groove or the one of its rebate, and the flanks of its fingers. */
+function gluedWidthM(
+  { cutOuts, thicknessM }: Pick<Panel, 'cutOuts' | 'thicknessM'>,
+  { part, from, to, widthM }: PanelMark
+) {
+  const cuts = cutOuts.filter(({ label }) => label === part)
+  const depthM = (purpose: CutOut['purpose']) => cuts.find(cut => cut.purpose === purpose)?.rebateDepthM ?? 0
+  const fingers = cuts.filter(({ purpose }) => purpose === 'finger').length
+  const flanksM = (2 * fingers * thicknessM * widthM) / Math.hypot(to.uM - from.uM, to.vM - from.vM)
+  return widthM + 2 * depthM('groove') + depthM('rebate') + flanksM
+}
+
 /**
  * Seams of a box, as marked on the boards that others stand against: what ends free has none.
  *
@@ -60,13 +72,16 @@ function openSeams({ panels }: BoxLayout): ReadonlySet<string> {
 export function boxJoints(layout: BoxLayout, screwedFront = false): readonly Joint[] {
   const open = openSeams(layout)
   const isLoose = (name: string) => screwedFront && /^front( \d+)?$/.test(name)
-  const marks = layout.panels
-    .flatMap(({ copies = [] }) => copies.filter(({ name }) => !isLoose(name)).flatMap(copy => copy.marks))
-    .filter(({ part }) => !isLoose(part))
-  return marks.map(({ part, from, to, widthM, screws }) => ({
+  const marks = layout.panels.flatMap(({ copies = [], ...panel }) =>
+    copies
+      .filter(({ name }) => !isLoose(name))
+      .flatMap(copy => copy.marks.filter(({ part }) => !isLoose(part)))
+      .map(mark => ({ ...mark, gluedM: gluedWidthM(panel, mark) }))
+  )
+  return marks.map(({ part, from, to, gluedM, screws }) => ({
     name: part,
     lengthM: Math.hypot(to.uM - from.uM, to.vM - from.vM),
-    faceM: widthM,
+    faceM: gluedM,
     screwCount: screws.length,
     sealed: !open.has(part)
   }))

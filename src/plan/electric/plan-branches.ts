@@ -91,7 +91,8 @@ const ofTheBranch: readonly CautionCode[] = [
   'maker-fuse-used',
   'no-fuse-rating',
   'fuse-above-onboard',
-  'parallel-runs'
+  'parallel-runs',
+  'no-cable-fits'
 ]
 
 export function cautionsOf(part: Branched, name: string): readonly Caution[] {

@@ -5,6 +5,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { DesignError, type FoundFault } from '../../domain/design-error.ts'
 import { toDigits, toMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
+import { planDefaults } from './defaults.ts'
 import { contradictions } from './plan-amplifier.ts'
 import { hasBranches } from './resolved-plan.ts'
 
@@ -102,6 +103,16 @@ function slotFaults({ enclosure: { portShape, portFace } = {}, car }: PlanReques
 const isFourWalled = ({ footprint, diameterM }: PlanRequest['car']['space']) =>
   footprint === undefined && diameterM === undefined
 
+/** Rebates and fingers take six square boards. */
+function jointFaults({ board: { joints, recessM = 0 }, car: { space } }: PlanRequest): readonly FoundFault[] {
+  if (joints !== 'rebate' && joints !== 'finger') return []
+  const { shape, seatSlopeDeg = 0, acrossSlopeDeg, lidSlopeDeg } = space
+  const leans = seatSlopeDeg >= planDefaults.wedgeFromDeg.value || (acrossSlopeDeg ?? lidSlopeDeg) !== undefined
+  const isSquare = shape === 'rectangular' || (shape === undefined && !leans && isFourWalled(space))
+  if (isSquare && recessM === 0) return []
+  return [{ field: 'board.joints', detail: say('refused.rebates-and-fingers-take-a-rectangular') }]
+}
+
 /** A slot is rounded no further than its board is thick; tubes have flares of their own. */
 function flareFaults({ enclosure: { portFlareM = 0, portShape } = {}, board }: PlanRequest): readonly FoundFault[] {
   if (portShape === 'round' || portFlareM <= board.thicknessM + 1e-9) return []
@@ -158,6 +169,7 @@ export function requireUsable(request: PlanRequest): void {
     ...dividedFaults(request),
     ...slotFaults(request),
     ...flareFaults(request),
+    ...jointFaults(request),
     ...spaceFaults(request),
     ...supplyFaults(request),
     ...converterFaults(request)

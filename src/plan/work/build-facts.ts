@@ -63,6 +63,21 @@ function bevelsOf(panels: readonly Panel[]): readonly Bevel[] {
   return [...at].map(([angleDeg, names]) => ({ angleDeg, panels: [...names] })).sort((a, b) => a.angleDeg - b.angleDeg)
 }
 
+/** What is cut for a joint, and no hole. */
+const ofJoint = ({ purpose }: Panel['cutOuts'][number]) => ['groove', 'rebate', 'finger'].includes(purpose)
+const holesOf = ({ cutOuts }: Panel) => cutOuts.filter(cut => !ofJoint(cut))
+
+function jointsOf(panels: readonly Panel[]): BuildFacts['joints'] {
+  const cuts = panels.flatMap(({ cutOuts, quantity }) => cutOuts.filter(ofJoint).map(cut => ({ ...cut, quantity })))
+  const pockets = cuts.filter(({ purpose }) => purpose !== 'finger')
+  const count = (of: readonly (typeof cuts)[number][]) => of.reduce((sum, { quantity }) => sum + quantity, 0)
+  return {
+    pocketDepthM: Math.max(0, ...pockets.map(({ rebateDepthM = 0 }) => rebateDepthM)),
+    pocketCount: count(pockets),
+    fingerCount: count(cuts) - count(pockets)
+  }
+}
+
 /** Without an order the front closes the box. */
 function closingOf({ last }: AssemblyOrder, panels: readonly Panel[]): ClosingPanel {
   const board = last ?? panels.find(({ role }) => role === 'front')
@@ -81,7 +96,8 @@ export function buildFacts(layout: BoxLayout, { slotHeightM, ...choice }: BuildC
       'jigsaw-and-drill': boxError(accuracyOf['jigsaw-and-drill'].value.cutM, layout, slotHeightM)
     },
     panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
-    cutOutCount: panels.reduce((sum, panel) => sum + panel.quantity * panel.cutOuts.length, 0),
+    cutOutCount: panels.reduce((sum, panel) => sum + panel.quantity * holesOf(panel).length, 0),
+    joints: jointsOf(panels),
     jointPilotMm: jointScrewOf(panels).pilotMm,
     frontLayers: boardsOfFront(panels),
     ...present({ frontScrewCount: choice.screwedFront ? screwsOfFront(panels) : undefined }),
@@ -89,7 +105,7 @@ export function buildFacts(layout: BoxLayout, { slotHeightM, ...choice }: BuildC
     portFlareM: layout.port?.flareRadiusM ?? 0,
     braceCount: countOf(panels, 'brace'),
     bevels: bevelsOf(panels),
-    rebated: panels.some(({ cutOuts }) => cutOuts.some(({ rebateDepthM }) => rebateDepthM !== undefined)),
+    rebated: panels.some(panel => holesOf(panel).some(({ rebateDepthM }) => rebateDepthM !== undefined)),
     braceWindows: panels.some(
       ({ role, cutOuts }) => role === 'brace' && cutOuts.some(({ purpose }) => purpose === 'brace-window')
     ),
@@ -113,6 +129,8 @@ export interface BuildFacts {
   readonly panelCount: number
   readonly sheetCount: number
   readonly cutOutCount: number
+  /** What is cut into boards for others to stand in: how deep, how many, and the gaps of fingers. */
+  readonly joints: { readonly pocketDepthM: number; readonly pocketCount: number; readonly fingerCount: number }
   /** Holes for the screws of the joints. */
   readonly jointPilotMm: number
   /** Layers of the baffle. */

@@ -16,7 +16,7 @@ const quoted = (names: readonly string[]) =>
     'list.and'
   )
 
-const assembleShell = ({ order }: BuildFacts): BuildNode =>
+const assembleShell = ({ order, joints }: BuildFacts): BuildNode =>
   step({
     id: 'assemble-shell',
     title:
@@ -28,10 +28,16 @@ const assembleShell = ({ order }: BuildFacts): BuildNode =>
         join: listed(order.shell.map(panelSaid)),
         leftOff: quoted(order.leftOff)
       }),
-      say('assembly.glue-one-edge-at-a-time')
+      say('assembly.glue-one-edge-at-a-time'),
+      ...(joints.fingerCount > 0 ? [say('assembly.corners-with-fingers-have-no-screws')] : [])
     ],
     needs: ['drill-pilots', 'laminate-baffle', 'driver-fixings'],
-    tools: [say('tool.drill'), say('tool.square'), say('tool.damp-cloth')],
+    tools: [
+      say('tool.drill'),
+      say('tool.square'),
+      say('tool.damp-cloth'),
+      ...(joints.fingerCount > 0 ? [say('tool.clamps')] : [])
+    ],
     uses: ['cut-panel', 'glue', 'wood-screw'],
     makes: ['shell'],
     minutes: 45,

@@ -5,6 +5,7 @@ import { inDecimals, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import { accuracyOf } from '../request/defaults.ts'
 import type { BuildFacts } from './build-facts.ts'
+import { cutJoints, hasJoints } from './build-nodes-joints.ts'
 import { cutPanels, hasBevels, measureBoard, sawBevels } from './build-nodes-saw.ts'
 import { type BuildNode, step } from './build-step.ts'
 
@@ -17,7 +18,7 @@ const dryFit = (facts: BuildFacts): BuildNode =>
       say('board.lay-driver-port-and-terminal-on'),
       ...(facts.way === 'jigsaw-and-drill' ? [say('board.plane-what-stands-proud-a-gap')] : [])
     ],
-    needs: ['cut-panels', 'order-panels', 'saw-bevels'],
+    needs: ['cut-panels', 'order-panels', 'saw-bevels', 'cut-joints'],
     tools: [say('tool.tape'), say('tool.square')],
     uses: ['cut-panel', 'driver'],
     minutes: 20,
@@ -175,6 +176,7 @@ export function boardNodes(facts: BuildFacts): readonly BuildNode[] {
     measureBoard(facts),
     cutPanels(facts),
     ...(hasBevels(facts) ? [sawBevels(facts)] : []),
+    ...(hasJoints(facts) ? [cutJoints(facts)] : []),
     dryFit(facts),
     cutHoles(facts),
     drillPilots(facts),

@@ -13,7 +13,7 @@ export interface ClosingPanel {
 }
 
 const openingOf = ({ kind, purpose, diameterM, widthM, heightM, rebateDepthM }: CutOut): number => {
-  if (rebateDepthM !== undefined || purpose === 'brace-window') return 0
+  if (rebateDepthM !== undefined || purpose === 'brace-window' || purpose === 'finger') return 0
   return kind === 'circle' ? (diameterM ?? 0) : Math.min(widthM ?? 0, heightM ?? 0)
 }
 

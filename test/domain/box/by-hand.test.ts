@@ -1,7 +1,7 @@
 /** What a cabinet maker works out with rule and pencil: screws, holes, rings, cups, chambers, the room a seat leaves. */
 import { describe, expect, it } from 'vitest'
 import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
-import { boardMarks } from '../../../src/domain/box/assembly/board-marks.ts'
+import { touchesOf } from '../../../src/domain/box/assembly/board-marks.ts'
 import { screwSizeFor } from '../../../src/domain/box/assembly/joint-screws.ts'
 import { boxFit } from '../../../src/domain/box/boot/box-fit.ts'
 import { freeAxes } from '../../../src/domain/box/boot/size-limits.ts'
@@ -39,11 +39,12 @@ describe('a screw through a board into the edge of the next', () => {
     const screwsOf = (hole: { readonly uM: number; readonly vM: number; widthM: number; heightM: number }) => {
       const cut = { kind: 'rectangle', purpose: 'terminal', label: 'recess', rebateDepthM: 0.005, ...hole } as const
       const parts = boards.map(board => (board.name === 'top' ? { ...board, cutOuts: [cut] } : board))
-      const marks = boardMarks(
+      const top = parts.findIndex(({ name }) => name === 'top')
+      const marks = touchesOf(
         parts,
         parts.map(({ name }, i) => `${name} ${i}`)
-      )[parts.findIndex(({ name }) => name === 'top')]
-      return marks?.find(({ part }) => part.startsWith('front'))?.screws.map(({ uM }) => Math.round(uM * 1e3))
+      ).flatMap(({ board, mark }) => (board === top ? [mark] : []))
+      return marks.find(({ part }) => part.startsWith('front'))?.screws.map(({ uM }) => Math.round(uM * 1e3))
     }
     const all = [570, 445, 320, 195, 70]
     const without = [570, 445, 195, 70]

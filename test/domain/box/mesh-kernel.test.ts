@@ -1,5 +1,6 @@
 /** Overlaps, order of assembly, holes and displaced air of random boxes against an independent mesh kernel, manifold-3d. */
 import { beforeAll, describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { blockedMoves } from '../../support/mesh-assembly.ts'
 import {
   checkAir,
@@ -20,12 +21,20 @@ beforeAll(async () => {
   kernel = await loadKernel()
 })
 
+/** Butted, in grooves, rebated or fingered by turns, as far as its shape takes them. */
+function jointed(request: BoxRequest, turn: number): BoxRequest {
+  const kinds = [{}, { inner: 'groove' }, { inner: 'groove', corners: 'rebate' }, { corners: 'finger' }] as const
+  const isSquare = (request.shape ?? 'rectangular') === 'rectangular'
+  const joints = kinds[isSquare ? turn % 4 : turn % 2]
+  return { ...request, joints: { ...request.joints, ...joints } }
+}
+
 describe('500 random boxes (seeded)', () => {
   it('share space where the rows say so and nowhere else', { timeout: 600_000 }, () => {
     const next = randomBoxes(2027)
     const count = { laid: 0, overlapping: 0, clear: 0 }
     for (let tries = 0; count.laid < 500 && tries < 2000; tries++) {
-      const request = next()
+      const request = jointed(next(), count.laid)
       const solids = laidOut(request)
       if (solids === undefined) continue
       count.laid++
@@ -54,7 +63,7 @@ describe('40 random boxes in which nothing overlaps (seeded)', () => {
   }, () => {
     const next = randomBoxes(2027)
     for (let clear = 0; clear < 40; ) {
-      const request = next()
+      const request = jointed(next(), clear)
       const solids = laidOut(request)
       if (solids === undefined || negative(solids).length > 0) continue
       clear++
@@ -63,7 +72,8 @@ describe('40 random boxes in which nothing overlaps (seeded)', () => {
       expect([text, blockedMoves(kernel, request, solids).blocked]).toEqual([text, []])
       expect([text, holeFaults(kernel, request, solids)]).toEqual([text, []])
       // A batten that gives way on a leaning wall may get a few millimetres longer or shorter.
-      checkAir(kernel, request, solids, 1e-5)
+      // Tongues stand in the walls and take no air; the wood of grooved boxes is held in `cut-joints.test.ts`.
+      if (request.joints?.inner !== 'groove') checkAir(kernel, request, solids, 1e-5)
     }
   })
 })

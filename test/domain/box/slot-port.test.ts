@@ -4,10 +4,11 @@ import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
 import { slotPath } from '../../../src/domain/box/slot/slot-path.ts'
 import { heightAtMouth, slotRun } from '../../../src/domain/box/slot/slot-run.ts'
-import { mitreShortening } from '../../../src/domain/port/bends.ts'
+import { cornerFillM2, mitreShortening, roundedShortening } from '../../../src/domain/port/bends.ts'
 import { fullWidthSlotEndM, gapEnd, gapEndTable } from '../../../src/domain/port/end-correction.ts'
 import { endLengthM, lengthForTuning, tuningHz } from '../../../src/domain/port/port-length.ts'
 import { signedArea } from '../../../src/numeric/geometry/polygon.ts'
+import { bendLength } from '../../support/bend-elements.ts'
 
 const rectangle = (width: number, height: number) => [
   { x: 0, y: 0 },
@@ -60,6 +61,41 @@ describe('bends and ends of a slot', () => {
     expect(Math.abs(limit - (1 - mitreShortening(Math.PI / 2)))).toBeLessThan(0.004)
   })
 
+  it('counts a rounded bend as finite elements do, which know the square one (roundedShortening)', () => {
+    const limit = (isRound: boolean) => {
+      const [coarse, fine] = [bendLength(6, isRound), bendLength(12, isRound)]
+      return fine + (fine - coarse) / 3
+    }
+    expect(Math.abs(limit(false) - 0.5587288)).toBeLessThan(1e-3)
+    expect(Math.abs(limit(true) - (1 - roundedShortening()))).toBeLessThan(1e-3)
+    expect(roundedShortening()).toBeCloseTo(0.41395, 5)
+    expect(roundedShortening()).toBeLessThan(0.4412712)
+    // A square of 40 mm less the quarter of a disc: 1600 − 1256.6.
+    expect(cornerFillM2(0.04) * 1e6).toBeCloseTo(343.4, 1)
+  })
+
+  it('takes a quarter round less of the air at each bend, and is that much longer', () => {
+    const request: BoxRequest = {
+      outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38 },
+      thicknessM: 0.018,
+      port: { kind: 'slot', heightM: 0.04, lengthM: 0.572 }
+    }
+    const round = { ...request, port: { ...request.port, roundCorners: true } } as BoxRequest
+    const [sharp, filled] = [request, round].map(each => layOutBox(each).result)
+    expect(sharp?.port?.legs).toBe(2)
+    expect(filled?.port?.cornerFill).toMatchObject({ count: 1, radiusM: 0.04, lengthM: expect.closeTo(0.604, 9) })
+    // One bend of 40 mm: 343.4 mm² over 604 mm of width are 0.2074 l; 0.0273 heights are 1.093 mm.
+    const lessM3 = (sharp?.volume.netM3 ?? 0) - (filled?.volume.netM3 ?? 0)
+    expect(lessM3 * 1e3).toBeCloseTo(0.2074, 4)
+    expect(((filled?.port?.acousticLengthM ?? 0) - (sharp?.port?.acousticLengthM ?? 0)) * 1e3).toBeCloseTo(1.093, 3)
+    const wedge = {
+      ...round,
+      shape: 'wedge',
+      outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38, topDepthM: 0.3 }
+    } as const
+    expect(() => layOutBox(wedge)).toThrow(/square/)
+  })
+
   it('loses nothing when it does not turn, and more the sharper it turns', () => {
     expect(mitreShortening(0)).toBeCloseTo(0, 9)
     const losses = [20, 45, 70, 90, 110].map(degrees => mitreShortening((degrees * Math.PI) / 180))
@@ -96,7 +132,7 @@ describe('bends and ends of a slot', () => {
 
 describe('a slot that folds up the back', () => {
   const plane = { inner: rectangle(0.344, 0.364), front: 3, frontM: 0.018 }
-  const run = slotRun(slotPath(plane, { heightM: 0.04, wallM: 0.018 }, 2), 0.572)
+  const run = slotRun(slotPath(plane, { heightM: 0.04, wallM: 0.018, isRound: false }, 2), 0.572)
 
   it('has a centre line of front + depth + rise − height and takes 18.77715 L at 604 mm (closed form; cells of 2 mm)', () => {
     const rise = run.mouth.y

@@ -10,6 +10,7 @@ import type { FittedBox } from '../solids/fitted-box.ts'
 import { boardFrame } from '../solids/solids.ts'
 import { braceBodies } from '../stiffness/brace-parts.ts'
 import type { PlacedBraces } from '../stiffness/brace-plan.ts'
+import { type CutBoards, tonguesOf, woodOf } from './grooved-units.ts'
 
 export interface AssemblyUnit {
   /** Layers and battens are glued to their board beforehand and go with it. */
@@ -50,15 +51,25 @@ function closingBoard({ mounted }: FittedBox, { request }: BoxTask): string | un
 }
 
 /** Layers, battens and what cannot pass its hole are fixed to a board before it goes on. */
-function shellUnits({ panels }: FittedBox, closing: string | undefined, fixed: readonly Body[]): AssemblyUnit[] {
+function shellUnits(
+  { panels }: FittedBox,
+  closing: string | undefined,
+  fixed: readonly Body[],
+  cut: CutBoards
+): AssemblyUnit[] {
   const names = [...new Set(panels.map(({ name }) => name))]
   return names.map(name => {
     const layers = panels.filter(panel => panel.name === name)
     const own = fixed.filter(({ on }) => on === name)
     const [outer] = layers as [BarePanel]
+    const layerName = (i: number) => (i === 0 ? name : `${name} ${i + 1}`)
     return {
-      names: [...layers.map((_, i) => (i === 0 ? name : `${name} ${i + 1}`)), ...own.map(each => each.name)],
-      pieces: [...layers.map(boardBody), ...own].flatMap(({ pieces }) => pieces.map(({ solid }) => solid)),
+      names: [...layers.map((_, i) => layerName(i)), ...own.map(each => each.name)],
+      pieces: [
+        ...layers.flatMap((layer, i) => woodOf(layerName(i), boardBody(layer), cut)),
+        ...tonguesOf(name, cut),
+        ...own.flatMap(({ pieces }) => pieces.map(({ solid }) => solid))
+      ],
       rank: name === closing ? CLOSING_RANK : (boardRanks[outer.role] ?? INSIDE_RANK),
       ...(outer.wall === 'inside' ? {} : { out: boardFrame(outer.place).outwards }),
       kind: 'board'
@@ -66,9 +77,9 @@ function shellUnits({ panels }: FittedBox, closing: string | undefined, fixed: r
   })
 }
 
-const innerUnit = ({ name, pieces }: Body, rank: number): AssemblyUnit => ({
+const innerUnit = ({ name, pieces }: Body, rank: number, tongues: readonly Convex[] = []): AssemblyUnit => ({
   names: [name],
-  pieces: pieces.map(({ solid }) => solid),
+  pieces: [...pieces.map(({ solid }) => solid), ...tongues],
   rank,
   kind: 'board'
 })
@@ -100,7 +111,8 @@ const isLoose = ({ kind, inwards }: Body) => kind !== 'tube' || inwards !== unde
 export function assemblyUnits(
   built: FittedBox,
   resolved: BoxTask,
-  { standing, braces }: { readonly standing: { readonly bodies: readonly Body[] }; readonly braces: PlacedBraces }
+  { standing, braces }: { readonly standing: { readonly bodies: readonly Body[] }; readonly braces: PlacedBraces },
+  cut: CutBoards
 ): { readonly fixed: readonly AssemblyUnit[]; readonly loose: readonly AssemblyUnit[] } {
   const { bodies } = standing
   const inside = braceBodies(braces, built.inside, resolved)
@@ -108,10 +120,10 @@ export function assemblyUnits(
   const slot = built.port?.kind === 'slot' ? slotPanels(built.port).map(boardBody) : []
   const inner = [
     ...slot.map(each => innerUnit(each, INSIDE_RANK)),
-    ...inside.filter(({ kind }) => kind === 'brace').map(each => innerUnit(each, BRACE_RANK))
+    ...inside.filter(({ kind }) => kind === 'brace').map(each => innerUnit(each, BRACE_RANK, tonguesOf(each.name, cut)))
   ]
   const units = (fixed: readonly Body[], others: readonly Body[]) => [
-    ...shellUnits(built, closingBoard(built, resolved), fixed),
+    ...shellUnits(built, closingBoard(built, resolved), fixed, cut),
     ...inner,
     ...fittingUnits(others)
   ]

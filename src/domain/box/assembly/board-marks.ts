@@ -45,12 +45,14 @@ const clean = (metres: number) => Math.round(metres * 1e9) / 1e9
 const point = ({ x, y }: Point2) => ({ uM: clean(x), vM: clean(y) })
 
 const shellRoles: readonly Panel['role'][] = ['top', 'bottom', 'front', 'back', 'side', 'wall']
+export const isShellBoard = ({ role }: Panel): boolean => shellRoles.includes(role)
+
+/** Strips are glued. */
+export const isStrip = ({ name }: Panel): boolean => name.startsWith('batten') || name.startsWith('ledge')
 
 /** Screwed from outside through a single board of the shell into the edge of another board; battens are glued. */
-const isStrip = ({ name }: Panel) => name.startsWith('batten') || name.startsWith('ledge')
-
-function screwsInto(board: Panel, other: Panel, isHeld: boolean, from: Point2, to: Point2): PanelMark['screws'] {
-  if (!isHeld || !shellRoles.includes(board.role) || isStrip(other)) return []
+function screwsInto(board: Panel, other: Panel, isSingle: boolean, from: Point2, to: Point2): PanelMark['screws'] {
+  if (!isSingle || !isShellBoard(board) || isStrip(other)) return []
   const length = Math.hypot(to.x - from.x, to.y - from.y)
   return screwPlaces(length)
     .map(along =>
@@ -90,10 +92,20 @@ function onWood({ faces, panel }: PlacedBoard, face: PanelMark['face'], from: Po
   )
 }
 
+/** A mark with the board that bears it, the one that stands there, and by which of its edges. */
+export interface Touch {
+  readonly board: number
+  readonly other: number
+  readonly edge: number
+  readonly mark: PanelMark
+}
+
+type EdgeMark = Pick<Touch, 'edge' | 'mark'>
+
 /** Edges of another board that lie flat on a face of this one, as far as they lie on it. */
-function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isHeld: boolean): readonly PanelMark[] {
+function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isSingle: boolean): readonly EdgeMark[] {
   const { thicknessM } = board.panel
-  return other.edges.flatMap(corners => {
+  return other.edges.flatMap((corners, edge) => {
     const [a, b, c, d] = mapped(corners, board.inFrame)
     const on = (depth: number) => [a, b, c, d].every(each => Math.abs(each.depth - depth) < ON_FACE_M)
     const face = on(thicknessM) ? ('inner' as const) : on(0) ? ('outer' as const) : undefined
@@ -110,26 +122,26 @@ function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isHeld: b
       .filter(([start, end]) => (end - start) * length > SHORTEST_TOUCH_M)
       .map(([start, end]) => {
         const at = (share: number) => ({ x: from.x + along.x * share, y: from.y + along.y * share })
-        const screws = face === 'inner' ? screwsInto(board.panel, other.panel, isHeld, at(start), at(end)) : []
-        return { part: name, face, from: point(at(start)), to: point(at(end)), widthM, screws }
+        const screws = face === 'inner' ? screwsInto(board.panel, other.panel, isSingle, at(start), at(end)) : []
+        return { edge, mark: { part: name, face, from: point(at(start)), to: point(at(end)), widthM, screws } }
       })
   })
 }
 
 /**
- * Marks of each part, in the order of the parts.
+ * Every touch of an edge and a face, in the order of the parts.
  *
  * @param names  of the parts, each its own
  * @param isLoose  what comes off again is screwed by no joint
  * @source derived: an edge that lies in the plane of a face and over it stands against it
  */
-export function boardMarks(
+export function touchesOf(
   parts: readonly Panel[],
   names: readonly string[],
   isLoose: (panel: Panel) => boolean = () => false
-): readonly (readonly PanelMark[])[] {
+): readonly Touch[] {
   const placed = parts.map(placedBoard)
-  return placed.map((board, i) => {
+  return placed.flatMap((board, i) => {
     if (board === undefined) return []
     const isSingle = parts.filter(({ name }) => name === board.panel.name).length === 1
     return placed.flatMap((other, k) =>
@@ -140,7 +152,7 @@ export function boardMarks(
             other,
             names[k] ?? other.panel.name,
             isSingle && !isLoose(board.panel) && !isLoose(other.panel)
-          )
+          ).map(each => ({ board: i, other: k, ...each }))
     )
   })
 }

@@ -7,8 +7,8 @@ import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { reachIn } from '../assembly/arm-reach.ts'
 import { assemblyUnits } from '../assembly/assembly-units.ts'
-import { boardMarks } from '../assembly/board-marks.ts'
 import { assemblyOf } from '../assembly/take-apart.ts'
+import { workedBoards } from '../assembly/worked-boards.ts'
 import { boxFit } from '../boot/box-fit.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import { outerSize } from '../shell/outer-size.ts'
@@ -52,14 +52,18 @@ function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['
 }
 
 /** The second layer of a board bears a 2 behind its name, as in the order of assembly. */
-function withCopies(parts: readonly Panel[], { request }: LaidOutBox['resolved']): readonly Panel[] {
-  const names = parts.map(({ name }, i) => {
+const namesOf = (parts: readonly Panel[]) =>
+  parts.map(({ name }, i) => {
     const before = parts.slice(0, i).filter(other => other.name === name).length
     return before === 0 ? name : `${name} ${before + 1}`
   })
-  const isLoose = ({ role }: Panel) => role === 'front' && request.divider?.screwedFront === true
-  const marks = boardMarks(parts, names, isLoose)
-  return parts.map((panel, i) => {
+
+const workedOf = ({ parts, resolved }: LaidOutBox) => workedBoards(parts, namesOf(parts), resolved)
+type Worked = ReturnType<typeof workedOf>
+
+function withCopies({ panels, marks }: Worked): readonly Panel[] {
+  const names = namesOf(panels)
+  return panels.map((panel, i) => {
     const { place, name } = panel
     if (place === undefined) return panel
     return { ...panel, copies: [{ name: names[i] ?? name, place, marks: [...(marks[i] ?? [])] }] }
@@ -70,11 +74,11 @@ function withCopies(parts: readonly Panel[], { request }: LaidOutBox['resolved']
 const requireAir = ({ netM3, volumes, chambers = [] }: BuiltBox) =>
   leaveAir(volumes.grossM3, [netM3, ...chambers.map(chamber => chamber.netM3)])
 
-function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
+function layoutOf({ built, resolved, contents }: LaidOutBox, worked: Worked): BoxLayout {
   const { request, fixed, air } = resolved
   const [outer, inner] = [outerSize(built.sizes, built.inside.shell), innerSize(built.inside)]
   requireAir(built)
-  const panels = gathered(withCopies(parts, resolved))
+  const panels = gathered(withCopies(worked))
   const fit = boxFit(request.limits, outer)
   return {
     shape: fixed.shape,
@@ -91,18 +95,22 @@ function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
     standingWaves: standingWaves(inner, air.soundSpeedMPerS),
     ...present({ fit, chambers: built.chambers }),
     assembly: {
-      ...assemblyOf(assemblyUnits(built, resolved, contents)),
+      ...assemblyOf(assemblyUnits(built, resolved, contents, worked.cut)),
       reach: reachIn(built, resolved, contents)
     },
-    ...boxMass(parts, built, resolved)
+    ...boxMass(worked.panels, built, resolved)
   }
 }
 
-function outcomeOf<Result>(box: LaidOutBox, view: (layout: BoxLayout) => Result): Outcome<Result> {
+function outcomeOf<Result>(
+  box: LaidOutBox,
+  view: (layout: BoxLayout, boards: readonly Panel[]) => Result
+): Outcome<Result> {
   const { built, resolved, assumed } = box
-  const layout = layoutOf(box)
+  const worked = workedOf(box)
+  const layout = layoutOf(box, worked)
   return {
-    result: view(layout),
+    result: view(layout, worked.panels),
     cautions: boxCautions(layout, built, resolved),
     assumed,
     sources: boxSources(layout, resolved),
@@ -168,6 +176,6 @@ export interface BoxSolids {
 /** @throws DesignError as `layOutBox` */
 export function layOutSolids(request: BoxRequest): Outcome<BoxSolids> {
   const box = laidOut(request)
-  const { parts: boards, contents } = box
-  return outcomeOf(box, layout => ({ layout, boards, bodies: contents.standing.bodies }))
+  const { bodies } = box.contents.standing
+  return outcomeOf(box, (layout, boards) => ({ layout, boards, bodies }))
 }

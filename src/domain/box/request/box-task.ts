@@ -19,6 +19,8 @@ export interface BoxTask {
   readonly fixed: Omit<ShellSizes, 'widthM' | 'heightM' | 'depthM' | 'topDepthM'>
   /** Lean of the sloped face [rad]; absent when the depth at the lid is given instead. */
   readonly slopeRad?: number
+  /** Worked into boards that the shell only butts. */
+  readonly worked: { readonly corners: 'butt' | 'rebate' | 'finger'; readonly inner: 'butt' | 'groove' }
   readonly sawStepM: number
   readonly air: Air
   /** Sum of the end factors of the port. */
@@ -85,6 +87,12 @@ function checkFlare({ port, thicknessM }: BoxRequest): void {
   throw new DesignError('out-of-range', { field: 'port.flareRadiusM', value: flareRadiusM, maximum, unit: 'm', detail })
 }
 
+/** The fill is a quarter round about a square inner corner. */
+function checkCorners({ port, shape }: BoxRequest): void {
+  if (port?.kind !== 'slot' || port.roundCorners !== true || (shape ?? 'rectangular') === 'rectangular') return
+  throw conflict('port.roundCorners', say('refused.round-corners-take-a-rectangular-box'))
+}
+
 /** Fields that are read only together: one of them alone would be taken and dropped. */
 function checkPairs({ limits, port }: BoxRequest): void {
   const { keepOuts, widthM, depthM } = limits ?? {}
@@ -124,11 +132,23 @@ function jointsOf({ joints = {}, port, ...request }: BoxRequest, assume: Assumpt
   const over = isBySlot ? boxDefaults.sidesOverSlot : boxDefaults.sidesOver
   const usual = between ? boxDefaults.sidesBetween : over
   const sides = assume.take(joints.sides, 'joints.sides', usual)
-  const corners = assume.take(joints.corners, 'joints.corners', boxDefaults.corners)
+  const asked = assume.take(joints.corners, 'joints.corners', boxDefaults.corners)
+  const corners = asked === 'mitre' ? asked : 'butt'
   if (corners === 'mitre' && isBySlot) {
     throw conflict('joints.corners', say('refused.a-mitred-front-leaves-a-loose'))
   }
   return { sides, corners }
+}
+
+/** @throws DesignError `conflicting-input` where corners are asked that the box cannot have */
+function workedOf({ joints = {}, shape, recessM = 0 }: BoxRequest): BoxTask['worked'] {
+  const { corners = 'butt', inner = 'butt' } = joints
+  if (corners === 'butt' || corners === 'mitre') return { corners: 'butt', inner }
+  if ((shape ?? 'rectangular') !== 'rectangular' || recessM > 0)
+    throw conflict('joints.corners', say('refused.rebates-and-fingers-take-a-rectangular'))
+  if (corners === 'finger' && inner === 'groove')
+    throw conflict('joints.inner', say('refused.a-groove-would-run-into-the'))
+  return { corners, inner }
 }
 
 type Footprint = Pick<BoxTask['fixed'], 'footprint' | 'baffleEdge'>
@@ -195,12 +215,14 @@ export function boxTask(request: BoxRequest, assume: Assumptions): BoxTask {
   checkShapeFields(request)
   checkPairs(request)
   checkFlare(request)
+  checkCorners(request)
   const fixed = fixedOf(request, assume)
   checkDrivers(request.drivers ?? [], fixed)
   return {
     request: withCup(request, assume),
     board: boardProperties(request.board ?? {}, request.thicknessM, 'board', assume),
     fixed,
+    worked: workedOf(request),
     ...slope(request, assume),
     sawStepM: request.sawStepM ?? 1e-3,
     air: request.port === undefined && request.air === undefined ? standardAir : airOf(request.air, assume),

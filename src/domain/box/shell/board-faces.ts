@@ -4,7 +4,7 @@ import type { CutOut, PanelEdge } from '../../../contract/boxes/panel.ts'
 import type { Polygon } from '../../../numeric/geometry/polygon.ts'
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
-import { withoutRectangle } from '../../../numeric/geometry/polygon-window.ts'
+import { notched } from '../../../numeric/geometry/polygon-window.ts'
 
 interface Board {
   /** The blank: as large as the larger face at every edge. */
@@ -39,8 +39,8 @@ export function boardFace(board: Board, face: 'outer' | 'inner'): Polygon {
 const TOUCHES_M = 1e-6
 
 /** A rectangle that reaches the edge of its board is no hole but a notch of its outline. */
-export function isNotch(board: Blank, { kind, uM, vM, widthM = 0, heightM = 0 }: CutOut): boolean {
-  if (kind !== 'rectangle') return false
+export function isNotch(board: Blank, { kind, uM, vM, widthM = 0, heightM = 0, rebateDepthM }: CutOut): boolean {
+  if (kind !== 'rectangle' || rebateDepthM !== undefined) return false
   const blank = blankOf(board)
   return [-0.5, 0.5].some(i =>
     [-0.5, 0.5].some(k => insideDistance(blank, { x: uM + i * widthM, y: vM + k * heightM }) < TOUCHES_M)
@@ -49,12 +49,15 @@ export function isNotch(board: Blank, { kind, uM, vM, widthM = 0, heightM = 0 }:
 
 /** A face of a board less the notches in its edge. */
 export function notchedFace(board: Board & { readonly cutOuts: readonly CutOut[] }, face: 'outer' | 'inner'): Polygon {
-  return board.cutOuts
-    .filter(cut => isNotch(board, cut))
-    .reduce<Polygon>(
-      (left, { uM, vM, widthM = 0, heightM = 0 }) => {
-        return withoutRectangle(left, { x: uM, y: vM, width: widthM, height: heightM }) ?? left
-      },
-      boardFace(board, face)
-    )
+  const whole = boardFace(board, face)
+  const notches = board.cutOuts.filter(cut => isNotch(board, cut))
+  if (notches.length === 0) return whole
+  return notched(whole, notches.map(windowOf)) ?? whole
 }
+
+export const windowOf = ({ uM, vM, widthM = 0, heightM = 0 }: CutOut) => ({
+  x: uM,
+  y: vM,
+  width: widthM,
+  height: heightM
+})

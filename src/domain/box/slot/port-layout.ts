@@ -28,6 +28,12 @@ function placedEndsM(port: BoxPort, built: BuiltSlot, areaM2: number): number {
   return end(endLengthM(areaM2, conventionalEndFactor.flanged)) + end(placedEnd(built))
 }
 
+function cornerFillOf(built: BuiltPort): Pick<PortLayout, 'cornerFill'> {
+  if (built.kind !== 'slot' || !built.space.isRound || built.run.legs < 2) return {}
+  const { heightM, widthM } = built.space
+  return { cornerFill: { count: built.run.legs - 1, radiusM: heightM, lengthM: widthM } }
+}
+
 export function portLayout(built: BuiltPort, netM3: number, { resolved }: { resolved: BoxTask }): PortLayout {
   const { port } = resolved.request
   const c = resolved.air.soundSpeedMPerS
@@ -48,6 +54,7 @@ export function portLayout(built: BuiltPort, netM3: number, { resolved }: { reso
     insideLengthM: built.kind === 'slot' ? lengthM - built.space.placed.plane.frontM : built.insideM,
     legs: built.kind === 'slot' ? built.run.legs : 1,
     turnsDeg: built.kind === 'slot' ? built.run.turnsRad.map(turn => (turn * 180) / Math.PI) : [],
+    ...cornerFillOf(built),
     displacedM3: built.takenM3,
     ...(flareRadiusM === 0 ? {} : { flareRadiusM }),
     endFactor,

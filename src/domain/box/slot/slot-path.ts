@@ -9,7 +9,7 @@ import {
   signedArea
 } from '../../../numeric/geometry/polygon.ts'
 import { contains, rayLength } from '../../../numeric/geometry/polygon-distance.ts'
-import { mitreShortening } from '../../port/bends.ts'
+import { mitreShortening, roundedShortening } from '../../port/bends.ts'
 
 /** The plane the slot runs in: an inner outline, the front being one of its edges, the slot on the edges that follow. */
 export interface SlotPlane {
@@ -22,6 +22,8 @@ export interface SlotPlane {
 interface SlotSize {
   readonly heightM: number
   readonly wallM: number
+  /** Whether the outer corners of its bends are filled to a quarter round. */
+  readonly isRound: boolean
 }
 
 /** Most edges a slot follows: floor, back, lid. */
@@ -115,7 +117,7 @@ function bendArea({ wall, far }: SlotPath['corners'], { along }: Line, point: Po
 
 /** @throws nothing: where there is no room, `roomM` is short of `shortestM` */
 export function slotPath(plane: SlotPlane, size: SlotSize, legs: number): SlotPath {
-  const { heightM, wallM } = size
+  const { heightM, wallM, isRound } = size
   const chain = chainOf(plane, legs)
   const { before, from } = centreLine(chain, heightM)
   const last = chain.lines(heightM / 2)[legs - 1] as Line
@@ -131,7 +133,7 @@ export function slotPath(plane: SlotPlane, size: SlotSize, legs: number): SlotPa
     size,
     legs,
     turnsRad,
-    cutOffM: turnsRad.reduce((sum, turn) => sum + mitreShortening(turn) * heightM, 0),
+    cutOffM: turnsRad.reduce((sum, turn) => sum + (isRound ? roundedShortening() : mitreShortening(turn)) * heightM, 0),
     beforeM: before,
     from,
     last,

@@ -4,6 +4,7 @@ import type { SlotPort } from '../../../contract/boxes/box-hardware.ts'
 import { edgeLine, leftOf, meeting, vertex } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { toMm } from '../../digits.ts'
+import { cornerFillM2 } from '../../port/bends.ts'
 import { listed, say } from '../../say.ts'
 import { type Inside, inFrame } from '../shell/face.ts'
 import { type BarePanel, inBox } from '../shell/shell-panels.ts'
@@ -18,6 +19,8 @@ export interface SlotSpace {
   readonly widthM: number
   /** To which its plates and the front are rounded at the mouths. */
   readonly flareM: number
+  /** Whether the outer corners of its bends are filled to a quarter round. */
+  readonly isRound: boolean
   /** Whether the slot is narrower than the box and closed by a cheek. */
   readonly hasCheek: boolean
   /** One leg, two, as many as there are walls for. */
@@ -78,7 +81,7 @@ export function slotSpace(inside: Inside, slot: SlotPort, boardM: number): SlotS
     })
   }
   requireFront(placed, slot.heightM, wallM)
-  const size = { heightM: slot.heightM, wallM }
+  const size = { heightM: slot.heightM, wallM, isRound: slot.roundCorners === true }
   const mostLegs = Math.min(MOST_LEGS, placed.plane.inner.length - 1)
   const known: SlotPath[] = []
   const pathWith = (legs: number) => {
@@ -144,17 +147,22 @@ export const lastPlateM = ({ run, space }: BuiltSlot): number => run.lastLegM - 
 
 const takenWidth = ({ widthM, hasCheek, wallM }: SlotSpace) => widthM + (hasCheek ? wallM : 0)
 
+/** Of what fills its corners [m³]. */
+const filledM3 = ({ isRound, heightM, widthM }: SlotSpace, { legs }: SlotPath) =>
+  isRound ? (legs - 1) * cornerFillM2(heightM) * widthM : 0
+
 /** What a slot of a length takes of the air, and what the air cuts off at its bends; as near as it goes where it finds no place. */
 export function slotTakes(space: SlotSpace, lengthM: number) {
   const chosen = chooseLegs(space, lengthM)
-  return { takenM3: quickTakenArea(chosen.path, chosen.lengthM) * takenWidth(space), cutOffM: chosen.path.cutOffM }
+  const takenM3 = quickTakenArea(chosen.path, chosen.lengthM) * takenWidth(space)
+  return { takenM3: takenM3 + filledM3(space, chosen.path), cutOffM: chosen.path.cutOffM }
 }
 
 /** @throws DesignError `no-solution` unless lenient */
 export function buildSlot(space: SlotSpace, lengthM: number, lenient: boolean): BuiltSlot {
   const { path, lengthM: laidM, fits } = chooseLegs(space, lengthM)
   if (!fits && !lenient) throw refusal(lengthM, bandsOf(space))
-  const takenM3 = takenArea(path, laidM) * takenWidth(space)
+  const takenM3 = takenArea(path, laidM) * takenWidth(space) + filledM3(space, path)
   return { kind: 'slot', space, run: slotRun(path, laidM), takenM3, fits }
 }
 

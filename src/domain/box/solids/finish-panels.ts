@@ -79,32 +79,37 @@ function staveLikeness({ thicknessM, lengthM, widthM, outline, edges, cutOuts, n
   return JSON.stringify(['wall', thicknessM, Math.round(lengthM * 1e4), Math.round(widthM * 1e4), tilts])
 }
 
+const isBatten = ({ role, name }: Panel) => role === 'brace' && name.startsWith('batten')
+
 const layerNames = ['outer', 'inner', 'innermost']
 
 /** Equal parts in one row; what differs keeps a name of its own. */
 export function gathered(panels: readonly Panel[]): readonly Panel[] {
   const groups = new Map<string, Panel[]>()
   for (const panel of panels) {
-    const isSheet = panel.role === 'side' || panel.role === 'front'
+    const isSheet = panel.role === 'side' || panel.role === 'front' || isBatten(panel)
     const key = isSheet ? likeness(panel) : panel.role === 'wall' ? staveLikeness(panel) : panel.name
     groups.set(key, [...(groups.get(key) ?? []), panel])
   }
   const rows = [...groups.values()]
   return rows.map(group => {
     const [first] = group as [Panel]
-    const alike = rows.filter(other => other[0]?.role === first.role)
-    const number = alike.indexOf(group)
-    const name =
-      first.role === 'side' && first.name !== 'top' && first.name !== 'bottom'
-        ? alike.length === 1
-          ? 'side'
-          : `side ${first.name}`
-        : first.role === 'front' && alike.length > 1
-          ? `front ${layerNames[number] ?? number + 1}`
-          : first.role === 'wall' && alike.length === 1
-            ? 'wall'
-            : first.name
     const copies = group.flatMap(each => each.copies ?? [])
+    const name = rowName(first, group, rows)
     return { ...first, name, quantity: group.length, ...(copies.length === 0 ? {} : { copies }) }
   })
+}
+
+/** What a row of equal parts is called among the rows. */
+function rowName(first: Panel, group: readonly Panel[], rows: readonly (readonly Panel[])[]): string {
+  const { role, name } = first
+  // Battens are alike in all but their places: the row names each.
+  if (isBatten(first)) return ['batten', ...group.map(each => each.name.replace('batten, ', ''))].join(', ')
+  const alike = rows.filter(other => other[0]?.role === role)
+  if (role === 'side' && name !== 'top' && name !== 'bottom') return alike.length === 1 ? 'side' : `side ${name}`
+  if (role === 'front' && alike.length > 1) {
+    const number = alike.indexOf(group)
+    return `front ${layerNames[number] ?? number + 1}`
+  }
+  return role === 'wall' && alike.length === 1 ? 'wall' : name
 }

@@ -138,7 +138,7 @@ function fuseCautions(
   const fault = winner?.fault
   return [
     ...breakingCaution(fuse, circuit.breaking, request.systemVoltageV),
-    ...makerCautions(request.makerFuseA, fuse.ratingA, load.currentA, winner?.carries.ampacityA ?? 0),
+    ...makerCautions(request.makerFuseA, fuse.ratingA, load.currentA, winner?.carries.ampacityA),
     ...overcurrentCautions(fuse, undefined, request.onboardFusesA),
     ...(fault === undefined || fault.clearsQuickly
       ? []

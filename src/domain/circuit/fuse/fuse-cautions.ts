@@ -4,6 +4,7 @@ import type { ChosenFuse } from '../../../contract/supply/fuse.ts'
 import type { Selectivity, TimeBand } from '../../../contract/supply/supply-fuses.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'
+import { present } from '../../present.ts'
 import { say } from '../../say.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { familyThatBreaks } from './fuse-rating.ts'
@@ -56,20 +57,21 @@ function makerUsed(makerA: number, loadA: number): Caution {
   })
 }
 
-/** A maker's fuse that contradicts is reported; it is obeyed only where it is smaller and still carries the load. */
+/** A maker's fuse that contradicts is reported; it is obeyed only where it is smaller and still carries the load. Where no cable passes only the load judges it. */
 export function makerCautions(
   makerA: number | undefined,
   ratingA: number,
   loadA: number,
-  cableA: number
+  cableA: number | undefined
 ): readonly Caution[] {
   if (makerA === undefined) return []
   if (makerA === ratingA) return [makerUsed(makerA, loadA)]
-  const figures = { makerA, ratingA, loadA, cableA }
+  const figures = { makerA, ratingA, loadA, ...present({ cableA }) }
   if (makerA < loadA) {
     const message = say('maker-fuse-too-small.chosen', { makerA, loadA: toDigits(loadA), ratingA })
     return [caution('maker-fuse-too-small', message, { at: 'makerFuseA', figures })]
   }
+  if (cableA === undefined) return []
   const reason =
     makerA > cableA
       ? say('maker-fuse-not-obeyed.cable', { cableA: toDigits(cableA) })

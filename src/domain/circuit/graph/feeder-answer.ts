@@ -39,7 +39,7 @@ function amplifierAnswer(
   const dropOutV = feeder.dropOutsV[index] ?? 0
   const stage = feeder.branches[index]
   const amplifier = request.amplifiers[index]
-  const dropV = (solved.answer.nodeV ?? 0) - (at?.voltageV ?? 0)
+  const dropV = lostV(feeder, solved, index)
   return {
     ...present({ name: amplifier?.name }),
     feasible: at !== undefined,
@@ -54,6 +54,13 @@ function amplifierAnswer(
       ? {}
       : { branch: stageAnswer(stage, solved.branchesC[index] ?? 20, at?.currentA) })
   }
+}
+
+/** Over trunk and branch, by Ohm's law: exactly nothing where there is no resistance. */
+function lostV({ trunk, branches }: FeederTask, { answer, trunkC, branchesC }: Solved, index: number): number {
+  const branch = branches[index]
+  const inBranch = (answer.state?.loads[index]?.currentA ?? 0) * (branch ? stageOhm(branch, branchesC[index] ?? 20) : 0)
+  return (answer.state?.totalA ?? 0) * stageOhm(trunk, trunkC) + inBranch
 }
 
 function firstGuess(feeder: FeederTask, index: number, sourceV: number): number {

@@ -1,6 +1,6 @@
 /** Several loads behind a shared resistance: the one stable state, found without a start value. */
-import { bisect } from '../../../numeric/bisect.ts'
-import { voltageAtConstantPower } from '../load/constant-power-feeder.ts'
+import type { Element, Law } from '../points/element.ts'
+import { solvePoints } from '../points/solve-points.ts'
 
 /** `power`: a regulated amplifier; `current`: a given current; `resistance`: an unregulated amplifier. */
 export interface FeederLoad {
@@ -26,50 +26,46 @@ function scaled({ kind, amount }: FeederLoad, factor: number): FeederLoad {
   return { kind, amount: kind === 'resistance' ? amount / factor : amount * factor }
 }
 
-function voltageAt({ load, ohm }: Branch, blockV: number): number | undefined {
-  if (load.kind === 'power') return voltageAtConstantPower(blockV, load.amount, ohm)
-  if (load.kind === 'current') return blockV - load.amount * ohm
-  return (blockV * load.amount) / (load.amount + ohm)
-}
-
 function currentAt({ load }: Branch, voltageV: number): number {
   if (load.kind === 'current') return load.amount
   if (load.kind === 'resistance') return voltageV / load.amount
   return load.amount === 0 ? 0 : load.amount / voltageV
 }
 
-/** Lowest block voltage at which a branch has a state of its own. */
-function lowestBlock({ load, ohm }: Branch): number {
-  if (load.kind === 'power') return 2 * Math.sqrt(load.amount * ohm)
-  return load.kind === 'current' ? load.amount * ohm : 0
+const MINUS = 'minus'
+const BLOCK = 'block'
+
+/** Less than this would tear the matrix: the two ends are taken as one point, and what is lost there is taken off afterwards [Ω]. */
+const LEAST_OHM = 1e-6
+
+const lawOf = ({ kind, amount }: FeederLoad): Law => {
+  if (kind === 'power') return { kind, powerW: amount }
+  return kind === 'current' ? { kind, currentA: amount } : { kind: 'conductor', ohm: amount }
 }
 
-/** Golden-section search for the top of a concave function. */
-function topOf(f: (x: number) => number, low: number, high: number): number {
-  const ratio = (Math.sqrt(5) - 1) / 2
-  let [a, b] = [low, high]
-  for (let step = 0; step < 90; step++) {
-    const [c, d] = [b - ratio * (b - a), a + ratio * (b - a)]
-    if (f(c) < f(d)) a = c
-    else b = d
-  }
-  return (a + b) / 2
+const loadPoint = ({ ohm }: Branch, index: number) => (ohm < LEAST_OHM ? BLOCK : `load ${index}`)
+
+function branchElements(branch: Branch, index: number): readonly Element[] {
+  const to = loadPoint(branch, index)
+  const load = { id: `load ${index}`, from: to, to: MINUS, law: lawOf(branch.load) }
+  if (to === BLOCK) return [load]
+  return [{ id: `branch ${index}`, from: BLOCK, to, law: { kind: 'conductor', ohm: branch.ohm } }, load]
 }
 
-function stateAt(branches: readonly Branch[], blockV: number): TrunkState {
-  const loads = branches.map(branch => {
-    const voltageV = voltageAt(branch, blockV) ?? Number.NaN
-    return { voltageV, currentA: currentAt(branch, voltageV) }
-  })
-  return { blockV, totalA: loads.reduce((sum, { currentA }) => sum + currentA, 0), loads }
-}
+/** The source on its straight line: it gives and takes alike. */
+const sourceElement = (sourceV: number, ohm: number): Element => ({
+  id: 'source',
+  from: BLOCK,
+  to: MINUS,
+  law: { kind: 'battery', emfV: sourceV, givingOhm: ohm, takingOhm: ohm }
+})
 
 /**
  * State of a trunk and its branches.
  *
  *   Vs − Rt·ΣI_i(v) − v = 0,  each I_i from its own loop at block voltage v
  *
- * The left side is concave in v: its top is found first, then the root between top and Vs, which is the stable one.
+ * Laid out as a circuit between points and solved as any other: from silence downwards, so that only the stable state is found.
  *
  * @param sourceV  Vs [V]; @param trunkOhm  Rt [Ω] ≥ 0; @param branches  at least one, resistances ≥ 0
  * @param factor  all loads ask for this many times as much
@@ -84,35 +80,41 @@ export function trunkState(
   branches: readonly Branch[],
   factor = 1
 ): TrunkState | undefined {
-  const asked = factor === 1 ? branches : branches.map(branch => ({ ...branch, load: scaled(branch.load, factor) }))
-  const [only] = asked
-  if (asked.length === 1 && only !== undefined) return alone(sourceV, trunkOhm, only)
-  const lowest = Math.max(...asked.map(lowestBlock))
-  if (!(sourceV > 0) || lowest > sourceV) return undefined
-  const excess = (blockV: number) => {
-    const total = stateAt(asked, blockV).totalA
-    return Number.isNaN(total) ? Number.NEGATIVE_INFINITY : sourceV - trunkOhm * total - blockV
-  }
-  if (excess(sourceV) >= 0) return running(stateAt(asked, sourceV))
-  const top = topOf(excess, lowest, sourceV)
-  if (excess(top) < 0) return undefined
-  const state = stateAt(asked, bisect(excess, top, sourceV))
-  return running(state)
-}
-
-/** A constant current that leaves its load no voltage is a collapse as well. */
-function running(state: TrunkState): TrunkState | undefined {
-  return state.loads.every(({ voltageV }) => voltageV > 0) ? state : undefined
-}
-
-/** One load: trunk and branch are one loop, so the closed form holds. */
-function alone(sourceV: number, trunkOhm: number, branch: Branch): TrunkState | undefined {
   if (!(sourceV > 0)) return undefined
-  const whole = { ...branch, ohm: branch.ohm + trunkOhm }
-  const voltageV = voltageAt(whole, sourceV)
-  if (voltageV === undefined || voltageV <= 0) return undefined
-  const currentA = currentAt(whole, voltageV)
-  return { blockV: sourceV - currentA * trunkOhm, totalA: currentA, loads: [{ voltageV, currentA }] }
+  const asked = factor === 1 ? branches : branches.map(branch => ({ ...branch, load: scaled(branch.load, factor) }))
+  const stiff = trunkOhm < LEAST_OHM
+  const loadsV = stiff ? asked.map(each => alone(sourceV, each)) : behindTrunk(sourceV, trunkOhm, asked)
+  const currents = (lostV: number) =>
+    asked.flatMap((branch, index) => {
+      const voltageV = (loadsV[index] ?? 0) - lostV
+      return voltageV > 0 ? [{ voltageV, currentA: currentAt(branch, voltageV) }] : []
+    })
+  const loads = currents(stiff ? trunkOhm * total(currents(0)) : 0)
+  // a constant current that leaves its load no voltage is a collapse as well
+  if (loads.length < asked.length) return undefined
+  const totalA = total(loads)
+  return { blockV: sourceV - trunkOhm * totalA, totalA, loads }
+}
+
+const total = (loads: TrunkState['loads']) => loads.reduce((sum, { currentA }) => sum + currentA, 0)
+
+type LoadVolts = readonly (number | undefined)[]
+
+/** Behind a shared resistance. */
+function behindTrunk(sourceV: number, trunkOhm: number, branches: readonly Branch[]): LoadVolts {
+  const elements = [sourceElement(sourceV, trunkOhm), ...branches.flatMap(branchElements)]
+  const voltages = solvePoints(elements, MINUS)
+  return branches.map((branch, index) => {
+    const at = voltages?.get(loadPoint(branch, index))
+    return at === undefined || branch.ohm >= LEAST_OHM ? at : at - branch.ohm * currentAt(branch, at)
+  })
+}
+
+/** Without one each branch is a circuit of its own, its resistance that of the source. */
+function alone(sourceV: number, { load, ohm }: Branch): number | undefined {
+  return ohm < LEAST_OHM
+    ? sourceV - ohm * currentAt({ load, ohm }, sourceV)
+    : behindTrunk(sourceV, ohm, [{ load, ohm: 0 }])?.[0]
 }
 
 /** Beyond this the margin says nothing more. */

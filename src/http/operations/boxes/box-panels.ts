@@ -40,7 +40,7 @@ export const layOutBox = defineOperation({
   tag: 'Box',
   summary: 'Panels, volume balance and clearances of a box',
   description:
-    'Gives the panels with their cut-outs, every litre that something takes from the inside, clearances and mass, from outer sizes or from a net volume. Butt joints: lid and floor are the full width by the full depth; front and back stand between them; the sides stand between all four. `Accept: text/csv` gives the cut list alone.',
+    'Gives the panels with their cut-outs, every litre that something takes from the inside, clearances and mass, from outer sizes or from a net volume. Lid and floor are the full width by the full depth; front and back stand between them; the sides between all four; with `joints`, boards grow by what is let into another. `Accept: text/csv` gives the cut list alone.',
   heavy: true,
   body: BoxRequest,
   result: BoxLayoutBody,

@@ -1,6 +1,6 @@
 /** Boards, drivers and fittings of the box, whatever its size and port. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
-import type { RadiatorFace } from '../../../contract/systems/words.ts'
+import type { BoardJoints, RadiatorFace } from '../../../contract/systems/words.ts'
 import { ringGapM } from '../../../domain/box/solids/front-gaps.ts'
 import { present } from '../../../domain/present.ts'
 import { signedArea } from '../../../numeric/geometry/polygon.ts'
@@ -99,13 +99,30 @@ const faced: Partial<Record<RadiatorFace, { readonly size: 'widthM' | 'heightM' 
     back: { size: 'depthM', times: 1 }
   }
 
+const jointsAs: Readonly<Record<BoardJoints, NonNullable<BoxRequest['joints']>>> = {
+  butt: {},
+  groove: { inner: 'groove' },
+  rebate: { inner: 'groove', corners: 'rebate' },
+  finger: { corners: 'finger' }
+}
+
 export function shellRequest(brief: BoxBrief, furtherM = 0, radiators?: RadiatorPlace): BoxRequest {
-  const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = brief.board
+  const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...rest } = brief.board
+  const { joints: asked, ...board } = rest
+  const form = formOf(brief, furtherM)
+  const joints = asked === undefined ? form.joints : { ...form.joints, ...jointsAs[asked] }
   const { air, sawStepM } = brief
   return {
-    ...formOf(brief, furtherM),
+    ...form,
     thicknessM,
-    ...present({ air, sawStepM, frontLayers, recessM, board: Object.keys(board).length === 0 ? undefined : board }),
+    ...present({
+      joints,
+      air,
+      sawStepM,
+      frontLayers,
+      recessM,
+      board: Object.keys(board).length === 0 ? undefined : board
+    }),
     drivers: [brief.drivers, ...(radiators === undefined ? [] : boxRadiators(brief, radiators))],
     fittings: { terminal, ...(brief.lined ? { lining: lining() } : {}) }
   }

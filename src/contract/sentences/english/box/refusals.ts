@@ -14,6 +14,12 @@ export const refusalsBoxSentences = {
   'refused.a-rebate-is-as-wide-as': 'A rebate is as wide as the flange: give its diameter.',
   'refused.a-rebate-of-leaves-too-little':
     'A rebate of {rebateDepthMm} mm leaves too little of the board: at most {maximumMm} mm, so that {underRebateMm} mm stay under the flange.',
+  'refused.a-groove-would-run-into-the':
+    'A groove would run into the fingers of a corner: butt what stands inside, or take rebates.',
+  'refused.round-corners-take-a-rectangular-box':
+    'Quarter rounds in a slot take a rectangular box: its bends are square.',
+  'refused.rebates-and-fingers-take-a-rectangular':
+    'Rebates and fingers take a rectangular box whose front is not set back.',
   'refused.a-slope-belongs-to-a-wedge': 'A slope belongs to a wedge, not to a {shape} box.',
   'refused.a-slot-along-a-side-splits':
     'A slot along a side splits a front that covers the sides; set joints.sides to over.',

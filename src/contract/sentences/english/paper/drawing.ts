@@ -14,6 +14,13 @@ export const drawingWords = {
   'draw.at-centre': 'centre {across} from the left, {up} from below',
   'draw.at-edges': '{left} to {right} from the left, {below} to {top} from below',
   'draw.deep': ', {depth} deep',
+  'draw.deep-inside': ', {depth} deep from inside',
+  'draw.fingers-across':
+    'Fingers to {part}: {count} gaps {depth} deep, from the left {first}, {next} and on every {pitch}, {last}',
+  'draw.fingers-up':
+    'Fingers to {part}: {count} gaps {depth} deep, from below {first}, {next} and on every {pitch}, {last}',
+  'draw.groove-for': 'groove for {part}',
+  'draw.rebate-for': 'rebate for {part}',
   'draw.screw-circle': '{count} × ⌀{hole} on ⌀{circle}, first at {angle}°, pilots for {screw}',
   'draw.mark-legend':
     'Dashed: what stands against the inner face, full line: against the outer; its middle so far from the left (→) or from below (↑) of this drawing, from the right where the board lies face down',

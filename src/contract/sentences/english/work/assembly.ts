@@ -12,6 +12,8 @@ export const assemblySentences = {
   'assembly.diagonals-of-the-opening-agree-to': 'Diagonals of the opening agree to 1 mm before the glue sets.',
   'assembly.fit': 'Fit {named}',
   'assembly.fit-the-load-plates-where-the': 'Fit the load plates, where the box will be bolted',
+  'assembly.corners-with-fingers-have-no-screws':
+    'Corners with fingers have no screws: draw them together with clamps or straps over the corners until the glue has set.',
   'assembly.glue-and-screw-the-last-panel': 'Glue and screw the last panel.',
   'assembly.glue-and-screw-to-the-marks': 'Glue and screw {named} to the marks.',
   'assembly.glue-one-edge-at-a-time':

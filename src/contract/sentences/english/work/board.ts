@@ -23,6 +23,25 @@ export const boardSentences = {
   'board.cut-each-tube-to-its-length': 'Cut each tube to its length, deburr it, glue it into its panel.',
   'board.cut-holes-and-rebates-in-the': 'Cut holes and rebates in the flat panels',
   'board.cut-the-panels': 'Cut the panels',
+  'board.cut-the-joints': 'Cut the joints',
+  'board.rout-each-groove-and-rebate':
+    'Rout each groove and rebate {depth} deep along a clamped straight edge, in two passes, with a straight bit no wider than the board is thick: all at one setting, on the inner faces.',
+  'board.square-what-a-tongue-does-not':
+    'Square a groove that ends short of an edge with a chisel, or take the corner off the tongue.',
+  'board.a-groove-takes-a-router':
+    'A groove takes a router: hire one for it, or ask for the plan again with butt joints.',
+  'board.mark-the-fingers-from-one-corner':
+    'Mark the fingers from the drawings, from one corner on, both boards of a corner together; shade what falls away.',
+  'board.cut-the-gaps-at-the-table':
+    'Clear the gaps with the router in a finger jig, or saw beside the lines and clear them with the chisel.',
+  'board.saw-the-gaps-beside-the-line':
+    'Saw the gaps beside the line, two equal boards clamped on each other, and pare them to the line with the chisel.',
+  'board.try-each-joint-on-an-offcut':
+    'Try each joint on offcuts of this very board first: it goes together by hand and does not rock.',
+  'board.a-service-with-a-router-cuts-joints':
+    'A service with a CNC router cuts all joints from the DXF: name the board as measured, and ask for 0.1 to 0.2 mm of play.',
+  'board.each-groove-has-its-depth': 'Each groove is {depth} deep to 0.3 mm over its whole length.',
+  'board.the-fingers-go-together-by-hand': 'The fingers go together by hand and stand flush to 0.5 mm.',
   'board.cut-their-windows-round-the-edges': 'Cut their windows, round the edges',
   'board.draw-the-panels-from-a-straight':
     'Draw the panels on the board as they lie on the cut sheets, from a straight edge of the factory, the gap for saw and plane between their lines.',

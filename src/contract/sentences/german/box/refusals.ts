@@ -18,6 +18,12 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
   'refused.a-rebate-is-as-wide-as': 'Ein Falz ist so breit wie der Flansch: dessen Durchmesser angeben.',
   'refused.a-rebate-of-leaves-too-little':
     'Ein Falz von {rebateDepthMm} mm lässt zu wenig von der Platte: höchstens {maximumMm} mm, damit {underRebateMm} mm unter dem Flansch bleiben.',
+  'refused.a-groove-would-run-into-the':
+    'Eine Nut liefe in die Fingerzinken einer Ecke: Innenteile stumpf stoßen oder Falze nehmen.',
+  'refused.round-corners-take-a-rectangular-box':
+    'Viertelrunde Ecken eines Schlitzes brauchen ein rechteckiges Gehäuse: dann sind seine Umlenkungen rechtwinklig.',
+  'refused.rebates-and-fingers-take-a-rectangular':
+    'Falze und Fingerzinken brauchen ein rechteckiges Gehäuse, dessen Front nicht zurückgesetzt ist.',
   'refused.a-slope-belongs-to-a-wedge': 'Eine Neigung gehört zu einem Keil, nicht zu einem Gehäuse der Form {shape}.',
   'refused.a-slot-along-a-side-splits':
     'Ein Schlitz an einer Seite teilt eine Front, die die Seiten deckt; joints.sides auf over setzen.',

@@ -17,6 +17,13 @@ export const germanDrawingWords = translation<typeof drawingWords>()({
   'draw.at-centre': 'Mitte {across} von links, {up} von unten',
   'draw.at-edges': '{left} bis {right} von links, {below} bis {top} von unten',
   'draw.deep': ', {depth} tief',
+  'draw.deep-inside': ', {depth} tief von innen',
+  'draw.fingers-across':
+    'Zinken zu {part}: {count} Lücken {depth} tief, von links {first}, {next} und weiter alle {pitch}, {last}',
+  'draw.fingers-up':
+    'Zinken zu {part}: {count} Lücken {depth} tief, von unten {first}, {next} und weiter alle {pitch}, {last}',
+  'draw.groove-for': 'Nut für {part}',
+  'draw.rebate-for': 'Falz für {part}',
   'draw.screw-circle': '{count} × ⌀{hole} auf ⌀{circle}, erste bei {angle}°, Vorbohrung für {screw}',
   'draw.mark-legend':
     'Gestrichelt: was an der Innenseite anliegt, durchgezogen: an der Außenseite; seine Mitte so weit von links (→) oder von unten (↑) in dieser Zeichnung, von rechts, wo die Platte mit dem Gesicht nach unten liegt',

@@ -16,6 +16,8 @@ export const germanAssembly = translation<typeof assemblySentences>()({
     'Die Diagonalen der Öffnung stimmen auf 1 mm überein, bevor der Leim anzieht.',
   'assembly.fit': 'Jetzt {named} einsetzen',
   'assembly.fit-the-load-plates-where-the': 'Die Lastplatten setzen, wo das Gehäuse verschraubt wird',
+  'assembly.corners-with-fingers-have-no-screws':
+    'Gezinkte Ecken haben keine Schrauben: mit Zwingen oder Gurten über die Ecken zusammenziehen, bis der Leim fest ist.',
   'assembly.glue-and-screw-the-last-panel': 'Die letzte Platte leimen und schrauben.',
   'assembly.glue-and-screw-to-the-marks': 'Nun {named} an den Anrissen leimen und schrauben.',
   'assembly.glue-one-edge-at-a-time':

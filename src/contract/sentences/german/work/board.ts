@@ -28,6 +28,25 @@ export const germanBoard = translation<typeof boardSentences>()({
   'board.cut-each-tube-to-its-length': 'Jedes Rohr ablängen, entgraten und in seine Platte leimen.',
   'board.cut-holes-and-rebates-in-the': 'Löcher und Falze in die flachen Platten fräsen',
   'board.cut-the-panels': 'Die Platten zuschneiden',
+  'board.cut-the-joints': 'Die Verbindungen fräsen und sägen',
+  'board.rout-each-groove-and-rebate':
+    'Jede Nut und jeden Falz {depth} tief an einer geklemmten Leiste fräsen, in zwei Durchgängen, mit einem Nutfräser nicht breiter als die Platte dick: alle mit einer Einstellung, auf den Innenseiten.',
+  'board.square-what-a-tongue-does-not':
+    'Eine Nut, die vor einer Kante endet, mit dem Stechbeitel eckig stechen, oder die Ecke der Feder wegnehmen.',
+  'board.a-groove-takes-a-router':
+    'Eine Nut braucht eine Oberfräse: eine leihen, oder den Plan mit stumpfen Verbindungen neu anfordern.',
+  'board.mark-the-fingers-from-one-corner':
+    'Die Zinken nach den Zeichnungen anreißen, von einer Ecke aus, beide Platten einer Ecke zusammen; schraffieren, was wegfällt.',
+  'board.cut-the-gaps-at-the-table':
+    'Die Lücken mit der Oberfräse in einer Zinkenlehre ausfräsen, oder neben den Rissen sägen und mit dem Stechbeitel ausstechen.',
+  'board.saw-the-gaps-beside-the-line':
+    'Die Lücken neben dem Riss sägen, zwei gleiche Platten aufeinander geklemmt, und mit dem Stechbeitel bis zum Riss stechen.',
+  'board.try-each-joint-on-an-offcut':
+    'Jede Verbindung zuerst an Resten eben dieser Platte probieren: sie geht von Hand zusammen und wackelt nicht.',
+  'board.a-service-with-a-router-cuts-joints':
+    'Ein Dienst mit CNC-Fräse schneidet alle Verbindungen nach der DXF-Datei: die gemessene Plattendicke nennen und 0,1 bis 0,2 mm Spiel verlangen.',
+  'board.each-groove-has-its-depth': 'Jede Nut ist auf ihrer ganzen Länge auf 0,3 mm genau {depth} tief.',
+  'board.the-fingers-go-together-by-hand': 'Die Zinken gehen von Hand zusammen und stehen auf 0,5 mm bündig.',
   'board.cut-their-windows-round-the-edges': 'Die Fenster ausschneiden, Kanten abrunden',
   'board.draw-the-panels-from-a-straight':
     'Die Platten wie auf den Zuschnittplänen anreißen, von einer geraden Werkskante aus, zwischen den Rissen der Spalt für Säge und Hobel.',
