@@ -46,7 +46,8 @@ function billedRadiators({ passiveRadiators, board }: PlanRequest, { request, ou
     .filter(({ kind }) => kind === 'passive-radiator')
     .map(set => ({
       count: set.count ?? 1,
-      ...{ cutOutDiameterM, flangeDiameterM },
+      cutOutDiameterM,
+      flangeDiameterM,
       baffleThicknessM: boardsOf(set, { ...board, frontLayers }),
       ...present({ screwCount, massKg })
     }))

@@ -7,7 +7,7 @@ import { setUpSignal } from '../../domain/signal/set-up-signal.ts'
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/parts/plan-response.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { planDefaults } from '../request/defaults.ts'
-import { type Part, runPart, waitingFor } from '../request/part.ts'
+import { type Part, waitingFor } from '../request/part.ts'
 import type { GivenBox } from '../request/plan-leaflet.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
@@ -15,7 +15,7 @@ import type { SupplyBrief } from '../request/supply-brief.ts'
 export type SignalPart = Part<SignalSetupRequest, SignalSetup>
 
 export function planSignal(
-  { supply, amplifierV, turnOn }: SupplyBrief,
+  { supply, amplifierV, turnOn, run }: SupplyBrief,
   { signal: asked, crossoverHz }: Pick<ResolvedPlan, 'signal' | 'crossoverHz'>,
   joined: JoinedDrivers | undefined,
   response: ResponsePart,
@@ -27,7 +27,7 @@ export function planSignal(
   const leafletHz = leaflet?.kind === 'vented' ? leaflet.tuningHz : undefined
   const tuningHz = response.done ? tuningIn(response.outcome.result.scalars) : leafletHz
   const acoustic = present({ tuningHz, mainsLowHz })
-  return runPart(
+  return run(
     {
       ...signal,
       ...present({ turnOn }),

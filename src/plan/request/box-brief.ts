@@ -12,6 +12,7 @@ import { assumptions } from '../../domain/assume.ts'
 import { type RadiatorUnit, radiatorUnit } from '../../domain/enclosure/alignment/radiator-sheet.ts'
 import { present } from '../../domain/present.ts'
 import { planDefaults } from './defaults.ts'
+import type { RunPart } from './part.ts'
 import { sawStep } from './plan-imperial.ts'
 import { type GivenBox, leafletBox } from './plan-leaflet.ts'
 import { driverFace } from './plan-space.ts'
@@ -40,6 +41,8 @@ export interface RadiatorsAtHand {
 }
 
 export interface BoxBrief extends AskedBox {
+  /** Of the plan this box is part of. */
+  readonly run: RunPart
   readonly space: PlanCar['space']
   readonly board: PlanRequest['board']
   readonly lined: boolean
@@ -107,12 +110,16 @@ function radiatorsOf({ passiveRadiators, air }: ResolvedPlan): RadiatorsAtHand |
 }
 
 export function boxBrief(resolved: ResolvedPlan): BoxBrief {
-  const { enclosure = {}, car, board, finish, crossoverHz, signal, air, workshop } = resolved
+  const { enclosure = {}, car, board, finish, crossoverHz, signal, air, workshop, run } = resolved
   const { space, cabin } = car
   const face = driverFace(resolved)
   return {
     ...askedBox(enclosure, { space, driverFace: face }),
-    ...{ space, board, lined: finish.lined, driverFace: face },
+    run,
+    space,
+    board,
+    lined: finish.lined,
+    driverFace: face,
     drivers: boxDrivers(resolved, isDivided({ enclosure }) ? 'divider' : face),
     sheet: resolved.driver.sheet,
     crossoverHz,

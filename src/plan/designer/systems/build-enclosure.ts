@@ -74,9 +74,9 @@ function finished(
   if (figures === undefined) return { rejection: hindered('response', unheard(response)) }
   const signal = planSignal(power, resolved, joined, response)
   if (!signal.done) return { rejection: hindered('signal', signal.refusal.message) }
-  const { matching, wiring } = loadAtGain(load, joined)
+  const { matching, wiring } = loadAtGain(resolved.run, load, joined)
   const parts = { matching, wiring, drivers, port: attempt.port, box, response, ...supply, signal }
-  const cautions = planCautions(parts, undefined, closedHighPass(response, joined), [])
+  const cautions = planCautions(parts, undefined, closedHighPass(resolved.run, response, joined), [])
   const stop = cautions.find(({ level }) => level === 'stop')
   if (stop !== undefined) return { rejection: hindered('stop-caution', stop.message) }
   return { found: { enclosure, figures, cautions } }

@@ -11,6 +11,7 @@ import { wishProblem } from '../../enclosure/goal-designs.ts'
 import { roomForAir } from '../../enclosure/parts/plan-box.ts'
 import { shellRequest } from '../../enclosure/parts/plan-shell.ts'
 import type { Setting } from '../../enclosure/parts/setting.ts'
+import { partRunner, type RunPart } from '../../request/part.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { Room } from '../search/design-problem.ts'
 import { type Combination, kindsOf } from '../search-combinations.ts'
@@ -47,6 +48,7 @@ interface Space {
 }
 
 interface Bench {
+  readonly run: RunPart
   readonly question: Question
   /** Every system is foreseen to its end, whatever it breaks: for who looks for what breaks least. */
   readonly whole: boolean
@@ -117,7 +119,7 @@ function foreseen(combination: Combination, bench: Bench): readonly Foresight[] 
   const early = bench.whole ? {} : limits
   const expensive = rejectionBy(foreseenBreaks(early, present({ price })))
   if (expensive !== undefined) return all(expensive)
-  const { found, rejection } = joinedWith(combination)
+  const { found, rejection } = joinedWith(combination, bench.run)
   if (found === undefined) return all(rejection)
   const thirsty = rejectionBy(foreseenBreaks(early, found.figures))
   return thirsty === undefined ? systems.map(system => foreseenIn(system, found, bench)) : all(thirsty)
@@ -129,6 +131,7 @@ export function foresight(
   question: Question,
   whole = false
 ): (combination: Combination) => readonly Foresight[] {
-  const bench: Bench = { question, whole, kinds: kindsOf(request), spaces: new Map(), wired: new Map() }
+  const run = partRunner()
+  const bench: Bench = { run, question, whole, kinds: kindsOf(request), spaces: new Map(), wired: new Map() }
   return combination => foreseen(combination, bench)
 }

@@ -12,7 +12,7 @@ import {
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxBrief, isDivided } from '../../request/box-brief.ts'
-import { type Part, runPart } from '../../request/part.ts'
+import type { Part, RunPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import type { RadiatorPlace } from './plan-radiators.ts'
 import { isLeft, shellRequest, spaceLimits } from './plan-shell.ts'
@@ -44,7 +44,7 @@ export function planBox(brief: BoxBrief, wish: BoxWish): TriedBoxPart {
   const divider = frontVolumeM3 === undefined ? undefined : { frontNetVolumeM3: frontVolumeM3, screwedFront: true }
   const drawnIn = (furtherM: number) => {
     const shell = shellRequest(brief, furtherM, radiators)
-    return runPart(
+    return brief.run(
       { ...shell, netVolumeM3, limits: spaceLimits(brief, radiators), ...present({ strategy, port, divider }) },
       tryBox
     )
@@ -78,7 +78,7 @@ export function roomForAir(brief: BoxBrief): number | undefined {
   const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
   const { drivers, ...shell } = shellRequest(brief)
   const within = isDivided(brief) ? shell : { ...shell, ...present({ drivers }) }
-  const largest = runPart({ ...within, ...lean, outer }, tryBox)
+  const largest = brief.run({ ...within, ...lean, outer }, tryBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
 }
 
@@ -95,17 +95,18 @@ export function airIn({ outcome }: JudgedBoxPart & { readonly done: true }): {
 type TriedWell = TriedBoxPart & { readonly done: true }
 
 /** Laid out as the resource of its own does, from the sizes at hand: braces and the rest of the answer alter nothing of those. */
-const fromTried = ({ request, outcome }: TriedWell, bracing: BoxRequest['bracing']): BoxPart =>
-  runPart({ ...request, ...present({ bracing }) }, asked => layOutTried(asked, outcome.result), layOutBox)
+const fromTried = (run: RunPart, { request, outcome }: TriedWell, bracing: BoxRequest['bracing']): BoxPart =>
+  run({ ...request, ...present({ bracing }) }, asked => layOutTried(asked, outcome.result), layOutBox)
 
 /** A box that was only tried, with everything that is told of it. */
-export const wholeBox = (part: TriedBoxPart): BoxPart => (part.done ? fromTried(part, undefined) : part)
+export const wholeBox = ({ run }: BoxBrief, part: TriedBoxPart): BoxPart =>
+  part.done ? fromTried(run, part, undefined) : part
 
 /** The same box with braces until its panels stay out of the band, at the pressure it really sees. */
-export function bracedBox({ board, crossoverHz }: BoxBrief, tried: TriedWell, pressurePa: number): BoxPart {
+export function bracedBox({ board, crossoverHz, run }: BoxBrief, tried: TriedWell, pressurePa: number): BoxPart {
   const upperHz = board.bracing?.upperHz ?? crossoverHz
   const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
-  return fromTried(tried, bracing)
+  return fromTried(run, tried, bracing)
 }
 
 /** Everything in the box clears everything else. */

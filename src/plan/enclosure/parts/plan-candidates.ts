@@ -11,7 +11,7 @@ import { enclosureDefaults } from '../../../domain/enclosure/model/defaults.ts'
 import { sizeEnclosure } from '../../../domain/enclosure/sizing/size-enclosure.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxBrief, isDivided } from '../../request/box-brief.ts'
-import { type Part, runPart } from '../../request/part.ts'
+import type { Part } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import { radiatorPlaces } from './plan-radiators.ts'
 import type { Setting } from './setting.ts'
@@ -37,10 +37,10 @@ function sizedBy(brief: BoxBrief): SizingRequest['passiveRadiators'] {
 }
 
 export function planSizing({ brief, driver, drivers, joined }: Setting, roomM3: number | undefined): SizingPart {
-  const { enclosure, air, radiators } = brief
+  const { enclosure, air, radiators, run } = brief
   const kinds = enclosure.kind === undefined ? kindsFor(brief) : [enclosure.kind]
   const asked = wanted(enclosure)
-  return runPart(
+  return run(
     {
       driver,
       drivers,

@@ -9,7 +9,7 @@ import { sizePort } from '../../../domain/port/sizing/size-port.ts'
 import { present } from '../../../domain/present.ts'
 import { slotOfArea, tubesOfArea } from '../../designer/room/ports-of-area.ts'
 import { type BoxBrief, isDivided } from '../../request/box-brief.ts'
-import { type Part, runPart } from '../../request/part.ts'
+import type { Part } from '../../request/part.ts'
 import { onSawStep } from '../../request/plan-imperial.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import { planFilters } from './plan-response.ts'
@@ -134,8 +134,8 @@ export function planPort(
   { brief, driver, drivers, joined }: Setting,
   { airSpeedMPerS, form, highPassHz, ...question }: PortQuestion
 ): PortPart {
-  const { air } = brief
-  return runPart(
+  const { air, run } = brief
+  return run(
     {
       ...question,
       driver,
@@ -156,8 +156,8 @@ export function sweptPort(
   { airSpeedMPerS, form, netVolumeM3, tuningHz }: PortQuestion,
   sweptVolumeM3: number | undefined
 ): PortPart {
-  const { air, crossoverHz: lowPassHz } = brief
-  return runPart(
+  const { air, crossoverHz: lowPassHz, run } = brief
+  return run(
     {
       netVolumeM3,
       tuningHz,

@@ -7,7 +7,6 @@ import { tuningIn } from '../../../domain/enclosure/response/tuning-in.ts'
 import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
-import { runPart } from '../../request/part.ts'
 import { airIn, type BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'
 import { systemPrice } from './system-price.ts'
@@ -15,10 +14,10 @@ import { systemPrice } from './system-price.ts'
 /** The standard thirds of an octave where a bass system earns its room (ISO 266, from memory). */
 
 /** The same response at the compared frequencies; where it was asked at them it stands. */
-function comparedAt(response: ResponsePart & { readonly done: true }): ResponsePart {
+function comparedAt({ run }: BoxBrief, response: ResponsePart & { readonly done: true }): ResponsePart {
   const { frequenciesHz } = response.request
   const same = Array.isArray(frequenciesHz) && COMPARED_HZ.every((hz, k) => frequenciesHz[k] === hz)
-  return same ? response : runPart({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
+  return same ? response : run({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
 }
 
 const isPlannedKind = (kind: string): kind is PlannedKind => plannedKinds.some(each => each === kind)
@@ -31,7 +30,7 @@ export function systemFigures(
   { powerW }: Pick<JoinedDrivers, 'powerW'>
 ): SystemFigures | undefined {
   if (!box.done || !response.done) return undefined
-  const compared = comparedAt(response)
+  const compared = comparedAt(brief, response)
   if (!compared.done) return undefined
   const { outer, massKg } = box.outcome.result
   const { scalars, curves, limits } = compared.outcome.result
