@@ -156,7 +156,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     [...work, ...circuitSays.cautions]
   )
   const capacitor = supply.current.done && supply.current.outcome.result.capacitor !== undefined
-  const readings = planReadings(graph.circuit, capacitor)
+  const senses = signal.done && signal.outcome.result.turnOn?.method === 'signal-sensing'
+  const readings = planReadings(graph.circuit, capacitor, senses)
   const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
   const told = {

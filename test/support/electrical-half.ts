@@ -43,7 +43,11 @@ export function electricalHalf(wire: unknown, run = partRunner()) {
     assumptions()
   )
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
-  const readings = planReadings(graph.circuit, capacitor !== undefined)
+  const readings = planReadings(
+    graph.circuit,
+    capacitor !== undefined,
+    signal.done && signal.outcome.result.turnOn?.method === 'signal-sensing'
+  )
   const steps = commissioning(1, circuit, signal.done ? signal.outcome.result.steps : [], readings, capacitor)
   const wiring = wiringOf({ parts, circuit } as unknown as SystemPlan, request, metric)
   return {

@@ -72,7 +72,7 @@ export const boardJoints = ['butt', 'groove', 'rebate', 'finger'] as const
 export type BoardJoints = (typeof boardJoints)[number]
 export const workWays = ['saw-and-router', 'cutting-service', 'jigsaw-and-drill'] as const
 export type WorkWay = (typeof workWays)[number]
-/** Where a level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */
+/** Where a level was calculated: at the seat, or in half space at 1 m because nothing is known of the cabin. */
 export const earPlaces = ['seat', 'half-space'] as const
 export type EarPlace = (typeof earPlaces)[number]
 /** Parts of a plan on paper, in the order of the work. */

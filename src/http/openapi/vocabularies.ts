@@ -87,7 +87,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
   MetricResistance: { words: metricResistances, description: 'Where the resistance of a metric cable comes from.' },
   PanelGrain: { words: panelGrains, description: 'Which way the grain of a panel runs.' },
   PaperUnits: { words: paperUnits, description: 'Units on paper.' },
-  PortEndModel: { words: endModels, description: 'How the ends of a port are reckoned.' },
+  PortEndModel: { words: endModels, description: 'How the ends of a port are calculated.' },
   PortEndSituation: { words: endSituations, description: 'What an end of a port opens into.' },
   PortMouth: { words: portMouths, description: 'Edge of a mouth.' },
   PortShape: { words: portShapes, description: 'Shape of a port.' },

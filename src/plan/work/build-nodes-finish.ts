@@ -1,7 +1,7 @@
 /** Steps from the closed box to the box that stands in the car. */
 import type { Said } from '../../contract/sentences/form/template.ts'
 import { peopleFor, saidPeople } from '../../domain/box/layout/lift.ts'
-import { inDigits, inMm } from '../../domain/digits.ts'
+import { fixed, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { closeFront } from './build-nodes-front.ts'
@@ -185,7 +185,7 @@ const loadBox = ({ heavy, carriedKg }: BuildFacts): BuildNode => {
     title: say('finish.load-the-box'),
     actions: [
       say('finish.kg-to-rest-it-on-a', {
-        carried: inDigits(carriedKg, 2),
+        carried: fixed(carriedKg, 1),
         more: heavy ? say('finish.without-its-drivers') : '',
         people: saidPeople(people)
       }),

@@ -37,7 +37,7 @@ export const answerSentences = {
   'answer.db-from-40-to-63-hz': '{inDigits} dB {up} from 40 to 63 Hz',
   'answer.db-louder-than-planned': '{decibels} dB louder than planned',
   'answer.db-quieter-than-planned': '{decibels} dB quieter than planned',
-  'answer.decided-the-size': '; {governor} decided the size',
+  'answer.decided-the-size': '; sized by {governor}',
   'answer.driver-word': 'driver',
   'answer.drivers': '{driverCount, plural, one {# driver} other {# drivers}} {name}',
   'answer.driver-region':

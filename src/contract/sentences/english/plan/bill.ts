@@ -42,6 +42,9 @@ export const billSentences = {
   'bill.flange': 'flange',
   'bill.flanges': 'flanges',
   'bill.for-a-hole-of': ', for a hole of {diameter}',
+  'bill.bolt-for-converter': 'bolt M5 with two washers and self-locking nut, for converter or charger',
+  'bill.four-through-the-board':
+    'four, through the board or bracket that is bolted to the body (common practice, no source)',
   'bill.four-an-amplifier-through-the-board':
     'four an amplifier, through the board or bracket that is bolted to the body (common practice, no source)',
   'bill.from-the-post-to-the-fuse': '{tail} from the post to the fuse{more}',

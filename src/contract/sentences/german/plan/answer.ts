@@ -41,7 +41,7 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.db-from-40-to-63-hz': '{inDigits} dB {up} von 40 bis 63 Hz',
   'answer.db-louder-than-planned': '{decibels} dB lauter als geplant',
   'answer.db-quieter-than-planned': '{decibels} dB leiser als geplant',
-  'answer.decided-the-size': '; die Größe bestimmte: {governor}',
+  'answer.decided-the-size': '; maßgebend: {governor}',
   'answer.driver-word': 'Lautsprecher',
   'answer.drivers': '{driverCount, plural, one {# Lautsprecher} other {# Lautsprecher}} {name}',
   'answer.driver-region':

@@ -45,6 +45,9 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.flange': 'Korbrand',
   'bill.flanges': 'Korbränder',
   'bill.for-a-hole-of': ', für ein Loch von {diameter}',
+  'bill.bolt-for-converter': 'Schraube M5 mit zwei Scheiben und selbstsichernder Mutter, für Wandler oder Lader',
+  'bill.four-through-the-board':
+    'vier, durch das Brett oder den Halter, der an der Karosserie verschraubt ist (übliche Praxis, keine Quelle)',
   'bill.four-an-amplifier-through-the-board':
     'vier je Verstärker, durch das Brett oder den Halter, der mit der Karosserie verschraubt ist (übliche Praxis, ohne Quelle)',
   'bill.from-the-post-to-the-fuse': '{tail} vom Pol zur Sicherung{more}',
