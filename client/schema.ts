@@ -596,28 +596,28 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
-        /** @description What the response of the enclosure showed. */
+        /** What the response of the enclosure showed. */
         AcousticFacts: {
-            /** @description Below this the cone passes its limit at the target power */
+            /** Below this the cone passes its limit at the target power */
             excursionLimitHz?: number;
-            /** @description Lower end of the front loudspeakers */
+            /** Lower end of the front loudspeakers */
             mainsLowHz?: number;
-            /** @description Tuning of a port or passive radiator */
+            /** Tuning of a port or passive radiator */
             tuningHz?: number;
         };
-        /** @description Either temperature and pressure, or density and speed of sound */
+        /** Either temperature and pressure, or density and speed of sound */
         Air: {
-            /** @description Density */
+            /** Density */
             densityKgPerM3?: number;
-            /** @description Static pressure */
+            /** Static pressure */
             pressurePa?: number;
-            /** @description Speed of sound */
+            /** Speed of sound */
             soundSpeedMPerS?: number;
-            /** @description Air temperature */
+            /** Air temperature */
             temperatureC?: number;
         };
         /**
-         * @description An alignment
+         * An alignment
          * @enum {string}
          */
         AlignmentId: "closed-qtc" | "sbb4" | "sc4" | "be4" | "qb3" | "b4" | "c4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
@@ -643,7 +643,7 @@ export interface components {
             sources: components["schemas"]["SourceId"][];
         };
         /**
-         * @description Class of an output stage.
+         * Class of an output stage.
          * @enum {string}
          */
         AmplifierClass: "A" | "AB" | "B" | "D" | "G" | "H";
@@ -667,57 +667,57 @@ export interface components {
             sizing: components["schemas"]["AmplifierSizing"];
             unregulatedPowerW: number;
         };
-        /** @description An older place of what the supply sees of the amplifier */
+        /** An older place of what the supply sees of the amplifier */
         AmplifierDraw: {
-            /** @description Class of the output stage */
+            /** Class of the output stage */
             class?: components["schemas"]["AmplifierClass"];
-            /** @description Output over input at rated output, from the data sheet */
+            /** Output over input at rated output, from the data sheet */
             efficiency?: number;
-            /** @description Input current at rated output, from the data sheet */
+            /** Input current at rated output, from the data sheet */
             inputCurrentA?: number;
-            /** @description Supply voltage of that input current */
+            /** Supply voltage of that input current */
             inputVoltageV?: number;
-            /** @description Ratings of the fuses on the amplifier */
+            /** Ratings of the fuses on the amplifier */
             onboardFusesA?: number[];
-            /** @description Draw at silence, switched on */
+            /** Draw at silence, switched on */
             quiescentW?: number;
-            /** @description Supply voltage of the power rating */
+            /** Supply voltage of the power rating */
             ratedVoltageV?: number;
             /**
-             * @description Whether the output holds when the supply falls
+             * Whether the output holds when the supply falls
              * @enum {string}
              */
             regulation?: "regulated" | "unregulated";
-            /** @description Draw when switched off */
+            /** Draw when switched off */
             standbyA?: number;
         };
         AmplifierHeat: {
             averageW: number;
             fullSineW: number;
         };
-        /** @description A published output of an amplifier. */
+        /** A published output of an amplifier. */
         AmplifierLoadRating: {
-            /** @description Load it is rated into */
+            /** Load it is rated into */
             loadOhm: number;
-            /** @description Continuous RMS output, all driven channels together */
+            /** Continuous RMS output, all driven channels together */
             powerW: number;
         };
-        /** @description An amplifier and the drivers it shall drive. */
+        /** An amplifier and the drivers it shall drive. */
         AmplifierMatchRequest: {
             amplifier: components["schemas"]["AmplifierSheet"];
-            /** @description How many of the amplifier may be used together */
+            /** How many of the amplifier may be used together */
             amplifierCount?: number;
-            /** @description The cable from each output to its drivers */
+            /** The cable from each output to its drivers */
             cable?: components["schemas"]["SpeakerCableRequest"];
             driver: components["schemas"]["MatchDriver"];
-            /** @description Drivers */
+            /** Drivers */
             driverCount: number;
-            /** @description Power of each output the gain shall be set for, where it is less than amplifier and drivers bear */
+            /** Power of each output the gain shall be set for, where it is less than amplifier and drivers bear */
             gainPowerW?: number;
-            /** @description Amplifiers to compare it with */
+            /** Amplifiers to compare it with */
             otherAmplifiers?: components["schemas"]["AmplifierSheet"][];
             /**
-             * @description `power`
+             * `power`
              * @enum {string}
              */
             rankBy?: "power" | "price" | "size";
@@ -735,42 +735,42 @@ export interface components {
             channels: number;
             minimumBridgedOhm: number;
         };
-        /** @description One published power of an amplifier. */
+        /** One published power of an amplifier. */
         AmplifierRating: {
-            /** @description Rated with two channels bridged */
+            /** Rated with two channels bridged */
             bridged?: boolean;
-            /** @description Load it is rated at */
+            /** Load it is rated at */
             loadOhm: number;
-            /** @description Continuous RMS power of one channel, or of the bridged pair */
+            /** Continuous RMS power of one channel, or of the bridged pair */
             powerW: number;
         };
-        /** @description What an amplifier's data sheet says. */
+        /** What an amplifier's data sheet says. */
         AmplifierSheet: {
-            /** @description Channels */
+            /** Channels */
             channels?: number;
-            /** @description Class of the output stage, for the heat */
+            /** Class of the output stage, for the heat */
             class?: components["schemas"]["AmplifierClass"];
-            /** @description Output over input at rated output */
+            /** Output over input at rated output */
             efficiency?: number;
-            /** @description Area it takes where it is mounted */
+            /** Area it takes where it is mounted */
             footprintCm2?: number;
-            /** @description Lowest load of a bridged pair */
+            /** Lowest load of a bridged pair */
             minimumBridgedOhm?: number;
-            /** @description Lowest load of one channel */
+            /** Lowest load of one channel */
             minimumOhm: number;
-            /** @description Name by which the answer speaks of it */
+            /** Name by which the answer speaks of it */
             name?: string;
-            /** @description Fuses on the amplifier */
+            /** Fuses on the amplifier */
             onboardFusesA?: number[];
-            /** @description Price, in any one currency */
+            /** Price, in any one currency */
             price?: number;
-            /** @description Idle draw */
+            /** Idle draw */
             quiescentW?: number;
-            /** @description Supply at which the powers are rated, for what the fuses pass */
+            /** Supply at which the powers are rated, for what the fuses pass */
             ratedVoltageV?: number;
-            /** @description What kind of figure each rating is */
+            /** What kind of figure each rating is */
             ratingKind?: components["schemas"]["RatingKind"];
-            /** @description Published powers, one a load */
+            /** Published powers, one a load */
             ratings: components["schemas"]["AmplifierRating"][];
         };
         AmplifierSizing: {
@@ -778,13 +778,13 @@ export interface components {
             heavyA: number;
             voltageV: number;
         };
-        /** @description One of several equal parts of a search. */
+        /** One of several equal parts of a search. */
         AskedShard: {
-            /** @description Which part, from 0 */
+            /** Which part, from 0 */
             index: number;
-            /** @description How many parts there are */
+            /** How many parts there are */
             of: number;
-            /** @description Where other parts have found as many designs as are shown */
+            /** Where other parts have found as many designs as are shown */
             until?: components["schemas"]["SearchTurn"];
         };
         AssemblyStep: {
@@ -796,40 +796,40 @@ export interface components {
             value: number | string | boolean;
             why: string;
         };
-        /** @description Every default that was used */
+        /** Every default that was used */
         AssumedList: components["schemas"]["Assumed"][];
-        /** @description A ring behind the cut-out that screws can bite into. */
+        /** A ring behind the cut-out that screws can bite into. */
         BaffleRing: {
-            /** @description Outer diameter */
+            /** Outer diameter */
             outerDiameterMm: number;
-            /** @description Thickness */
+            /** Thickness */
             thicknessMm: number;
         };
-        /** @description A tight chamber behind the cone */
+        /** A tight chamber behind the cone */
         BandPass4: {
             front: components["schemas"]["OpenChamber"];
             /**
-             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * Kind of the enclosure (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "band-pass-4";
             rear: components["schemas"]["ClosedChamber"];
         };
-        /** @description Chambers behind and before the cone, each open to the outside. */
+        /** Chambers behind and before the cone, each open to the outside. */
         BandPass6Parallel: {
             front: components["schemas"]["OpenChamber"];
             /**
-             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * Kind of the enclosure (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "band-pass-6-parallel";
             rear: components["schemas"]["OpenChamber"];
         };
-        /** @description The rear chamber opens into the front one, that to the outside. */
+        /** The rear chamber opens into the front one, that to the outside. */
         BandPass6Series: {
             front: components["schemas"]["OpenChamber"];
             /**
-             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * Kind of the enclosure (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "band-pass-6-series";
@@ -849,7 +849,7 @@ export interface components {
             unit: string;
             value: number;
         };
-        /** @description With `?basis=true` */
+        /** With `?basis=true` */
         BasisList: components["schemas"]["Basis"][];
         BatchAnswer: {
             items: components["schemas"]["BatchItem"][];
@@ -863,44 +863,44 @@ export interface components {
             index: number;
             operationId: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             outcome: "answered";
             /** @enum {number} */
             status: 200;
         };
-        /** @description One call of a batch. */
+        /** One call of a batch. */
         BatchCall: {
-            /** @description Name of the call */
+            /** Name of the call */
             id?: string;
             /**
-             * @description Which calculation
+             * Which calculation
              * @enum {string}
              */
             operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "compareDesigns" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns" | "mergeDesigns" | "regionOfDrivers";
-            /** @description Body of the call, as the operation takes it */
+            /** Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
             };
         };
-        /** @description What one call of a batch gave. */
+        /** What one call of a batch gave. */
         BatchItem: components["schemas"]["BatchAnswered"] | components["schemas"]["BatchRefused"];
         BatchRefused: {
             id?: string;
             index: number;
             operationId: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             outcome: "refused";
             problem: components["schemas"]["Problem"];
             status: number;
         };
-        /** @description Many calls in one */
+        /** Many calls in one */
         BatchRequest: {
-            /** @description The calls, answered in this order */
+            /** The calls, answered in this order */
             calls: components["schemas"]["BatchCall"][];
         };
         BatchSummary: {
@@ -910,45 +910,45 @@ export interface components {
             refused: number;
         };
         /**
-         * @description What a battery is made of.
+         * What a battery is made of.
          * @enum {string}
          */
         BatteryChemistry: "flooded" | "agm" | "gel" | "lithium";
-        /** @description The battery that plays with the engine off. */
+        /** The battery that plays with the engine off. */
         BatteryRequest: {
-            /** @description Capacity of the bank at the rated hours */
+            /** Capacity of the bank at the rated hours */
             capacityAh: number;
-            /** @description Kind of battery */
+            /** Kind of battery */
             chemistry?: components["schemas"]["BatteryChemistry"];
-            /** @description Cold cranking current at −18 °C */
+            /** Cold cranking current at −18 °C */
             coldCrankingA?: number;
-            /** @description What the parked car draws beside the amplifiers */
+            /** What the parked car draws beside the amplifiers */
             parkedLoadA?: number;
-            /** @description Peukert exponent */
+            /** Peukert exponent */
             peukertExponent?: number;
-            /** @description Hours the capacity is printed for */
+            /** Hours the capacity is printed for */
             ratedHours?: number;
-            /** @description Reserve capacity */
+            /** Reserve capacity */
             reserveMinutes?: number;
-            /** @description Internal resistance of the bank */
+            /** Internal resistance of the bank */
             resistanceOhm?: number;
-            /** @description Share of the time to empty that may be used */
+            /** Share of the time to empty that may be used */
             usableFraction?: number;
         };
-        /** @description The battery as a source of fault current. */
+        /** The battery as a source of fault current. */
         BatterySource: {
-            /** @description Capacity of the bank at 20 h */
+            /** Capacity of the bank at 20 h */
             capacityAh?: number;
-            /** @description Kind of battery */
+            /** Kind of battery */
             chemistry?: components["schemas"]["BatteryChemistry"];
-            /** @description Cold cranking current, from which both ends of the resistance follow */
+            /** Cold cranking current, from which both ends of the resistance follow */
             coldCrankingA?: number;
-            /** @description Open-circuit voltage of the battery */
+            /** Open-circuit voltage of the battery */
             openCircuitV?: number;
-            /** @description Internal resistance of the battery */
+            /** Internal resistance of the battery */
             resistanceOhm?: number;
         };
-        /** @description What a row of the bill is */
+        /** What a row of the bill is */
         BillPart: string;
         BillRow: {
             basis: string;
@@ -981,23 +981,23 @@ export interface components {
             thread?: string;
             widthMm?: number;
         };
-        /** @description The board a box is made of */
+        /** The board a box is made of */
         Board: {
-            /** @description Modulus in bending across the face grain */
+            /** Modulus in bending across the face grain */
             acrossModulusGpa?: number;
-            /** @description Density */
+            /** Density */
             densityKgPerM3?: number;
-            /** @description Modulus in bending, along the face grain */
+            /** Modulus in bending, along the face grain */
             elasticModulusGpa?: number;
-            /** @description Board */
+            /** Board */
             material?: components["schemas"]["BoardId"];
-            /** @description Poisson ratio, strain along to stress across */
+            /** Poisson ratio, strain along to stress across */
             poisson?: number;
-            /** @description Shear modulus in the plane of the board */
+            /** Shear modulus in the plane of the board */
             shearModulusGpa?: number;
         };
         /**
-         * @description A board
+         * A board
          * @enum {string}
          */
         BoardId: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
@@ -1026,11 +1026,11 @@ export interface components {
             nominalMm: number;
             realMm: number;
         };
-        /** @description What the box has to pass to get in. */
+        /** What the box has to pass to get in. */
         BootOpening: {
-            /** @description Clear height */
+            /** Clear height */
             heightMm: number;
-            /** @description Clear width */
+            /** Clear width */
             widthMm: number;
         };
         BoxAssembly: {
@@ -1052,26 +1052,26 @@ export interface components {
             svg: string;
             widthMm: number;
         };
-        /** @description A box to be drawn. */
+        /** A box to be drawn. */
         BoxDrawingRequest: {
             box: components["schemas"]["BoxRequest"];
-            /** @description How inches are written on paper */
+            /** How inches are written on paper */
             inches?: components["schemas"]["InchStyle"];
-            /** @description Width of the saw cut */
+            /** Width of the saw cut */
             kerfMm?: number;
             router?: components["schemas"]["RouterCut"];
-            /** @description Sheets to cut from */
+            /** Sheets to cut from */
             sheets?: components["schemas"]["SheetStock"][];
             /**
-             * @description What to draw
+             * What to draw
              * @enum {string}
              */
             show?: "panels" | "cut-sheets" | "both" | "assembly" | "templates";
-            /** @description Title of the set of drawings */
+            /** Title of the set of drawings */
             title?: string;
-            /** @description Cut off every edge of a raw sheet first, kerf included */
+            /** Cut off every edge of a raw sheet first, kerf included */
             trimMm?: number;
-            /** @description Units on paper */
+            /** Units on paper */
             units?: components["schemas"]["PaperUnits"];
         };
         BoxDrawings: {
@@ -1083,54 +1083,54 @@ export interface components {
             title: string;
             units: components["schemas"]["PaperUnits"];
         };
-        /** @description Equal drivers to be set into the box */
+        /** Equal drivers to be set into the box */
         BoxDriver: {
-            /** @description Centre of each driver */
+            /** Centre of each driver */
             centres?: components["schemas"]["PlaceOnPanel"][];
-            /** @description Drivers of this kind */
+            /** Drivers of this kind */
             count?: number;
-            /** @description Hole */
+            /** Hole */
             cutOutDiameterMm?: number;
-            /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
+            /** Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
-            /** @description Face that carries the driver */
+            /** Face that carries the driver */
             face?: components["schemas"]["FaceName"];
-            /** @description Outer diameter */
+            /** Outer diameter */
             flangeDiameterMm?: number;
             /**
-             * @description Driver, or cone without a motor that plays as a port does
+             * Driver, or cone without a motor that plays as a port does
              * @enum {string}
              */
             kind?: "driver" | "passive-radiator";
-            /** @description Name on the drawing */
+            /** Name on the drawing */
             label?: string;
-            /** @description Diameter of the motor */
+            /** Diameter of the motor */
             magnetDiameterMm?: number;
-            /** @description Height of the motor */
+            /** Height of the motor */
             magnetHeightMm?: number;
-            /** @description Mass of one driver */
+            /** Mass of one driver */
             massKg?: number;
             /**
-             * @description `reversed` puts the magnet outside
+             * `reversed` puts the magnet outside
              * @enum {string}
              */
             mount?: "front" | "reversed";
-            /** @description Outer face of the baffle to the rear of the motor */
+            /** Outer face of the baffle to the rear of the motor */
             mountingDepthMm?: number;
-            /** @description Rebate that lets the flange in */
+            /** Rebate that lets the flange in */
             rebateDepthMm?: number;
             ring?: components["schemas"]["BaffleRing"];
-            /** @description Circle of the fixing screws */
+            /** Circle of the fixing screws */
             screwCircleDiameterMm?: number;
-            /** @description Fixing screws */
+            /** Fixing screws */
             screwCount?: number;
-            /** @description Cone area */
+            /** Cone area */
             sdCm2?: number;
-            /** @description Hole through the pole piece */
+            /** Hole through the pole piece */
             ventDiameterMm?: number;
-            /** @description Diameter of the voice coil */
+            /** Diameter of the voice coil */
             voiceCoilDiameterMm?: number;
-            /** @description Excursion one way */
+            /** Excursion one way */
             xmaxMm?: number;
         };
         BoxedDrivers: {
@@ -1147,7 +1147,7 @@ export interface components {
             place?: components["schemas"]["BoxPlace"];
             spare: components["schemas"]["BoxSpare"][];
         };
-        /** @description Things in the box beside drivers and ports. */
+        /** Things in the box beside drivers and ports. */
         BoxFittings: {
             amplifier?: components["schemas"]["InsideAmplifier"];
             cleats?: components["schemas"]["Cleats"];
@@ -1160,10 +1160,10 @@ export interface components {
             widthMm: number;
         };
         /**
-         * @description Kind of box a plan can be made for.
+         * Kind of box a plan can be made for.
          * @enum {string}
          */
-        BoxKind: "closed" | "vented" | "passive-radiator";
+        BoxKind: "closed" | "vented" | "passive-radiator" | "band-pass-4";
         BoxLayoutResult: {
             assembly: components["schemas"]["BoxAssembly"];
             boardAreaM2: number;
@@ -1182,22 +1182,22 @@ export interface components {
             vibration: components["schemas"]["BoxVibration"];
             volume: components["schemas"]["VolumeBalance"];
         };
-        /** @description The space the box may take. */
+        /** The space the box may take. */
         BoxLimits: {
-            /** @description Play on every side */
+            /** Play on every side */
             clearanceMm?: number;
-            /** @description Carpet on every face */
+            /** Carpet on every face */
             coveringMm?: number;
-            /** @description Deepest, at the floor */
+            /** Deepest, at the floor */
             depthMm?: number;
-            /** @description Highest */
+            /** Highest */
             heightMm?: number;
-            /** @description Wheel arches and other blocks in the way */
+            /** Wheel arches and other blocks in the way */
             keepOuts?: components["schemas"]["KeepOut"][];
             opening?: components["schemas"]["BootOpening"];
-            /** @description Lean of the seat back from the vertical, into the boot */
+            /** Lean of the seat back from the vertical, into the boot */
             seatSlopeDeg?: number;
-            /** @description Widest */
+            /** Widest */
             widthMm?: number;
         };
         BoxModel: {
@@ -1212,20 +1212,21 @@ export interface components {
             topDepthMm?: number;
             widthMm: number;
         };
-        /** @description Outer sizes that are fixed */
+        /** Outer sizes that are fixed */
         BoxOuterWish: {
-            /** @description Depth, of a wedge at its floor */
+            /** Depth, of a wedge at its floor */
             depthMm?: number;
-            /** @description Height, of a sloping lid at its highest */
+            /** Height, of a sloping lid at its highest */
             heightMm?: number;
-            /** @description Depth of a wedge at its lid */
+            /** Depth of a wedge at its lid */
             topDepthMm?: number;
-            /** @description Width */
+            /** Width */
             widthMm?: number;
         };
         BoxPatch: {
             enclosure: {
                 airSpeedMPerS?: number;
+                frontVolumeL?: number;
                 goal: null;
                 kind?: components["schemas"]["BoxKind"];
                 netVolumeL?: number;
@@ -1250,56 +1251,56 @@ export interface components {
             yMm: number;
             zMm: number;
         };
-        /** @description A port as it is to be built. */
+        /** A port as it is to be built. */
         BoxPort: components["schemas"]["RoundPort"] | components["schemas"]["SlotPort"];
         BoxReach: {
             lengthMm?: number;
             part: string;
             through?: string;
         };
-        /** @description A box by its outer sizes, or by the net volume it shall hold. */
+        /** A box by its outer sizes, or by the net volume it shall hold. */
         BoxRequest: {
-            /** @description Of a wedge by its slope */
+            /** Of a wedge by its slope */
             acrossSlopeDeg?: number;
             air?: components["schemas"]["Air"];
             board?: components["schemas"]["Board"];
             bracing?: components["schemas"]["BracingWish"];
             displacement?: components["schemas"]["GivenDisplacement"];
             divider?: components["schemas"]["Divider"];
-            /** @description Drivers */
+            /** Drivers */
             drivers?: components["schemas"]["BoxDriver"][];
             fittings?: components["schemas"]["BoxFittings"];
-            /** @description Boards of the front */
+            /** Boards of the front */
             frontLayers?: number;
             joints?: components["schemas"]["Joints"];
-            /** @description Of a wedge by its slope */
+            /** Of a wedge by its slope */
             lidSlopeDeg?: number;
             limits?: components["schemas"]["BoxLimits"];
-            /** @description Air wanted inside, everything taken off */
+            /** Air wanted inside, everything taken off */
             netVolumeL?: number;
             outer?: components["schemas"]["BoxOuterWish"];
             port?: components["schemas"]["BoxPort"];
             prism?: components["schemas"]["Prism"];
-            /** @description Front set back behind the edges round it */
+            /** Front set back behind the edges round it */
             recessMm?: number;
-            /** @description Step the saw is set by */
+            /** Step the saw is set by */
             sawStepMm?: number;
-            /** @description Shape */
+            /** Shape */
             shape?: components["schemas"]["BoxShape"];
-            /** @description Lean of that face from the vertical */
+            /** Lean of that face from the vertical */
             slopeDeg?: number;
             /**
-             * @description Of a wedge
+             * Of a wedge
              * @enum {string}
              */
             slopedFace?: "front" | "back";
-            /** @description Which way the box grows */
+            /** Which way the box grows */
             strategy?: components["schemas"]["BoxStrategy"];
-            /** @description Board of all panels, as measured */
+            /** Board of all panels, as measured */
             thicknessMm: number;
         };
         /**
-         * @description Shape of a box.
+         * Shape of a box.
          * @enum {string}
          */
         BoxShape: "rectangular" | "wedge" | "prism";
@@ -1317,7 +1318,7 @@ export interface components {
             insideMm: number;
         };
         /**
-         * @description Which way a box grows where there is a choice.
+         * Which way a box grows where there is a choice.
          * @enum {string}
          */
         BoxStrategy: "balanced" | "lowest" | "shallowest" | "narrowest";
@@ -1333,11 +1334,11 @@ export interface components {
             pressurePa?: number;
             wantedHz: number;
         };
-        /** @description Present, even empty */
+        /** Present, even empty */
         BracingWish: {
-            /** @description Peak pressure inside, e.g */
+            /** Peak pressure inside, e.g */
             pressurePa?: number;
-            /** @description Top of the band the box plays */
+            /** Top of the band the box plays */
             upperHz?: number;
         };
         BranchSelectivity: {
@@ -1392,18 +1393,18 @@ export interface components {
             quantity: number;
             unit: string;
         };
-        /** @description The car around the seat */
+        /** The car around the seat */
         Cabin: {
-            /** @description Q of the corner below which the level rises */
+            /** Q of the corner below which the level rises */
             cornerQ?: number;
-            /** @description Corner below which leaks stop the rise */
+            /** Corner below which leaks stop the rise */
             leakCornerHz?: number;
-            /** @description Q of that corner */
+            /** Q of that corner */
             leakQ?: number;
-            /** @description Longest inner dimension of the cabin */
+            /** Longest inner dimension of the cabin */
             lengthM?: number;
             measured?: components["schemas"]["MeasuredTransfer"];
-            /** @description Air volume of the cabin, boot included if open to it */
+            /** Air volume of the cabin, boot included if open to it */
             volumeL?: number;
         };
         CabinModel: {
@@ -1435,7 +1436,7 @@ export interface components {
             ohmPerM: number;
         };
         /**
-         * @description What decides the size of a cable.
+         * What decides the size of a cable.
          * @enum {string}
          */
         CableLimit: "drop" | "ampacity" | "fuse" | "short-circuit" | "terminal";
@@ -1443,89 +1444,89 @@ export interface components {
             currentA: number;
             powerW: number;
         };
-        /** @description A feeder that wants a cable and a fuse */
+        /** A feeder that wants a cable and a fuse */
         CableRequest: {
-            /** @description Hottest surroundings along the run */
+            /** Hottest surroundings along the run */
             ambientC?: number;
-            /** @description Current-carrying power conductors in the same loom, this one included */
+            /** Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
-            /** @description Limits to hold the sizes to */
+            /** Limits to hold the sizes to */
             checks?: components["schemas"]["CableLimit"][];
-            /** @description Metal of the conductor */
+            /** Metal of the conductor */
             conductor?: components["schemas"]["Conductor"];
-            /** @description Conductor temperature the drop is judged at */
+            /** Conductor temperature the drop is judged at */
             conductorTemperatureC?: number;
-            /** @description Contact resistance that counts into the drop, once in the loop */
+            /** Contact resistance that counts into the drop, once in the loop */
             contactOhm?: number;
-            /** @description Test tones or sustained notes */
+            /** Test tones or sustained notes */
             continuousTone?: boolean;
-            /** @description Current at full sine */
+            /** Current at full sine */
             currentA?: number;
-            /** @description Largest drop on the conductors, of nominal voltage */
+            /** Largest drop on the conductors, of nominal voltage */
             dropLimitPercent?: number;
-            /** @description The same in volts */
+            /** The same in volts */
             dropLimitV?: number;
-            /** @description Voltage at which the amplifier’s converter stops */
+            /** Voltage at which the amplifier’s converter stops */
             dropOutV?: number;
-            /** @description Fuse that is already there */
+            /** Fuse that is already there */
             fuseA?: number;
-            /** @description Surroundings of the fuse */
+            /** Surroundings of the fuse */
             fuseAmbientC?: number;
-            /** @description Fuse families allowed */
+            /** Fuse families allowed */
             fuseTypes?: components["schemas"]["FuseType"][];
-            /** @description Power the next amplifier will draw */
+            /** Power the next amplifier will draw */
             futureLoadPowerW?: number;
-            /** @description Series of the size */
+            /** Series of the size */
             gaugeSystem?: components["schemas"]["GaugeSystem"];
-            /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse */
+            /** Current of dense bass music (1/3 of rated output), for the heating of the fuse */
             heavyCurrentA?: number;
-            /** @description Temperature class printed on the insulation */
+            /** Temperature class printed on the insulation */
             insulationC?: number;
-            /** @description What the insulation is made of */
+            /** What the insulation is made of */
             insulationMaterial?: components["schemas"]["InsulationMaterial"];
-            /** @description One lug */
+            /** One lug */
             jointOhm?: number;
             /**
-             * @description `constant-current`
+             * `constant-current`
              * @enum {string}
              */
             loadModel?: "constant-current" | "constant-power";
-            /** @description Power drawn at full sine (not put out) */
+            /** Power drawn at full sine (not put out) */
             loadPowerW?: number;
-            /** @description Continuous load over fuse rating */
+            /** Continuous load over fuse rating */
             loadRatio?: number;
-            /** @description External fuse the amplifier’s maker states */
+            /** External fuse the amplifier’s maker states */
             makerFuseA?: number;
-            /** @description Where a metric copper size takes its resistance from */
+            /** Where a metric copper size takes its resistance from */
             metricResistance?: components["schemas"]["MetricResistance"];
-            /** @description Fuses on the amplifier */
+            /** Fuses on the amplifier */
             onboardFusesA?: number[];
-            /** @description `strict` */
+            /** `strict` */
             policy?: components["schemas"]["FusePolicy"];
-            /** @description Conductor length of the positive run */
+            /** Conductor length of the positive run */
             positiveLengthM: number;
-            /** @description Supply voltage that the amplifier at the end is rated at */
+            /** Supply voltage that the amplifier at the end is rated at */
             ratedVoltageV?: number;
-            /** @description Resistivity at 20 °C in place of the metal’s */
+            /** Resistivity at 20 °C in place of the metal’s */
             resistivityOhmM?: number;
             return: components["schemas"]["ReturnPath"];
-            /** @description Equal cables side by side, each with a fuse of its own */
+            /** Equal cables side by side, each with a fuse of its own */
             runs?: number;
             shortCircuit?: components["schemas"]["ShortCircuitRequest"];
-            /** @description Sizes to choose from */
+            /** Sizes to choose from */
             sizes?: string[];
             source?: components["schemas"]["BatterySource"];
-            /** @description Voltage at the start of the run, when not the nominal one */
+            /** Voltage at the start of the run, when not the nominal one */
             sourceVoltageV?: number;
-            /** @description Spaces the run passes */
+            /** Spaces the run passes */
             spaces?: components["schemas"]["RunSpace"][];
-            /** @description Resistance of the stranded over the solid conductor */
+            /** Resistance of the stranded over the solid conductor */
             strandingFactor?: number;
-            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
+            /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
             systemVoltageV: number;
-            /** @description Temperature coefficient at 20 °C in place of the metal’s */
+            /** Temperature coefficient at 20 °C in place of the metal’s */
             temperatureCoefficientPerK?: number;
-            /** @description Largest conductor the amplifier’s terminal takes */
+            /** Largest conductor the amplifier’s terminal takes */
             terminalAreaMm2?: number;
         };
         CableResult: {
@@ -1586,19 +1587,19 @@ export interface components {
             storedJ: number;
             voltageV: number;
         };
-        /** @description A stiffening capacitor at the amplifiers. */
+        /** A stiffening capacitor at the amplifiers. */
         CapacitorRequest: {
-            /** @description Capacitance */
+            /** Capacitance */
             capacitanceF: number;
-            /** @description Series resistance of the capacitor */
+            /** Series resistance of the capacitor */
             esrOhm?: number;
-            /** @description Voltage it is charged to */
+            /** Voltage it is charged to */
             fromV?: number;
-            /** @description Resistor it is charged through at first */
+            /** Resistor it is charged through at first */
             prechargeOhm?: number;
-            /** @description Resistance between source and capacitor */
+            /** Resistance between source and capacitor */
             sourceOhm?: number;
-            /** @description Voltage it may fall to */
+            /** Voltage it may fall to */
             toV?: number;
         };
         Caution: {
@@ -1613,7 +1614,7 @@ export interface components {
         CautionCatalogue: {
             cautions: components["schemas"]["CautionKind"][];
         };
-        /** @description Code of a caution */
+        /** Code of a caution */
         CautionCode: string;
         CautionKind: {
             basis: string;
@@ -1624,7 +1625,7 @@ export interface components {
             templates: components["schemas"]["SentenceTemplate"][];
         };
         /**
-         * @description `note`
+         * `note`
          * @enum {string}
          */
         CautionLevel: "note" | "care" | "stop";
@@ -1633,7 +1634,7 @@ export interface components {
             level: components["schemas"]["CautionLevel"];
             message: string;
         };
-        /** @description Doubts and dangers, the gravest first */
+        /** Doubts and dangers, the gravest first */
         CautionList: components["schemas"]["Caution"][];
         Chamber: {
             displacedL: number;
@@ -1642,7 +1643,7 @@ export interface components {
             netL: number;
         };
         /**
-         * @description A chamber of an enclosure.
+         * A chamber of an enclosure.
          * @enum {string}
          */
         ChamberName: "rear" | "front";
@@ -1658,30 +1659,30 @@ export interface components {
             idleAverageSurplusA: number;
             idleHeavySurplusA: number;
         };
-        /** @description What charges the vehicle while it runs. */
+        /** What charges the vehicle while it runs. */
         ChargingRequest: {
-            /** @description What the vehicle itself draws while it runs */
+            /** What the vehicle itself draws while it runs */
             baseLoadA?: number;
-            /** @description The same while driving */
+            /** The same while driving */
             drivingShaftPerMin?: number;
-            /** @description Output of an alternator hot over cold */
+            /** Output of an alternator hot over cold */
             hotFactor?: number;
-            /** @description Output of an alternator at idle from the rating line, cold */
+            /** Output of an alternator at idle from the rating line, cold */
             idleA?: number;
-            /** @description Output of an alternator at idle over rated output */
+            /** Output of an alternator at idle over rated output */
             idleFraction?: number;
-            /** @description Speed of its shaft at idle, engine speed times pulley ratio */
+            /** Speed of its shaft at idle, engine speed times pulley ratio */
             idleShaftPerMin?: number;
             /**
-             * @description Alternator, or a DC-DC converter
+             * Alternator, or a DC-DC converter
              * @enum {string}
              */
             kind: "alternator" | "converter";
-            /** @description Rated output current at system voltage */
+            /** Rated output current at system voltage */
             ratedA: number;
         };
         /**
-         * @description What the body of the vehicle is made of.
+         * What the body of the vehicle is made of.
          * @enum {string}
          */
         ChassisBody: "steel" | "aluminium" | "composite" | "unknown";
@@ -1708,12 +1709,12 @@ export interface components {
             request: components["schemas"]["CableRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/supply/cables gives, or why not. */
+        /** What /v1/supply/cables gives, or why not. */
         ChooseCablePart: components["schemas"]["ChooseCableDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         ChosenCable: {
             ampacityA?: number;
@@ -1745,142 +1746,142 @@ export interface components {
             type: components["schemas"]["FuseType"];
             voltageV: number;
         };
-        /** @description The vehicle’s own load, or another with a steady current. */
+        /** The vehicle’s own load, or another with a steady current. */
         CircuitAccessory: {
-            /** @description While the engine runs */
+            /** While the engine runs */
             currentA: number;
-            /** @description Name of this part, once in the circuit */
+            /** Name of this part, once in the circuit */
             id: string;
-            /** @description Point of its minus pole */
+            /** Point of its minus pole */
             minus: string;
-            /** @description While it stands */
+            /** While it stands */
             parkedA?: number;
-            /** @description Point of its plus pole */
+            /** Point of its plus pole */
             plus: string;
         };
-        /** @description An alternator with its regulator, or a charger from the mains or the traction battery. */
+        /** An alternator with its regulator, or a charger from the mains or the traction battery. */
         CircuitAlternator: {
-            /** @description Most it gives when driving, hot */
+            /** Most it gives when driving, hot */
             drivingA: number;
-            /** @description Highest it may hold */
+            /** Highest it may hold */
             highestSetV?: number;
-            /** @description Name of this part, once in the circuit */
+            /** Name of this part, once in the circuit */
             id: string;
-            /** @description Most it gives at idle, hot */
+            /** Most it gives at idle, hot */
             idleA: number;
-            /** @description Lowest it may hold, where the vehicle governs it */
+            /** Lowest it may hold, where the vehicle governs it */
             lowestSetV?: number;
-            /** @description Point of its minus pole */
+            /** Point of its minus pole */
             minus: string;
-            /** @description Point of its plus pole */
+            /** Point of its plus pole */
             plus: string;
-            /** @description Voltage it holds */
+            /** Voltage it holds */
             setV: number;
-            /** @description Fall of its voltage with its current */
+            /** Fall of its voltage with its current */
             slopeOhm?: number;
         };
-        /** @description An amplifier between two points. */
+        /** An amplifier between two points. */
         CircuitAmplifier: {
-            /** @description Class of the output stage */
+            /** Class of the output stage */
             class?: components["schemas"]["AmplifierClass"];
-            /** @description Voltage at which its converter stops */
+            /** Voltage at which its converter stops */
             dropOutV?: number;
-            /** @description Output over input at rated output, from the data sheet */
+            /** Output over input at rated output, from the data sheet */
             efficiency?: number;
-            /** @description RMS output its gain is set for, where that is less than it can give */
+            /** RMS output its gain is set for, where that is less than it can give */
             gainPowerW?: number;
-            /** @description Name of this part, once in the circuit */
+            /** Name of this part, once in the circuit */
             id: string;
-            /** @description Input current at rated output, from the data sheet */
+            /** Input current at rated output, from the data sheet */
             inputCurrentA?: number;
-            /** @description Supply voltage of that input current */
+            /** Supply voltage of that input current */
             inputVoltageV?: number;
-            /** @description Load wired to it */
+            /** Load wired to it */
             loadOhm?: number;
-            /** @description Point of its minus pole */
+            /** Point of its minus pole */
             minus: string;
-            /** @description Name for the answer */
+            /** Name for the answer */
             name?: string;
-            /** @description Ratings of the fuses on the amplifier */
+            /** Ratings of the fuses on the amplifier */
             onboardFusesA?: number[];
-            /** @description Point of its plus pole */
+            /** Point of its plus pole */
             plus: string;
-            /** @description Continuous RMS output of all driven channels into the wired load */
+            /** Continuous RMS output of all driven channels into the wired load */
             powerW?: number;
-            /** @description Draw at silence, switched on */
+            /** Draw at silence, switched on */
             quiescentW?: number;
-            /** @description What the power stands for */
+            /** What the power stands for */
             ratedAs?: components["schemas"]["RatedPower"];
-            /** @description Supply voltage of the power rating */
+            /** Supply voltage of the power rating */
             ratedVoltageV?: number;
-            /** @description Published outputs by load */
+            /** Published outputs by load */
             ratings?: components["schemas"]["AmplifierLoadRating"][];
             /**
-             * @description Whether the output holds when the supply falls
+             * Whether the output holds when the supply falls
              * @enum {string}
              */
             regulation?: "regulated" | "unregulated";
-            /** @description Draw when switched off */
+            /** Draw when switched off */
             standbyA?: number;
         };
-        /** @description A battery */
+        /** A battery */
         CircuitBattery: {
-            /** @description Capacity of the bank at 20 h */
+            /** Capacity of the bank at 20 h */
             capacityAh?: number;
-            /** @description Its resistance while it takes current */
+            /** Its resistance while it takes current */
             chargingOhm?: number;
-            /** @description Kind of battery */
+            /** Kind of battery */
             chemistry?: components["schemas"]["BatteryChemistry"];
-            /** @description Cold cranking current, from which both ends of the resistance follow */
+            /** Cold cranking current, from which both ends of the resistance follow */
             coldCrankingA?: number;
-            /** @description Name of this part, once in the circuit */
+            /** Name of this part, once in the circuit */
             id: string;
-            /** @description Point of its minus pole */
+            /** Point of its minus pole */
             minus: string;
-            /** @description Open-circuit voltage of the battery */
+            /** Open-circuit voltage of the battery */
             openCircuitV?: number;
-            /** @description Point of its plus pole */
+            /** Point of its plus pole */
             plus: string;
-            /** @description Internal resistance of the battery */
+            /** Internal resistance of the battery */
             resistanceOhm?: number;
         };
-        /** @description One cable */
+        /** One cable */
         CircuitCable: {
-            /** @description Hottest surroundings along the run */
+            /** Hottest surroundings along the run */
             ambientC?: number;
-            /** @description Current-carrying power conductors in the same loom, this one included */
+            /** Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
-            /** @description Metal of the conductor */
+            /** Metal of the conductor */
             conductor?: components["schemas"]["Conductor"];
-            /** @description Size with its series */
+            /** Size with its series */
             designation: string;
-            /** @description Point it starts at */
+            /** Point it starts at */
             from: string;
-            /** @description Series of the size */
+            /** Series of the size */
             gaugeSystem?: components["schemas"]["GaugeSystem"];
-            /** @description Name of this part, once in the circuit */
+            /** Name of this part, once in the circuit */
             id: string;
-            /** @description Temperature class printed on the insulation */
+            /** Temperature class printed on the insulation */
             insulationC?: number;
-            /** @description One of them */
+            /** One of them */
             jointOhm?: number;
-            /** @description Lugs and contacts on it */
+            /** Lugs and contacts on it */
             joints?: number;
-            /** @description Conductor length */
+            /** Conductor length */
             lengthM: number;
-            /** @description Where a metric copper size takes its resistance from */
+            /** Where a metric copper size takes its resistance from */
             metricResistance?: components["schemas"]["MetricResistance"];
-            /** @description Resistivity at 20 °C in place of the metal’s */
+            /** Resistivity at 20 °C in place of the metal’s */
             resistivityOhmM?: number;
-            /** @description Whether it lies in a conduit all the way */
+            /** Whether it lies in a conduit all the way */
             sheathed?: boolean;
-            /** @description Spaces the run passes */
+            /** Spaces the run passes */
             spaces?: components["schemas"]["RunSpace"][];
-            /** @description Resistance of the stranded over the solid conductor */
+            /** Resistance of the stranded over the solid conductor */
             strandingFactor?: number;
-            /** @description Temperature coefficient at 20 °C in place of the metal’s */
+            /** Temperature coefficient at 20 °C in place of the metal’s */
             temperatureCoefficientPerK?: number;
-            /** @description Point it ends at */
+            /** Point it ends at */
             to: string;
         };
         CircuitCableGuard: {
@@ -1891,71 +1892,71 @@ export interface components {
             id: string;
             loadA?: number;
         };
-        /** @description A stiffening capacitor */
+        /** A stiffening capacitor */
         CircuitCapacitor: {
-            /** @description Capacitance */
+            /** Capacitance */
             capacitanceF: number;
-            /** @description Its series resistance */
+            /** Its series resistance */
             esrOhm?: number;
-            /** @description Name of this part, once in the circuit */
+            /** Name of this part, once in the circuit */
             id: string;
-            /** @description Point of its minus pole */
+            /** Point of its minus pole */
             minus: string;
-            /** @description Point of its plus pole */
+            /** Point of its plus pole */
             plus: string;
-            /** @description Resistor it is charged through */
+            /** Resistor it is charged through */
             prechargeOhm?: number;
-            /** @description Voltage its maker rates it for */
+            /** Voltage its maker rates it for */
             ratedVoltageV?: number;
         };
-        /** @description A converter or charger from one voltage to another */
+        /** A converter or charger from one voltage to another */
         CircuitConverter: {
-            /** @description Output over input */
+            /** Output over input */
             efficiency?: number;
-            /** @description Most it draws */
+            /** Most it draws */
             highestInputA?: number;
-            /** @description Input that its maker allows */
+            /** Input that its maker allows */
             highestInputV?: number;
-            /** @description Name of this part, once in the circuit */
+            /** Name of this part, once in the circuit */
             id: string;
-            /** @description What it takes with nothing at its output */
+            /** What it takes with nothing at its output */
             idleW?: number;
-            /** @description Point of the minus of its input */
+            /** Point of the minus of its input */
             inMinus: string;
-            /** @description Point of its input */
+            /** Point of its input */
             inPlus: string;
-            /** @description Input below which it stops */
+            /** Input below which it stops */
             lowestInputV?: number;
-            /** @description Whether it rests while the engine stands */
+            /** Whether it rests while the engine stands */
             onlyWithEngine?: boolean;
-            /** @description Point of the minus of its output */
+            /** Point of the minus of its output */
             outMinus: string;
-            /** @description Point of its output */
+            /** Point of its output */
             outPlus: string;
-            /** @description Most it gives at its output */
+            /** Most it gives at its output */
             ratedA: number;
-            /** @description Voltage it holds at its output */
+            /** Voltage it holds at its output */
             setV: number;
-            /** @description Fall of its voltage with its current */
+            /** Fall of its voltage with its current */
             slopeOhm?: number;
         };
-        /** @description A fuse between two points */
+        /** A fuse between two points */
         CircuitFuse: {
-            /** @description What its maker says it breaks */
+            /** What its maker says it breaks */
             breakingA?: number;
-            /** @description Point it starts at */
+            /** Point it starts at */
             from: string;
-            /** @description Name of this part, once in the circuit */
+            /** Name of this part, once in the circuit */
             id: string;
-            /** @description Voltage its maker rates it for */
+            /** Voltage its maker rates it for */
             ratedVoltageV?: number;
-            /** @description Rating */
+            /** Rating */
             ratingA: number;
-            /** @description Its resistance */
+            /** Its resistance */
             resistanceOhm?: number;
-            /** @description Point it ends at */
+            /** Point it ends at */
             to: string;
-            /** @description Family */
+            /** Family */
             type?: components["schemas"]["FuseType"];
         };
         CircuitFuseGuard: {
@@ -1965,47 +1966,47 @@ export interface components {
             loadA?: number;
             prospectiveA: number;
         };
-        /** @description Anything else that conducts */
+        /** Anything else that conducts */
         CircuitLink: {
-            /** @description Whether that figure is a guess */
+            /** Whether that figure is a guess */
             assumed?: boolean;
-            /** @description Point it starts at */
+            /** Point it starts at */
             from: string;
-            /** @description Name of this part, once in the circuit */
+            /** Name of this part, once in the circuit */
             id: string;
-            /** @description Most it lets through by itself, into a fault too */
+            /** Most it lets through by itself, into a fault too */
             limitA?: number;
-            /** @description A relay that opens while the engine stands */
+            /** A relay that opens while the engine stands */
             opensWithoutEngine?: boolean;
-            /** @description Its resistance */
+            /** Its resistance */
             resistanceOhm: number;
-            /** @description Point it ends at */
+            /** Point it ends at */
             to: string;
         };
-        /** @description A circuit */
+        /** A circuit */
         CircuitRequest: {
-            /** @description Other loads */
+            /** Other loads */
             accessories?: components["schemas"]["CircuitAccessory"][];
-            /** @description Alternators and chargers */
+            /** Alternators and chargers */
             alternators?: components["schemas"]["CircuitAlternator"][];
-            /** @description Amplifiers */
+            /** Amplifiers */
             amplifiers: components["schemas"]["CircuitAmplifier"][];
-            /** @description Batteries */
+            /** Batteries */
             batteries: components["schemas"]["CircuitBattery"][];
-            /** @description Cables */
+            /** Cables */
             cables?: components["schemas"]["CircuitCable"][];
-            /** @description Capacitors */
+            /** Capacitors */
             capacitors?: components["schemas"]["CircuitCapacitor"][];
-            /** @description Of the cables while the voltages are read */
+            /** Of the cables while the voltages are read */
             conductorTemperatureC?: number;
-            /** @description Converters and chargers from one voltage to another */
+            /** Converters and chargers from one voltage to another */
             converters?: components["schemas"]["CircuitConverter"][];
-            /** @description Fuses */
+            /** Fuses */
             fuses?: components["schemas"]["CircuitFuse"][];
-            /** @description Other conductors */
+            /** Other conductors */
             links?: components["schemas"]["CircuitLink"][];
             starter?: components["schemas"]["CircuitStarter"];
-            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
+            /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
             systemVoltageV: number;
         };
         CircuitResult: {
@@ -2018,13 +2019,13 @@ export interface components {
             series: components["schemas"]["FuseSeries"][];
             states: components["schemas"]["CircuitState"][];
         };
-        /** @description The starter */
+        /** The starter */
         CircuitStarter: {
-            /** @description Point of its minus pole */
+            /** Point of its minus pole */
             minus: string;
-            /** @description Point of its plus pole */
+            /** Point of its plus pole */
             plus: string;
-            /** @description Its resistance while it turns the cold engine */
+            /** Its resistance while it turns the cold engine */
             resistanceOhm: number;
         };
         CircuitState: {
@@ -2046,29 +2047,29 @@ export interface components {
             passes: boolean;
             why: string;
         };
-        /** @description Square rod glued along inner edges. */
+        /** Square rod glued along inner edges. */
         Cleats: {
-            /** @description Length of all rods together */
+            /** Length of all rods together */
             lengthMm: number;
-            /** @description Side of the rod */
+            /** Side of the rod */
             sideMm: number;
         };
-        /** @description One tight chamber behind the cone. */
+        /** One tight chamber behind the cone. */
         ClosedBox: {
             /**
-             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * Kind of the enclosure (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "closed";
             rear: components["schemas"]["ClosedChamber"];
         };
-        /** @description A chamber without opening. */
+        /** A chamber without opening. */
         ClosedChamber: {
-            /** @description Q of the absorption at the frequency of the chamber */
+            /** Q of the absorption at the frequency of the chamber */
             absorptionQ?: number;
-            /** @description Q of the leak to the outside at the frequency of the chamber */
+            /** Q of the leak to the outside at the frequency of the chamber */
             leakQ?: number;
-            /** @description Acoustic volume for all drivers together */
+            /** Acoustic volume for all drivers together */
             netVolumeL: number;
         };
         CoilArrangement: {
@@ -2082,7 +2083,7 @@ export interface components {
             ratio: string;
         };
         /**
-         * @description How the coils of a driver are joined.
+         * How the coils of a driver are joined.
          * @enum {string}
          */
         CoilConnection: "one-coil" | "series" | "parallel" | "series-parallel";
@@ -2099,22 +2100,22 @@ export interface components {
             steadyReOhm: number;
             warming?: components["schemas"]["WarmingMoment"][];
         };
-        /** @description The way of the heat */
+        /** The way of the heat */
         CoilHeatingRequest: {
-            /** @description Temperature around the driver */
+            /** Temperature around the driver */
             ambientC?: number;
-            /** @description Thermal resistance from one coil to its magnet */
+            /** Thermal resistance from one coil to its magnet */
             coilKPerW?: number;
-            /** @description Time constant of the coil */
+            /** Time constant of the coil */
             coilTimeConstantS?: number;
-            /** @description Thermal resistance from the magnet to the air */
+            /** Thermal resistance from the magnet to the air */
             magnetKPerW?: number;
-            /** @description Time constant of the magnet */
+            /** Time constant of the magnet */
             magnetTimeConstantS?: number;
-            /** @description What the coil stands */
+            /** What the coil stands */
             maximumCoilC?: number;
             /**
-             * @description What the coil is wound of
+             * What the coil is wound of
              * @enum {string}
              */
             metal?: "copper" | "aluminium";
@@ -2146,27 +2147,27 @@ export interface components {
             steps: string[];
             why: string;
         };
-        /** @description The coils of one or more drivers, to be joined to one load. */
+        /** The coils of one or more drivers, to be joined to one load. */
         CoilWiringRequest: {
-            /** @description The cable from the amplifier to the coils */
+            /** The cable from the amplifier to the coils */
             cable?: components["schemas"]["SpeakerCableRequest"];
-            /** @description Lowest load of ONE channel of a pair that is to be bridged */
+            /** Lowest load of ONE channel of a pair that is to be bridged */
             channelMinimumOhm?: number;
-            /** @description Rated impedance of one coil, when all coils are alike */
+            /** Rated impedance of one coil, when all coils are alike */
             coilOhm?: number;
-            /** @description Direct-current resistance of one coil, for like coils */
+            /** Direct-current resistance of one coil, for like coils */
             coilReOhm?: number;
-            /** @description Rated impedance of every coil when they differ, driver by driver */
+            /** Rated impedance of every coil when they differ, driver by driver */
             coilsOhm?: number[];
-            /** @description Voice coils of each driver */
+            /** Voice coils of each driver */
             coilsPerDriver: number;
-            /** @description Drivers */
+            /** Drivers */
             driverCount: number;
-            /** @description Lowest load the output may drive, as the data sheet states it for the way it is used */
+            /** Lowest load the output may drive, as the data sheet states it for the way it is used */
             minimumOhm?: number;
-            /** @description Load wished for */
+            /** Load wished for */
             targetOhm?: number;
-            /** @description Power into the whole load */
+            /** Power into the whole load */
             totalPowerW?: number;
         };
         CoilWiringResult: {
@@ -2214,15 +2215,15 @@ export interface components {
             mostLevelDb?: number[];
             portAirSpeedMPerS?: number[];
         };
-        /** @description One of several designs, as a response takes it. */
+        /** One of several designs, as a response takes it. */
         ComparedDesign: {
             driver: components["schemas"]["Driver"];
             drivers?: components["schemas"]["Drivers"];
             enclosure: components["schemas"]["Enclosure"];
-            /** @description Filters and equalisers before the amplifier, in any order */
+            /** Filters and equalisers before the amplifier, in any order */
             filters?: components["schemas"]["Filter"][];
             limits?: components["schemas"]["Limits"];
-            /** @description What it is called here */
+            /** What it is called here */
             name: string;
             source: components["schemas"]["Source"];
         };
@@ -2284,12 +2285,12 @@ export interface components {
             request: components["schemas"]["DriverParametersRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/drivers/parameters gives, or why not. */
+        /** What /v1/drivers/parameters gives, or why not. */
         CompleteDriverParametersPart: components["schemas"]["CompleteDriverParametersDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         ComputeCircuitAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -2306,12 +2307,12 @@ export interface components {
             request: components["schemas"]["CircuitRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/supply/circuit gives, or why not. */
+        /** What /v1/supply/circuit gives, or why not. */
         ComputeCircuitPart: components["schemas"]["ComputeCircuitDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         ComputeCurrentAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -2328,12 +2329,12 @@ export interface components {
             request: components["schemas"]["SupplyCurrentRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/supply/current gives, or why not. */
+        /** What /v1/supply/current gives, or why not. */
         ComputeCurrentPart: components["schemas"]["ComputeCurrentDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         ComputeFeederAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -2358,12 +2359,12 @@ export interface components {
             request: components["schemas"]["EnclosureResponseRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/enclosures/response gives, or why not. */
+        /** What /v1/enclosures/response gives, or why not. */
         ComputeResponsePart: components["schemas"]["ComputeResponseDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         ComputeToleranceAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -2374,7 +2375,7 @@ export interface components {
             sources: components["schemas"]["SourceIdList"];
         };
         /**
-         * @description Metal of a conductor.
+         * Metal of a conductor.
          * @enum {string}
          */
         Conductor: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
@@ -2388,17 +2389,17 @@ export interface components {
             ratedA: number;
             ratedInputA: number;
         };
-        /** @description A converter from the voltage of the vehicle to that of the amplifiers, as in a lorry of 24 V */
+        /** A converter from the voltage of the vehicle to that of the amplifiers, as in a lorry of 24 V */
         ConverterRequest: {
-            /** @description Output over input */
+            /** Output over input */
             efficiency?: number;
-            /** @description Input that its maker allows */
+            /** Input that its maker allows */
             highestInputV?: number;
-            /** @description Input below which it stops */
+            /** Input below which it stops */
             lowestInputV?: number;
-            /** @description Voltage it holds */
+            /** Voltage it holds */
             outputV?: number;
-            /** @description Most it gives for good */
+            /** Most it gives for good */
             ratedA?: number;
         };
         CornerFill: {
@@ -2406,104 +2407,104 @@ export interface components {
             lengthMm: number;
             radiusMm: number;
         };
-        /** @description A chamber, which is a node of the network. */
+        /** A chamber, which is a node of the network. */
         CustomChamber: {
-            /** @description Q of the absorption at the frequency of the chamber */
+            /** Q of the absorption at the frequency of the chamber */
             absorptionQ?: number;
-            /** @description Q of the leak to the outside at the frequency of the chamber */
+            /** Q of the leak to the outside at the frequency of the chamber */
             leakQ?: number;
-            /** @description Frequency at which the loss Qs hold */
+            /** Frequency at which the loss Qs hold */
             lossHz?: number;
-            /** @description Name of your own */
+            /** Name of your own */
             name: string;
-            /** @description Acoustic volume for all drivers together */
+            /** Acoustic volume for all drivers together */
             netVolumeL: number;
         };
-        /** @description Equal drivers that share both sides. */
+        /** Equal drivers that share both sides. */
         CustomDriverGroup: {
-            /** @description Number of drivers */
+            /** Number of drivers */
             count?: number;
-            /** @description Before the cones */
+            /** Before the cones */
             front: string;
-            /** @description Drivers in each string */
+            /** Drivers in each string */
             inSeries?: number;
-            /** @description Wired against the others */
+            /** Wired against the others */
             inverted?: boolean;
-            /** @description Name of your own */
+            /** Name of your own */
             name: string;
-            /** @description Behind the cones */
+            /** Behind the cones */
             rear: string;
         };
-        /** @description Chambers and what lies between them, given directly */
+        /** Chambers and what lies between them, given directly */
         CustomEnclosure: {
-            /** @description Chambers */
+            /** Chambers */
             chambers?: components["schemas"]["CustomChamber"][];
             /**
-             * @description How the groups are joined
+             * How the groups are joined
              * @enum {string}
              */
             connection?: "parallel" | "series";
-            /** @description Groups of drivers */
+            /** Groups of drivers */
             driverGroups: components["schemas"]["CustomDriverGroup"][];
             /**
-             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * Kind of the enclosure (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "custom";
-            /** @description Leaks between places */
+            /** Leaks between places */
             leaks?: components["schemas"]["CustomLeak"][];
-            /** @description Passive radiators */
+            /** Passive radiators */
             passiveRadiators?: components["schemas"]["CustomPassiveRadiators"][];
-            /** @description Ports */
+            /** Ports */
             ports?: components["schemas"]["CustomPort"][];
         };
-        /** @description A resistance between two places. */
+        /** A resistance between two places. */
         CustomLeak: {
-            /** @description One end */
+            /** One end */
             from: string;
-            /** @description Acoustic resistance */
+            /** Acoustic resistance */
             resistancePaSPerM3: number;
-            /** @description Other end */
+            /** Other end */
             to: string;
         };
-        /** @description Equal passive radiators between two places. */
+        /** Equal passive radiators between two places. */
         CustomPassiveRadiators: {
-            /** @description Effective area of one radiator */
+            /** Effective area of one radiator */
             areaCm2: number;
-            /** @description Compliance of one radiator */
+            /** Compliance of one radiator */
             complianceMmPerN: number;
-            /** @description Number of equal radiators */
+            /** Number of equal radiators */
             count?: number;
-            /** @description One side */
+            /** One side */
             from: string;
-            /** @description Moving mass of one radiator with air load and added weight */
+            /** Moving mass of one radiator with air load and added weight */
             massG: number;
-            /** @description Name of your own */
+            /** Name of your own */
             name: string;
-            /** @description Mechanical Q of one radiator alone in free air */
+            /** Mechanical Q of one radiator alone in free air */
             qm?: number;
-            /** @description Other side */
+            /** Other side */
             to: string;
         };
-        /** @description Equal ports between two places. */
+        /** Equal ports between two places. */
         CustomPort: {
-            /** @description Cross-section of one port */
+            /** Cross-section of one port */
             areaCm2: number;
-            /** @description Number of equal ports */
+            /** Number of equal ports */
             count?: number;
-            /** @description Sum of both end corrections over the radius of one port */
+            /** Sum of both end corrections over the radius of one port */
             endFactor?: number;
-            /** @description One end */
+            /** One end */
             from: string;
-            /** @description Physical length of one port */
+            /** Physical length of one port */
             lengthMm: number;
-            /** @description Frequency at which the loss Qs hold */
+            /** Frequency at which the loss Qs hold */
             lossHz?: number;
-            /** @description Q of the friction in the port at its tuning */
+            /** Q of the friction in the port at its tuning */
             lossQ?: number;
-            /** @description Name of your own */
+            /** Name of your own */
             name: string;
-            /** @description Other end */
+            /** Other end */
             to: string;
         };
         CutOut: {
@@ -2530,7 +2531,7 @@ export interface components {
             driver: string;
             driverCount: number;
             figures: components["schemas"]["DesignFigures"];
-            kind: components["schemas"]["BoxKind"];
+            kind: components["schemas"]["SearchedKind"];
             plan: components["schemas"]["PlanRequest"];
             points: components["schemas"]["DesignPoints"];
             rank: number;
@@ -2545,13 +2546,13 @@ export interface components {
             parameter: "driver" | "drivers" | "enclosure" | "rear-volume" | "rear-port" | "rear-passive-radiators" | "rear-losses" | "front-volume" | "front-port" | "front-passive-radiators" | "front-losses" | "source" | "filters";
             refusal?: string;
         };
-        /** @description Designs in the same air and the same car. */
+        /** Designs in the same air and the same car. */
         DesignComparison: {
             air?: components["schemas"]["Air"];
             cabin?: components["schemas"]["Cabin"];
-            /** @description The first is what the others are measured against */
+            /** The first is what the others are measured against */
             designs: components["schemas"]["ComparedDesign"][];
-            /** @description A list of frequencies, or a range with equal ratios */
+            /** A list of frequencies, or a range with equal ratios */
             frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
         };
         DesignComparisonResult: {
@@ -2569,68 +2570,68 @@ export interface components {
             name: string;
             togetherDb: number[];
         };
-        /** @description The figures a design is judged by, at the voltage the gain is set to. */
+        /** The figures a design is judged by, at the voltage the gain is set to. */
         DesignFigures: {
-            /** @description Largest air speed in the port, peak */
+            /** Largest air speed in the port, peak */
             airSpeedMPerS?: number;
-            /** @description Current on average with music */
+            /** Current on average with music */
             averageA: number;
-            /** @description Largest excursion, peak, one way */
+            /** Largest excursion, peak, one way */
             coneExcursionMm: number;
-            /** @description Largest excursion over Xmax */
+            /** Largest excursion over Xmax */
             excursionOfXmax: number;
-            /** @description Half power */
+            /** Half power */
             f3Hz: number;
-            /** @description Current at full sine */
+            /** Current at full sine */
             fullSineA: number;
-            /** @description Level at levelHz, held back where a limit of the parts would be passed there */
+            /** Level at levelHz, held back where a limit of the parts would be passed there */
             levelDb: number;
-            /** @description Load on each output */
+            /** Load on each output */
             loadOhm: number;
-            /** @description Box with its drivers */
+            /** Box with its drivers */
             massKg: number;
-            /** @description Air in the box */
+            /** Air in the box */
             netVolumeL: number;
-            /** @description Space the box takes */
+            /** Space the box takes */
             outerVolumeL: number;
-            /** @description Continuous power of all outputs together after the gain is set */
+            /** Continuous power of all outputs together after the gain is set */
             powerW: number;
-            /** @description Drivers and amplifier */
+            /** Drivers and amplifier */
             price?: number;
-            /** @description Tuning of a vented box */
+            /** Tuning of a vented box */
             tuningHz?: number;
         };
         /**
-         * @description What a search is after.
+         * What a search is after.
          * @enum {string}
          */
         DesignGoal: "everyday" | "low" | "loud" | "tight" | "small";
-        /** @description What a design must keep */
+        /** What a design must keep */
         DesignLimits: {
-            /** @description Most peak air speed in the port */
+            /** Most peak air speed in the port */
             airSpeedMPerS?: number;
-            /** @description Most current on average with music */
+            /** Most current on average with music */
             averageA?: number;
-            /** @description Most peak excursion one way over Xmax */
+            /** Most peak excursion one way over Xmax */
             excursionOfXmax?: number;
-            /** @description Half power must lie at or below */
+            /** Half power must lie at or below */
             f3AtMostHz?: number;
-            /** @description Most current at full sine, other amplifiers of the run in it */
+            /** Most current at full sine, other amplifiers of the run in it */
             fullSineA?: number;
-            /** @description Least level at levelHz, half space, 1 m, re 20 µPa */
+            /** Least level at levelHz, half space, 1 m, re 20 µPa */
             levelAtLeastDb?: number;
-            /** @description Most mass of the box with its drivers */
+            /** Most mass of the box with its drivers */
             massKg?: number;
-            /** @description Most space of the box, outside */
+            /** Most space of the box, outside */
             outerVolumeL?: number;
-            /** @description Most that drivers and amplifier may cost together */
+            /** Most that drivers and amplifier may cost together */
             pricePerSystem?: number;
         };
-        /** @description A search and all its parts. */
+        /** A search and all its parts. */
         DesignMergeRequest: {
-            /** @description Every part once, in any order */
+            /** Every part once, in any order */
             parts: components["schemas"]["SearchPart"][];
-            /** @description The request that was split */
+            /** The request that was split */
             request: components["schemas"]["DesignSearchRequest"];
         };
         DesignPoints: {
@@ -2640,36 +2641,36 @@ export interface components {
             price?: number;
             reach: number;
         };
-        /** @description Candidates, the car, its supply and the limits */
+        /** Candidates, the car, its supply and the limits */
         DesignSearchRequest: {
             air?: components["schemas"]["Air"];
-            /** @description Amplifiers to choose from */
+            /** Amplifiers to choose from */
             amplifiers: components["schemas"]["SearchAmplifier"][];
             board: components["schemas"]["PlanBoard"];
             car: components["schemas"]["PlanCar"];
-            /** @description How many drivers to try */
+            /** How many drivers to try */
             driverCounts?: number[];
-            /** @description Drivers to choose from */
+            /** Drivers to choose from */
             drivers: components["schemas"]["SearchDriver"][];
             finish?: components["schemas"]["PlanFinish"];
-            /** @description What each box is made for */
+            /** What each box is made for */
             goal?: components["schemas"]["DesignGoal"];
-            /** @description Kinds of box to try */
-            kinds?: components["schemas"]["BoxKind"][];
-            /** @description Where the level is compared */
+            /** Kinds of box to try */
+            kinds?: components["schemas"]["SearchedKind"][];
+            /** Where the level is compared */
             levelHz?: number;
             limits?: components["schemas"]["DesignLimits"];
-            /** @description At hand for every system */
+            /** At hand for every system */
             passiveRadiators?: components["schemas"]["PlanPassiveRadiators"];
             port?: components["schemas"]["SearchPort"];
             /**
-             * @description `balance` weighs all alike
+             * `balance` weighs all alike
              * @enum {string}
              */
             rankBy?: "balance" | "level" | "reach" | "box" | "price" | "current";
-            /** @description Only this part */
+            /** Only this part */
             shard?: components["schemas"]["AskedShard"];
-            /** @description Most designs, and most of every other list, in the answer */
+            /** Most designs, and most of every other list, in the answer */
             show?: number;
             signal?: components["schemas"]["PlanSignal"];
             supply: components["schemas"]["PlanSupply"];
@@ -2702,31 +2703,31 @@ export interface components {
             price: number;
             reach: number;
         };
-        /** @description Weights in place of those that rankBy gives. */
+        /** Weights in place of those that rankBy gives. */
         DesignWeightWish: {
-            /** @description Weight of the box */
+            /** Weight of the box */
             box?: number;
-            /** @description Weight of the current at full sine */
+            /** Weight of the current at full sine */
             current?: number;
-            /** @description Weight of a decibel of level at levelHz */
+            /** Weight of a decibel of level at levelHz */
             level?: number;
-            /** @description Weight of the price */
+            /** Weight of the price */
             price?: number;
-            /** @description Weight of the reach */
+            /** Weight of the reach */
             reach?: number;
         };
-        /** @description A digital output behind a converter with a line output. */
+        /** A digital output behind a converter with a line output. */
         DigitalSource: {
-            /** @description The source is the vehicle's own and may equalise, delay and roll off */
+            /** The source is the vehicle's own and may equalise, delay and roll off */
             factory?: boolean;
             /**
-             * @description Kind of source (enum property replaced by openapi-typescript)
+             * Kind of source (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "digital";
-            /** @description Line output of the converter at full scale */
+            /** Line output of the converter at full scale */
             levelV?: number;
-            /** @description Output resistance of the converter */
+            /** Output resistance of the converter */
             outputOhm?: number;
         };
         Displaced: {
@@ -2742,12 +2743,14 @@ export interface components {
             terminalL: number;
             totalL: number;
         };
-        /** @description Board between the chambers of a band-pass box, parallel to the front */
+        /** Board between the chambers of a band-pass box, parallel to the front */
         Divider: {
-            /** @description Clear depth of the front chamber */
+            /** Clear depth of the front chamber */
             fromFrontMm?: number;
-            /** @description Instead */
+            /** Instead */
             frontNetVolumeL?: number;
+            /** The front is screwed on over a gasket and comes off */
+            screwedFront?: boolean;
         };
         DrawBoxAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -2768,47 +2771,47 @@ export interface components {
             portAirSpeedHz?: number;
             portAirSpeedMPerS?: number;
         };
-        /** @description One driver, its coils already joined */
+        /** One driver, its coils already joined */
         Driver: {
-            /** @description Force factor of the coils as they are joined */
+            /** Force factor of the coils as they are joined */
             blTm?: number;
-            /** @description Compliance of the suspension */
+            /** Compliance of the suspension */
             cmsMmPerN?: number;
-            /** @description Free-air resonance */
+            /** Free-air resonance */
             fsHz?: number;
-            /** @description Second inductance, in series with the first */
+            /** Second inductance, in series with the first */
             le2Mh?: number;
-            /** @description Resistance across the second inductance */
+            /** Resistance across the second inductance */
             le2ParallelOhm?: number;
-            /** @description n of a lossy coil K·(jω)^n */
+            /** n of a lossy coil K·(jω)^n */
             leExponent?: number;
-            /** @description K of a lossy coil K·(jω)^n, in place of the inductances */
+            /** K of a lossy coil K·(jω)^n, in place of the inductances */
             leFactor?: number;
-            /** @description Inductance of the coils as they are joined */
+            /** Inductance of the coils as they are joined */
             leMh?: number;
-            /** @description Resistance directly across the inductance (lossy coil) */
+            /** Resistance directly across the inductance (lossy coil) */
             leParallelOhm?: number;
-            /** @description Moving mass with air load */
+            /** Moving mass with air load */
             mmsG?: number;
-            /** @description Continuous power rating */
+            /** Continuous power rating */
             powerW?: number;
-            /** @description Electrical Q at resonance */
+            /** Electrical Q at resonance */
             qes?: number;
-            /** @description Mechanical Q at resonance */
+            /** Mechanical Q at resonance */
             qms?: number;
-            /** @description Total Q at resonance */
+            /** Total Q at resonance */
             qts?: number;
-            /** @description DC resistance of the coils as they are joined */
+            /** DC resistance of the coils as they are joined */
             reOhm: number;
-            /** @description Mechanical resistance */
+            /** Mechanical resistance */
             rmsKgPerS?: number;
-            /** @description Effective piston area */
+            /** Effective piston area */
             sdCm2: number;
-            /** @description Air that Vas is stated for */
+            /** Air that Vas is stated for */
             vasAir?: components["schemas"]["VasAir"];
-            /** @description Air volume of equal compliance, as the sheet prints it */
+            /** Air volume of equal compliance, as the sheet prints it */
             vasL?: number;
-            /** @description Linear excursion, one way, peak */
+            /** Linear excursion, one way, peak */
             xmaxMm?: number;
         };
         DriverFigures: {
@@ -2826,53 +2829,53 @@ export interface components {
             kind: "closed" | "either" | "vented";
             why: string;
         };
-        /** @description Sizes of one driver, for the box. */
+        /** Sizes of one driver, for the box. */
         DriverMounting: {
-            /** @description Hole */
+            /** Hole */
             cutOutDiameterMm?: number;
-            /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
+            /** Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
-            /** @description Face of the box that carries the drivers */
+            /** Face of the box that carries the drivers */
             face?: components["schemas"]["ShellFace"];
-            /** @description Outer diameter */
+            /** Outer diameter */
             flangeDiameterMm?: number;
-            /** @description Diameter of the motor */
+            /** Diameter of the motor */
             magnetDiameterMm?: number;
-            /** @description Height of the motor */
+            /** Height of the motor */
             magnetHeightMm?: number;
-            /** @description Mass of one driver */
+            /** Mass of one driver */
             massKg?: number;
             /**
-             * @description `reversed` puts the magnet outside
+             * `reversed` puts the magnet outside
              * @enum {string}
              */
             mount?: "front" | "reversed";
-            /** @description Outer face of the baffle to the rear of the motor */
+            /** Outer face of the baffle to the rear of the motor */
             mountingDepthMm?: number;
-            /** @description Rebate that lets the flange in */
+            /** Rebate that lets the flange in */
             rebateDepthMm?: number;
             ring?: components["schemas"]["BaffleRing"];
-            /** @description Circle of the fixing screws */
+            /** Circle of the fixing screws */
             screwCircleDiameterMm?: number;
-            /** @description Fixing screws */
+            /** Fixing screws */
             screwCount?: number;
-            /** @description Hole through the pole piece */
+            /** Hole through the pole piece */
             ventDiameterMm?: number;
-            /** @description Diameter of the voice coil */
+            /** Diameter of the voice coil */
             voiceCoilDiameterMm?: number;
         };
-        /** @description A driver that hangs on the panel by a circle of screws. */
+        /** A driver that hangs on the panel by a circle of screws. */
         DriverOnPanel: {
-            /** @description Centre along the length */
+            /** Centre along the length */
             fromEndMm?: number;
-            /** @description Centre along the width */
+            /** Centre along the width */
             fromSideMm?: number;
-            /** @description Mass */
+            /** Mass */
             massKg: number;
-            /** @description Circle of the screws */
+            /** Circle of the screws */
             screwCircleDiameterMm: number;
         };
-        /** @description A data sheet to be completed and checked. */
+        /** A data sheet to be completed and checked. */
         DriverParametersRequest: {
             air?: components["schemas"]["Air"];
             coils?: components["schemas"]["SheetCoils"];
@@ -2901,73 +2904,73 @@ export interface components {
             vasFromL: number;
             vasToL: number;
         };
-        /** @description A wish, a space and a power, and no driver yet. */
+        /** A wish, a space and a power, and no driver yet. */
         DriverRegionRequest: {
             air?: components["schemas"]["Air"];
             board: components["schemas"]["PlanBoard"];
             cabin?: components["schemas"]["Cabin"];
-            /** @description Drivers, all alike, in one box */
+            /** Drivers, all alike, in one box */
             driverCount: number;
             finish?: components["schemas"]["PlanFinish"];
-            /** @description What the box is wanted for */
+            /** What the box is wanted for */
             goal?: components["schemas"]["DesignGoal"];
-            /** @description Size of the drivers, taken as the nearest usual one */
+            /** Size of the drivers, taken as the nearest usual one */
             nominalDiameterMm?: number;
-            /** @description Continuous power for all drivers together */
+            /** Continuous power for all drivers together */
             powerW: number;
             space: components["schemas"]["PlanSpace"];
         };
-        /** @description Equal drivers that share the enclosure. */
+        /** Equal drivers that share the enclosure. */
         Drivers: {
-            /** @description Number of drivers, both of each isobaric pair */
+            /** Number of drivers, both of each isobaric pair */
             count?: number;
-            /** @description Drivers in each string */
+            /** Drivers in each string */
             inSeries?: number;
             isobaric?: components["schemas"]["IsobaricPairs"];
         };
-        /** @description What a data sheet says of one driver */
+        /** What a data sheet says of one driver */
         DriverSheet: {
-            /** @description Force factor */
+            /** Force factor */
             blTm?: number;
-            /** @description Compliance of the suspension */
+            /** Compliance of the suspension */
             cmsMmPerN?: number;
-            /** @description Free-air resonance */
+            /** Free-air resonance */
             fsHz?: number;
-            /** @description Coil inductance */
+            /** Coil inductance */
             leMh?: number;
-            /** @description Resistance across the inductance */
+            /** Resistance across the inductance */
             leParallelOhm?: number;
-            /** @description Printed sensitivity at 1 W, 1 m */
+            /** Printed sensitivity at 1 W, 1 m */
             level1WDb?: number;
-            /** @description Printed sensitivity at 2.83 V, 1 m */
+            /** Printed sensitivity at 2.83 V, 1 m */
             level2V83Db?: number;
-            /** @description Moving mass without air load, in place of Mms */
+            /** Moving mass without air load, in place of Mms */
             mmdG?: number;
-            /** @description Moving mass with its air load */
+            /** Moving mass with its air load */
             mmsG?: number;
-            /** @description Nominal diameter (12 in is 305 mm) */
+            /** Nominal diameter (12 in is 305 mm) */
             nominalDiameterMm?: number;
-            /** @description Continuous power rating */
+            /** Continuous power rating */
             powerW?: number;
-            /** @description Electrical Q */
+            /** Electrical Q */
             qes?: number;
-            /** @description Mechanical Q */
+            /** Mechanical Q */
             qms?: number;
-            /** @description Total Q */
+            /** Total Q */
             qts?: number;
-            /** @description Rated impedance */
+            /** Rated impedance */
             ratedImpedanceOhm?: number;
-            /** @description Direct-current resistance of the coil */
+            /** Direct-current resistance of the coil */
             reOhm?: number;
-            /** @description Mechanical resistance */
+            /** Mechanical resistance */
             rmsKgPerS?: number;
-            /** @description Effective area of the cone */
+            /** Effective area of the cone */
             sdCm2?: number;
-            /** @description Air that Vas is stated for */
+            /** Air that Vas is stated for */
             vasAir?: components["schemas"]["VasAir"];
-            /** @description Air volume as compliant as the suspension */
+            /** Air volume as compliant as the suspension */
             vasL?: number;
-            /** @description Linear excursion, one way, peak */
+            /** Linear excursion, one way, peak */
             xmaxMm?: number;
         };
         DriveWay: {
@@ -2979,7 +2982,7 @@ export interface components {
             /** @enum {string} */
             way: "as-planned" | "less-power" | "higher-filter" | "smaller-box";
         };
-        /** @description An enclosure, told apart by its kind. */
+        /** An enclosure, told apart by its kind. */
         Enclosure: components["schemas"]["InfiniteBaffle"] | components["schemas"]["ClosedBox"] | components["schemas"]["VentedBox"] | components["schemas"]["PassiveRadiatorBox"] | components["schemas"]["BandPass4"] | components["schemas"]["BandPass6Parallel"] | components["schemas"]["BandPass6Series"] | components["schemas"]["CustomEnclosure"];
         EnclosureCandidate: {
             alignment: components["schemas"]["AlignmentId"];
@@ -3006,7 +3009,7 @@ export interface components {
             why: string[];
         };
         /**
-         * @description Kind of an enclosure.
+         * Kind of an enclosure.
          * @enum {string}
          */
         EnclosureKind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
@@ -3018,27 +3021,27 @@ export interface components {
             scalars: components["schemas"]["ResponseScalars"];
             timeResponse?: components["schemas"]["TimeResponse"];
         };
-        /** @description An enclosure, its drivers and what feeds them. */
+        /** An enclosure, its drivers and what feeds them. */
         EnclosureResponseRequest: {
             air?: components["schemas"]["Air"];
             cabin?: components["schemas"]["Cabin"];
             driver: components["schemas"]["Driver"];
             drivers?: components["schemas"]["Drivers"];
             enclosure: components["schemas"]["Enclosure"];
-            /** @description Filters and equalisers before the amplifier, in any order */
+            /** Filters and equalisers before the amplifier, in any order */
             filters?: components["schemas"]["Filter"][];
-            /** @description A list of frequencies, or a range with equal ratios */
+            /** A list of frequencies, or a range with equal ratios */
             frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
             limits?: components["schemas"]["Limits"];
             source: components["schemas"]["Source"];
             timeResponse?: components["schemas"]["TimeResponseRequest"];
         };
-        /** @description A driver looking for its box. */
+        /** A driver looking for its box. */
         EnclosureSizingRequest: {
             air?: components["schemas"]["Air"];
             driver: components["schemas"]["Driver"];
             drivers?: components["schemas"]["Drivers"];
-            /** @description Kinds to weigh */
+            /** Kinds to weigh */
             kinds?: components["schemas"]["EnclosureKind"][];
             lining?: components["schemas"]["SizingLining"];
             losses?: components["schemas"]["SizingLosses"];
@@ -3062,21 +3065,21 @@ export interface components {
             sensitivities: components["schemas"]["Sensitivity"][];
             withinXmaxPercent?: number;
         };
-        /** @description A response, and how far its parts may differ. */
+        /** A response, and how far its parts may differ. */
         EnclosureToleranceRequest: {
             air?: components["schemas"]["Air"];
             driver: components["schemas"]["Driver"];
             drivers?: components["schemas"]["Drivers"];
             enclosure: components["schemas"]["Enclosure"];
-            /** @description Filters and equalisers before the amplifier, in any order */
+            /** Filters and equalisers before the amplifier, in any order */
             filters?: components["schemas"]["Filter"][];
-            /** @description A list of frequencies, or a range with equal ratios */
+            /** A list of frequencies, or a range with equal ratios */
             frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
-            /** @description Percentiles of the bands */
+            /** Percentiles of the bands */
             percentiles?: number[];
-            /** @description Systems to draw */
+            /** Systems to draw */
             samples?: number;
-            /** @description Seed of the random numbers */
+            /** Seed of the random numbers */
             seed?: number;
             source: components["schemas"]["Source"];
             spread?: components["schemas"]["Spread"];
@@ -3102,7 +3105,7 @@ export interface components {
             needed: boolean;
         };
         /**
-         * @description A face of a box.
+         * A face of a box.
          * @enum {string}
          */
         FaceName: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
@@ -3130,7 +3133,7 @@ export interface components {
             };
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "failed";
@@ -3142,52 +3145,52 @@ export interface components {
             limitedBy?: string;
             multiple: number;
         };
-        /** @description An amplifier on the feeder */
+        /** An amplifier on the feeder */
         FeederAmplifier: {
-            /** @description From the distribution block to this amplifier */
+            /** From the distribution block to this amplifier */
             branch?: components["schemas"]["FeederStage"];
-            /** @description Class of the output stage */
+            /** Class of the output stage */
             class?: components["schemas"]["AmplifierClass"];
-            /** @description Current drawn, constant */
+            /** Current drawn, constant */
             currentA?: number;
-            /** @description Voltage at which its converter stops */
+            /** Voltage at which its converter stops */
             dropOutV?: number;
-            /** @description Output over input at rated output, from the data sheet */
+            /** Output over input at rated output, from the data sheet */
             efficiency?: number;
-            /** @description Drawn on top of power over efficiency, where idle draw is stated apart */
+            /** Drawn on top of power over efficiency, where idle draw is stated apart */
             extraPowerW?: number;
-            /** @description Input current at rated output, from the data sheet */
+            /** Input current at rated output, from the data sheet */
             inputCurrentA?: number;
-            /** @description Power drawn, constant */
+            /** Power drawn, constant */
             inputPowerW?: number;
-            /** @description Supply voltage of that input current */
+            /** Supply voltage of that input current */
             inputVoltageV?: number;
-            /** @description Load wired to it */
+            /** Load wired to it */
             loadOhm?: number;
-            /** @description External fuse its maker states */
+            /** External fuse its maker states */
             makerFuseA?: number;
-            /** @description Name for the answer */
+            /** Name for the answer */
             name?: string;
-            /** @description Ratings of the fuses on the amplifier */
+            /** Ratings of the fuses on the amplifier */
             onboardFusesA?: number[];
-            /** @description Continuous RMS output of all driven channels into the wired load */
+            /** Continuous RMS output of all driven channels into the wired load */
             powerW?: number;
-            /** @description Draw at silence, switched on */
+            /** Draw at silence, switched on */
             quiescentW?: number;
-            /** @description What the power stands for */
+            /** What the power stands for */
             ratedAs?: components["schemas"]["RatedPower"];
-            /** @description Supply voltage of the power rating */
+            /** Supply voltage of the power rating */
             ratedVoltageV?: number;
-            /** @description Published outputs by load */
+            /** Published outputs by load */
             ratings?: components["schemas"]["AmplifierLoadRating"][];
             /**
-             * @description Whether the output holds when the supply falls
+             * Whether the output holds when the supply falls
              * @enum {string}
              */
             regulation?: "regulated" | "unregulated";
-            /** @description Draw when switched off */
+            /** Draw when switched off */
             standbyA?: number;
-            /** @description Largest conductor its terminal takes */
+            /** Largest conductor its terminal takes */
             terminalAreaMm2?: number;
         };
         FeederAmplifierResult: {
@@ -3204,44 +3207,44 @@ export interface components {
             troughVoltageV?: number;
             voltageV?: number;
         };
-        /** @description The cable of a stretch. */
+        /** The cable of a stretch. */
         FeederCable: {
-            /** @description Hottest surroundings along the run */
+            /** Hottest surroundings along the run */
             ambientC?: number;
-            /** @description Current-carrying power conductors in the same loom, this one included */
+            /** Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
-            /** @description Metal of the conductor */
+            /** Metal of the conductor */
             conductor?: components["schemas"]["Conductor"];
-            /** @description Size with its series */
+            /** Size with its series */
             designation: string;
-            /** @description Series of the size */
+            /** Series of the size */
             gaugeSystem?: components["schemas"]["GaugeSystem"];
-            /** @description Temperature class printed on the insulation */
+            /** Temperature class printed on the insulation */
             insulationC?: number;
-            /** @description Where a metric copper size takes its resistance from */
+            /** Where a metric copper size takes its resistance from */
             metricResistance?: components["schemas"]["MetricResistance"];
-            /** @description Conductor length of the positive run */
+            /** Conductor length of the positive run */
             positiveLengthM: number;
-            /** @description Resistivity at 20 °C in place of the metal’s */
+            /** Resistivity at 20 °C in place of the metal’s */
             resistivityOhmM?: number;
-            /** @description The way back of this stretch */
+            /** The way back of this stretch */
             return?: components["schemas"]["ReturnPath"];
-            /** @description Equal runs side by side, each with its own fuse */
+            /** Equal runs side by side, each with its own fuse */
             runs?: number;
-            /** @description Spaces the run passes */
+            /** Spaces the run passes */
             spaces?: components["schemas"]["RunSpace"][];
-            /** @description Resistance of the stranded over the solid conductor */
+            /** Resistance of the stranded over the solid conductor */
             strandingFactor?: number;
-            /** @description Temperature coefficient at 20 °C in place of the metal’s */
+            /** Temperature coefficient at 20 °C in place of the metal’s */
             temperatureCoefficientPerK?: number;
         };
-        /** @description The fuse of a stretch, of each run. */
+        /** The fuse of a stretch, of each run. */
         FeederFuse: {
-            /** @description Rating */
+            /** Rating */
             ratingA: number;
-            /** @description Its resistance */
+            /** Its resistance */
             resistanceOhm?: number;
-            /** @description Family */
+            /** Family */
             type?: components["schemas"]["FuseType"];
         };
         FeederProtection: {
@@ -3249,22 +3252,22 @@ export interface components {
             cables: components["schemas"]["GuardedCable"][];
             mainRatingA?: number;
         };
-        /** @description Source, trunk, distribution block, branches and amplifiers. */
+        /** Source, trunk, distribution block, branches and amplifiers. */
         FeederRequest: {
-            /** @description Amplifiers behind the block */
+            /** Amplifiers behind the block */
             amplifiers: components["schemas"]["FeederAmplifier"][];
-            /** @description Holds every conductor at this temperature */
+            /** Holds every conductor at this temperature */
             conductorTemperatureC?: number;
             groundNoise?: components["schemas"]["GroundNoiseRequest"];
             /**
-             * @description Load
+             * Load
              * @enum {string}
              */
             level?: "full-sine" | "heavy" | "average";
             source: components["schemas"]["FeederSource"];
-            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
+            /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
             systemVoltageV: number;
-            /** @description From the source to the distribution block, or to the only amplifier */
+            /** From the source to the distribution block, or to the only amplifier */
             trunk?: components["schemas"]["FeederStage"];
         };
         FeederResult: {
@@ -3283,29 +3286,29 @@ export interface components {
             totalCurrentA?: number;
             trunk?: components["schemas"]["StageResult"];
         };
-        /** @description What feeds the trunk. */
+        /** What feeds the trunk. */
         FeederSource: {
-            /** @description What the vehicle takes of it */
+            /** What the vehicle takes of it */
             baseLoadA?: number;
             battery?: components["schemas"]["BatterySource"];
-            /** @description Current the alternator or converter can give */
+            /** Current the alternator or converter can give */
             currentLimitA?: number;
-            /** @description Between that voltage and the trunk */
+            /** Between that voltage and the trunk */
             resistanceOhm?: number;
-            /** @description Regulated voltage, or open-circuit voltage of a battery */
+            /** Regulated voltage, or open-circuit voltage of a battery */
             voltageV: number;
         };
-        /** @description One stretch of the loop, out and back */
+        /** One stretch of the loop, out and back */
         FeederStage: {
             cable?: components["schemas"]["FeederCable"];
             fuse?: components["schemas"]["FeederFuse"];
-            /** @description One of them */
+            /** One of them */
             jointOhm?: number;
-            /** @description Lugs, rings and block contacts */
+            /** Lugs, rings and block contacts */
             joints?: number;
-            /** @description Anything else in this stretch, or the whole of it */
+            /** Anything else in this stretch, or the whole of it */
             resistanceOhm?: number;
-            /** @description Without a fuse on purpose */
+            /** Without a fuse on purpose */
             unfused?: boolean;
         };
         FigureChanges: {
@@ -3315,13 +3318,13 @@ export interface components {
             levelsDb: number[];
             portAirSpeedMPerS?: number;
         };
-        /** @description A filter or equaliser before the amplifier. */
+        /** A filter or equaliser before the amplifier. */
         Filter: components["schemas"]["HighPassFilter"] | components["schemas"]["LowPassFilter"] | components["schemas"]["LowShelfFilter"] | components["schemas"]["HighShelfFilter"] | components["schemas"]["PeakingFilter"];
-        /** @description A corner of the band. */
+        /** A corner of the band. */
         FilterCorner: {
-            /** @description Corner frequency */
+            /** Corner frequency */
             cornerHz: number;
-            /** @description Order, 6 dB an octave each */
+            /** Order, 6 dB an octave each */
             order?: number;
         };
         FilterCornerSet: {
@@ -3330,42 +3333,42 @@ export interface components {
             why: string;
         };
         /**
-         * @description Family of a filter.
+         * Family of a filter.
          * @enum {string}
          */
         FilterFamily: "butterworth" | "linkwitz-riley" | "bessel" | "chosen-q";
-        /** @description A corner of a footprint seen from above. */
+        /** A corner of a footprint seen from above. */
         FootprintCorner: {
-            /** @description To the right */
+            /** To the right */
             xMm: number;
-            /** @description To the rear */
+            /** To the rear */
             yMm: number;
         };
-        /** @description In closed form, before a box is laid out */
+        /** In closed form, before a box is laid out */
         ForeseenFigures: {
-            /** @description Largest air speed in the port, peak */
+            /** Largest air speed in the port, peak */
             airSpeedMPerS?: number;
-            /** @description Current on average with music */
+            /** Current on average with music */
             averageA: number;
-            /** @description Largest excursion over Xmax */
+            /** Largest excursion over Xmax */
             excursionOfXmax?: number;
-            /** @description Half power */
+            /** Half power */
             f3Hz: number;
-            /** @description Current at full sine */
+            /** Current at full sine */
             fullSineA: number;
-            /** @description Level at levelHz, held back where a limit of the parts would be passed there */
+            /** Level at levelHz, held back where a limit of the parts would be passed there */
             levelDb: number;
-            /** @description Load on each output */
+            /** Load on each output */
             loadOhm: number;
-            /** @description Air in the box */
+            /** Air in the box */
             netVolumeL: number;
-            /** @description Space the box takes */
+            /** Space the box takes */
             outerVolumeL: number;
-            /** @description Continuous power of all outputs together after the gain is set */
+            /** Continuous power of all outputs together after the gain is set */
             powerW: number;
-            /** @description Drivers and amplifier */
+            /** Drivers and amplifier */
             price?: number;
-            /** @description Tuning of a vented box */
+            /** Tuning of a vented box */
             tuningHz?: number;
         };
         FormulaCheck: {
@@ -3408,13 +3411,13 @@ export interface components {
             part?: number;
             widthMm: number;
         };
-        /** @description Frequencies with equal ratios. */
+        /** Frequencies with equal ratios. */
         FrequencyRange: {
-            /** @description First frequency */
+            /** First frequency */
             fromHz: number;
-            /** @description Number of frequencies */
+            /** Number of frequencies */
             points: number;
-            /** @description Last frequency */
+            /** Last frequency */
             toHz: number;
         };
         FrequencySpread: {
@@ -3452,45 +3455,45 @@ export interface components {
             usualMm: number;
         };
         /**
-         * @description How near to its ampacity a cable may be fused.
+         * How near to its ampacity a cable may be fused.
          * @enum {string}
          */
         FusePolicy: "strict" | "cfr-150";
-        /** @description A load behind a cable that wants a fuse. */
+        /** A load behind a cable that wants a fuse. */
         FuseRequest: {
-            /** @description Further cables before the next fuse */
+            /** Further cables before the next fuse */
             alsoProtects?: components["schemas"]["ProtectedCable"][];
-            /** @description Branch fuses behind this one, for selectivity */
+            /** Branch fuses behind this one, for selectivity */
             branchFusesA?: number[];
             cable: components["schemas"]["ProtectedCable"];
-            /** @description Test tones or sustained notes */
+            /** Test tones or sustained notes */
             continuousTone?: boolean;
-            /** @description Full-sine current of the load */
+            /** Full-sine current of the load */
             currentA: number;
-            /** @description Planned length of conductor between source and fuse */
+            /** Planned length of conductor between source and fuse */
             distanceMm?: number;
-            /** @description Surroundings of the fuse */
+            /** Surroundings of the fuse */
             fuseAmbientC?: number;
-            /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse */
+            /** Current of dense bass music (1/3 of rated output), for the heating of the fuse */
             heavyCurrentA?: number;
-            /** @description The cable links two batteries */
+            /** The cable links two batteries */
             linksTwoBatteries?: boolean;
-            /** @description Continuous load over fuse rating */
+            /** Continuous load over fuse rating */
             loadRatio?: number;
-            /** @description External fuse the amplifier’s maker states */
+            /** External fuse the amplifier’s maker states */
             makerFuseA?: number;
-            /** @description Fuses on the amplifier itself */
+            /** Fuses on the amplifier itself */
             onboardFusesA?: number[];
-            /** @description Overcurrent to give the operating times of */
+            /** Overcurrent to give the operating times of */
             overcurrentA?: number;
-            /** @description `strict` */
+            /** `strict` */
             policy?: components["schemas"]["FusePolicy"];
-            /** @description That piece lies in a conduit or sheath all the way */
+            /** That piece lies in a conduit or sheath all the way */
             sheathed?: boolean;
             source?: components["schemas"]["FuseSource"];
-            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
+            /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
             systemVoltageV: number;
-            /** @description Fuse families allowed */
+            /** Fuse families allowed */
             types?: components["schemas"]["FuseType"][];
         };
         FuseResult: {
@@ -3511,19 +3514,19 @@ export interface components {
             behind: string;
             ratio: number;
         };
-        /** @description The battery behind the fuse and the way to it. */
+        /** The battery behind the fuse and the way to it. */
         FuseSource: {
-            /** @description Capacity of the bank at 20 h */
+            /** Capacity of the bank at 20 h */
             capacityAh?: number;
-            /** @description Kind of battery */
+            /** Kind of battery */
             chemistry?: components["schemas"]["BatteryChemistry"];
-            /** @description Cold cranking current, from which both ends of the resistance follow */
+            /** Cold cranking current, from which both ends of the resistance follow */
             coldCrankingA?: number;
-            /** @description Everything between battery and fuse, out and back */
+            /** Everything between battery and fuse, out and back */
             leadOhm?: number;
-            /** @description Open-circuit voltage of the battery */
+            /** Open-circuit voltage of the battery */
             openCircuitV?: number;
-            /** @description Internal resistance of the battery */
+            /** Internal resistance of the battery */
             resistanceOhm?: number;
         };
         FusesTable: {
@@ -3537,7 +3540,7 @@ export interface components {
             percent: number;
         };
         /**
-         * @description Type of a fuse
+         * Type of a fuse
          * @enum {string}
          */
         FuseType: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt" | "marine-strip" | "class-t" | "knife-blade";
@@ -3561,25 +3564,25 @@ export interface components {
             voltageGainDb?: number;
         };
         /**
-         * @description Series of cable sizes.
+         * Series of cable sizes.
          * @enum {string}
          */
         GaugeSystem: "awg" | "sae" | "mm2";
-        /** @description Volumes the caller knows */
+        /** Volumes the caller knows */
         GivenDisplacement: {
-            /** @description Amplifier, instead of what would be computed */
+            /** Amplifier, instead of what would be computed */
             amplifierL?: number;
-            /** @description All braces, instead of what would be computed */
+            /** All braces, instead of what would be computed */
             bracesL?: number;
-            /** @description All drivers, instead of what would be computed */
+            /** All drivers, instead of what would be computed */
             driversL?: number;
-            /** @description Lining, instead of what would be computed */
+            /** Lining, instead of what would be computed */
             liningL?: number;
-            /** @description Anything else, instead of what would be computed */
+            /** Anything else, instead of what would be computed */
             otherL?: number;
-            /** @description All ports with their walls, instead of what would be computed */
+            /** All ports with their walls, instead of what would be computed */
             portsL?: number;
-            /** @description Terminal cup, instead of what would be computed */
+            /** Terminal cup, instead of what would be computed */
             terminalL?: number;
         };
         GroundAdvice: {
@@ -3597,13 +3600,13 @@ export interface components {
             levelDb: number;
             noiseMv: number;
         };
-        /** @description A resistance that supply and signal ground share. */
+        /** A resistance that supply and signal ground share. */
         GroundNoiseRequest: {
-            /** @description Ripple current */
+            /** Ripple current */
             rippleA?: number;
-            /** @description Shared resistance */
+            /** Shared resistance */
             sharedOhm: number;
-            /** @description Signal at full level */
+            /** Signal at full level */
             signalV: number;
         };
         GroundReading: {
@@ -3618,20 +3621,20 @@ export interface components {
             guarded: boolean;
             stretch: string;
         };
-        /** @description Passes what lies above its corner. */
+        /** Passes what lies above its corner. */
         HighPassFilter: {
-            /** @description Corner frequency */
+            /** Corner frequency */
             cornerHz: number;
-            /** @description `butterworth` and `bessel` */
+            /** `butterworth` and `bessel` */
             family: components["schemas"]["FilterFamily"];
             /**
-             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * Kind of filter (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "high-pass";
-            /** @description Order */
+            /** Order */
             order: number;
-            /** @description Q of the pole pair, only with the family `chosen-q` */
+            /** Q of the pole pair, only with the family `chosen-q` */
             q?: number;
         };
         HighPassProtection: {
@@ -3639,18 +3642,18 @@ export interface components {
             gainAtTuningDb: number;
             order: number;
         };
-        /** @description Raises or lowers what lies above its corner. */
+        /** Raises or lowers what lies above its corner. */
         HighShelfFilter: {
-            /** @description Frequency at which half of the gain in dB is reached */
+            /** Frequency at which half of the gain in dB is reached */
             cornerHz: number;
-            /** @description Gain of the shelf */
+            /** Gain of the shelf */
             gainDb: number;
             /**
-             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * Kind of filter (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "high-shelf";
-            /** @description Steepness */
+            /** Steepness */
             q?: number;
         };
         ImpedanceExtreme: {
@@ -3658,75 +3661,75 @@ export interface components {
             ohm: number;
         };
         /**
-         * @description How inches are written.
+         * How inches are written.
          * @enum {string}
          */
         InchStyle: "decimal" | "sixteenths";
-        /** @description The back wave goes to another space and is not heard. */
+        /** The back wave goes to another space and is not heard. */
         InfiniteBaffle: {
             /**
-             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * Kind of the enclosure (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "infinite-baffle";
         };
-        /** @description An amplifier in the air of the box. */
+        /** An amplifier in the air of the box. */
         InsideAmplifier: {
-            /** @description Behind the inner face of its panel */
+            /** Behind the inner face of its panel */
             depthMm: number;
-            /** @description Height */
+            /** Height */
             heightMm: number;
-            /** @description Mass */
+            /** Mass */
             massKg?: number;
-            /** @description Width */
+            /** Width */
             widthMm: number;
         };
         /**
-         * @description Insulation of a cable.
+         * Insulation of a cable.
          * @enum {string}
          */
         InsulationMaterial: "pvc" | "cross-linked-pvc" | "xlpe" | "epr" | "rubber" | "silicone";
-        /** @description Drivers in pairs around a small chamber */
+        /** Drivers in pairs around a small chamber */
         IsobaricPairs: {
             /**
-             * @description How the outer and the inner drivers are joined
+             * How the outer and the inner drivers are joined
              * @enum {string}
              */
             connection?: "parallel" | "series";
-            /** @description Volume between the two cones of all pairs together */
+            /** Volume between the two cones of all pairs together */
             couplingVolumeL: number;
         };
-        /** @description How the panels meet. */
+        /** How the panels meet. */
         Joints: {
             /**
-             * @description Of a rectangular box any
+             * Of a rectangular box any
              * @enum {string}
              */
             corners?: "butt" | "mitre" | "rebate" | "finger";
             /**
-             * @description How divider and frames meet the walls
+             * How divider and frames meet the walls
              * @enum {string}
              */
             inner?: "butt" | "groove";
             /**
-             * @description Sides (of a prism
+             * Sides (of a prism
              * @enum {string}
              */
             sides?: "between" | "over";
         };
-        /** @description A block on the floor of the boot, whose floor is as wide and deep as the limits. */
+        /** A block on the floor of the boot, whose floor is as wide and deep as the limits. */
         KeepOut: {
-            /** @description Depth */
+            /** Depth */
             depthMm: number;
-            /** @description Height */
+            /** Height */
             heightMm: number;
-            /** @description Width */
+            /** Width */
             widthMm: number;
-            /** @description Left edge, from the left wall */
+            /** Left edge, from the left wall */
             xMm: number;
-            /** @description Near edge, from the seat or sill the box is pushed against */
+            /** Near edge, from the seat or sill the box is pushed against */
             yMm: number;
-            /** @description Underside, above the floor */
+            /** Underside, above the floor */
             zMm: number;
         };
         LaidPiece: {
@@ -3765,61 +3768,61 @@ export interface components {
             request: components["schemas"]["BoxRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/boxes/panels gives, or why not. */
+        /** What /v1/boxes/panels gives, or why not. */
         LayOutBoxPart: components["schemas"]["LayOutBoxDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /**
-         * @description What ends the level.
+         * What ends the level.
          * @enum {string}
          */
         LimitName: "cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed";
-        /** @description A figure beside its limit. */
+        /** A figure beside its limit. */
         LimitReading: {
-            /** @description The limit, in `unit` */
+            /** The limit, in `unit` */
             bound: number;
-            /** @description What is left up to the limit, in `unit` */
+            /** What is left up to the limit, in `unit` */
             left: number;
             /**
-             * @description Which limit
+             * Which limit
              * @enum {string}
              */
             limit: "price" | "full-sine-current" | "average-current" | "box-size" | "mass" | "reach" | "level" | "excursion" | "air-speed";
-            /** @description Unit of both */
+            /** Unit of both */
             unit: string;
-            /** @description The figure, in `unit` */
+            /** The figure, in `unit` */
             value: number;
         };
-        /** @description What the system must not exceed, beside `xmaxMm` and `powerW` of the driver */
+        /** What the system must not exceed, beside `xmaxMm` and `powerW` of the driver */
         Limits: {
-            /** @description Air speed in any port, peak */
+            /** Air speed in any port, peak */
             airSpeedMPerS?: number;
-            /** @description What the amplifier gives at most, RMS */
+            /** What the amplifier gives at most, RMS */
             amplifierCurrentA?: number;
-            /** @description Load at which that power is meant */
+            /** Load at which that power is meant */
             amplifierLoadOhm?: number;
-            /** @description In place of its voltage */
+            /** In place of its voltage */
             amplifierPowerW?: number;
-            /** @description What the amplifier gives at most, RMS */
+            /** What the amplifier gives at most, RMS */
             amplifierVoltageV?: number;
-            /** @description Mean power over that of a full sine */
+            /** Mean power over that of a full sine */
             dutyFactor?: number;
             heating?: components["schemas"]["CoilHeatingRequest"];
-            /** @description Travel of a passive radiator, one way, peak */
+            /** Travel of a passive radiator, one way, peak */
             passiveRadiatorXmaxMm?: number;
-            /** @description K of the jets at both ends of a port together */
+            /** K of the jets at both ends of a port together */
             portLossFactor?: number;
-            /** @description Lowest frequency of what is played */
+            /** Lowest frequency of what is played */
             programmeFromHz?: number;
-            /** @description Highest frequency of what is played */
+            /** Highest frequency of what is played */
             programmeToHz?: number;
-            /** @description Rated impedance of the drivers as they are joined */
+            /** Rated impedance of the drivers as they are joined */
             ratedOhm?: number;
             /**
-             * @description How `powerW` of the driver is read
+             * How `powerW` of the driver is read
              * @enum {string}
              */
             thermalReading?: "lower" | "coil-heat" | "rated-voltage";
@@ -3829,64 +3832,64 @@ export interface components {
             limit: components["schemas"]["LimitName"];
             toHz: number;
         };
-        /** @description A line output. */
+        /** A line output. */
         LineLevelSource: {
-            /** @description Whether plus and minus both carry signal */
+            /** Whether plus and minus both carry signal */
             differential?: boolean;
-            /** @description The source is the vehicle's own and may equalise, delay and roll off */
+            /** The source is the vehicle's own and may equalise, delay and roll off */
             factory?: boolean;
             /**
-             * @description Kind of source (enum property replaced by openapi-typescript)
+             * Kind of source (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "line-level";
-            /** @description Highest undistorted RMS output */
+            /** Highest undistorted RMS output */
             levelV: number;
-            /** @description Output resistance */
+            /** Output resistance */
             outputOhm?: number;
         };
-        /** @description Absorbent pads on the inner faces. */
+        /** Absorbent pads on the inner faces. */
         Lining: {
-            /** @description Covered area */
+            /** Covered area */
             areaM2?: number;
-            /** @description Density of the pad */
+            /** Density of the pad */
             densityKgPerM3: number;
             /**
-             * @description What it is made of
+             * What it is made of
              * @enum {string}
              */
             fibre: "polyester" | "wool" | "glass" | "dense";
-            /** @description Thickness of the pad */
+            /** Thickness of the pad */
             thicknessMm: number;
         };
-        /** @description Passes what lies below its corner. */
+        /** Passes what lies below its corner. */
         LowPassFilter: {
-            /** @description Corner frequency */
+            /** Corner frequency */
             cornerHz: number;
-            /** @description `butterworth` and `bessel` */
+            /** `butterworth` and `bessel` */
             family: components["schemas"]["FilterFamily"];
             /**
-             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * Kind of filter (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "low-pass";
-            /** @description Order */
+            /** Order */
             order: number;
-            /** @description Q of the pole pair, only with the family `chosen-q` */
+            /** Q of the pole pair, only with the family `chosen-q` */
             q?: number;
         };
-        /** @description Raises or lowers what lies below its corner. */
+        /** Raises or lowers what lies below its corner. */
         LowShelfFilter: {
-            /** @description Frequency at which half of the gain in dB is reached */
+            /** Frequency at which half of the gain in dB is reached */
             cornerHz: number;
-            /** @description Gain of the shelf */
+            /** Gain of the shelf */
             gainDb: number;
             /**
-             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * Kind of filter (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "low-shelf";
-            /** @description Steepness */
+            /** Steepness */
             q?: number;
         };
         MatchAmplifierAnswer: {
@@ -3904,22 +3907,22 @@ export interface components {
             request: components["schemas"]["AmplifierMatchRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/amplifiers/matching gives, or why not. */
+        /** What /v1/amplifiers/matching gives, or why not. */
         MatchAmplifierPart: components["schemas"]["MatchAmplifierDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
-        /** @description One of the drivers, all alike. */
+        /** One of the drivers, all alike. */
         MatchDriver: {
-            /** @description Rated impedance of one coil */
+            /** Rated impedance of one coil */
             coilOhm: number;
-            /** @description Voice coils */
+            /** Voice coils */
             coils: number;
-            /** @description Continuous RMS power it takes, all its coils together */
+            /** Continuous RMS power it takes, all its coils together */
             powerW: number;
-            /** @description What kind of figure powerW is */
+            /** What kind of figure powerW is */
             ratingKind?: components["schemas"]["RatingKind"];
         };
         MatchGain: {
@@ -3979,11 +3982,11 @@ export interface components {
             rows: components["schemas"]["MaterialRow"][];
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What a microphone at the seat found, against half space at 1 m. */
+        /** What a microphone at the seat found, against half space at 1 m. */
         MeasuredTransfer: {
-            /** @description Frequencies, rising */
+            /** Frequencies, rising */
             frequencyHz: number[];
-            /** @description Level at the seat over the level in half space at 1 m, one for each frequency */
+            /** Level at the seat over the level in half space at 1 m, one for each frequency */
             gainDb: number[];
         };
         MendedParameter: {
@@ -4010,7 +4013,7 @@ export interface components {
             sources: components["schemas"]["SourceIdList"];
         };
         /**
-         * @description Where the resistance of a metric cable comes from.
+         * Where the resistance of a metric cable comes from.
          * @enum {string}
          */
         MetricResistance: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
@@ -4035,22 +4038,22 @@ export interface components {
             operationId: string;
             text: string;
         };
-        /** @description A system that comes near to the limits, and what would let it in. */
+        /** A system that comes near to the limits, and what would let it in. */
         NearSystem: {
-            /** @description Name of the amplifier */
+            /** Name of the amplifier */
             amplifier: string;
-            /** @description Beyond the limit it breaks most, as a share of it */
+            /** Beyond the limit it breaks most, as a share of it */
             beyond: number;
-            /** @description Name of the driver */
+            /** Name of the driver */
             driver: string;
-            /** @description Drivers */
+            /** Drivers */
             driverCount: number;
-            /** @description By which it was taken in turn */
+            /** By which it was taken in turn */
             foreseen: components["schemas"]["ForeseenFigures"];
-            /** @description Absent where it cannot be built */
+            /** Absent where it cannot be built */
             found?: components["schemas"]["SearchRelaxation"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /** Kind of box */
+            kind: components["schemas"]["SearchedKind"];
         };
         NestPanelsAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -4067,25 +4070,25 @@ export interface components {
             request: components["schemas"]["SheetPlanRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/boxes/sheets gives, or why not. */
+        /** What /v1/boxes/sheets gives, or why not. */
         NestPanelsPart: components["schemas"]["NestPanelsDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         NominalCurves: {
             coneExcursionMm: number[];
             impedanceOhm: number[];
             levelDb: number[];
         };
-        /** @description A chamber with either ports or passive radiators. */
+        /** A chamber with either ports or passive radiators. */
         OpenChamber: {
-            /** @description Q of the absorption at the frequency of the chamber */
+            /** Q of the absorption at the frequency of the chamber */
             absorptionQ?: number;
-            /** @description Q of the leak to the outside at the frequency of the chamber */
+            /** Q of the leak to the outside at the frequency of the chamber */
             leakQ?: number;
-            /** @description Acoustic volume for all drivers together */
+            /** Acoustic volume for all drivers together */
             netVolumeL: number;
             passiveRadiators?: components["schemas"]["PassiveRadiators"];
             port?: components["schemas"]["Port"];
@@ -4135,7 +4138,7 @@ export interface components {
             supportedHz: number;
         };
         /**
-         * @description Which way the grain of a panel runs.
+         * Which way the grain of a panel runs.
          * @enum {string}
          */
         PanelGrain: "length" | "width" | "any";
@@ -4162,29 +4165,29 @@ export interface components {
             alongNm: number;
             twistNm: number;
         };
-        /** @description Equal parts that braces divide a panel into. */
+        /** Equal parts that braces divide a panel into. */
         PanelSpans: {
-            /** @description Parts of the length */
+            /** Parts of the length */
             ofLength?: number;
-            /** @description Parts of the width */
+            /** Parts of the width */
             ofWidth?: number;
         };
-        /** @description One flat panel held along its four edges. */
+        /** One flat panel held along its four edges. */
         PanelVibrationRequest: {
             board?: components["schemas"]["Board"];
             driver?: components["schemas"]["DriverOnPanel"];
-            /** @description Boards glued face to face */
+            /** Boards glued face to face */
             layers?: number;
-            /** @description Free between its edges, along the face grain */
+            /** Free between its edges, along the face grain */
             lengthMm: number;
-            /** @description Even pressure inside, peak */
+            /** Even pressure inside, peak */
             pressurePa?: number;
             spans?: components["schemas"]["PanelSpans"];
-            /** @description One board */
+            /** One board */
             thicknessMm: number;
-            /** @description Top of the band the box plays */
+            /** Top of the band the box plays */
             upperHz?: number;
-            /** @description Free between its edges, across the face grain */
+            /** Free between its edges, across the face grain */
             widthMm: number;
         };
         PanelVibrationResult: {
@@ -4200,7 +4203,7 @@ export interface components {
             withDriverHz?: number;
         };
         /**
-         * @description Units on paper.
+         * Units on paper.
          * @enum {string}
          */
         PaperUnits: "metric" | "imperial";
@@ -4239,17 +4242,17 @@ export interface components {
             sdCm2: components["schemas"]["ParameterOrigin"];
             vasL: components["schemas"]["ParameterOrigin"];
         };
-        /** @description A caution of a design of the part. */
+        /** A caution of a design of the part. */
         PartCaution: {
-            /** @description Path in the request */
+            /** Path in the request */
             at?: string;
-            /** @description Code of the caution */
+            /** Code of the caution */
             code: string;
-            /** @description The figures that triggered it */
+            /** The figures that triggered it */
             figures?: components["schemas"]["PartFigure"][];
-            /** @description `note` */
+            /** `note` */
             level: components["schemas"]["CautionLevel"];
-            /** @description The sentence with its values, as JSON */
+            /** The sentence with its values, as JSON */
             sentence: string;
         };
         PartCurrent: {
@@ -4265,92 +4268,92 @@ export interface components {
             part: "chamber" | "port" | "passive-radiator" | "drivers";
             pressurePa?: number[];
         };
-        /** @description A figure of a caution. */
+        /** A figure of a caution. */
         PartFigure: {
-            /** @description Name, which ends in the unit */
+            /** Name, which ends in the unit */
             name: string;
-            /** @description The figure */
+            /** The figure */
             value: number;
         };
-        /** @description One chamber behind the cone with passive radiators. */
+        /** One chamber behind the cone with passive radiators. */
         PassiveRadiatorBox: {
             /**
-             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * Kind of the enclosure (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "passive-radiator";
             rear: components["schemas"]["RadiatorChamber"];
         };
-        /** @description Sizes of one passive radiator, for the box. */
+        /** Sizes of one passive radiator, for the box. */
         PassiveRadiatorMounting: {
-            /** @description Hole */
+            /** Hole */
             cutOutDiameterMm: number;
-            /** @description Air one driver takes from the box, as sheets give it for a magnet inside */
+            /** Air one driver takes from the box, as sheets give it for a magnet inside */
             displacementL?: number;
-            /** @description Outer diameter */
+            /** Outer diameter */
             flangeDiameterMm: number;
-            /** @description Mass of one driver */
+            /** Mass of one driver */
             massKg?: number;
-            /** @description Outer face of its board to its rear, at rest */
+            /** Outer face of its board to its rear, at rest */
             mountingDepthMm: number;
-            /** @description Rebate that lets the flange in */
+            /** Rebate that lets the flange in */
             rebateDepthMm?: number;
-            /** @description Circle of the fixing screws */
+            /** Circle of the fixing screws */
             screwCircleDiameterMm?: number;
-            /** @description Fixing screws */
+            /** Fixing screws */
             screwCount?: number;
         };
-        /** @description Equal passive radiators of one chamber. */
+        /** Equal passive radiators of one chamber. */
         PassiveRadiators: {
-            /** @description Effective area of one radiator */
+            /** Effective area of one radiator */
             areaCm2: number;
-            /** @description Compliance of one radiator */
+            /** Compliance of one radiator */
             complianceMmPerN: number;
-            /** @description Number of equal radiators */
+            /** Number of equal radiators */
             count?: number;
-            /** @description Moving mass of one radiator with air load and added weight */
+            /** Moving mass of one radiator with air load and added weight */
             massG: number;
-            /** @description Mechanical Q of one radiator alone in free air */
+            /** Mechanical Q of one radiator alone in free air */
             qm?: number;
         };
-        /** @description What a data sheet says of one passive radiator as it is delivered */
+        /** What a data sheet says of one passive radiator as it is delivered */
         PassiveRadiatorSheet: {
-            /** @description Effective area */
+            /** Effective area */
             areaCm2: number;
-            /** @description Compliance */
+            /** Compliance */
             complianceMmPerN?: number;
-            /** @description Free-air resonance, nothing added */
+            /** Free-air resonance, nothing added */
             fsHz?: number;
-            /** @description Moving mass with its air load, nothing added */
+            /** Moving mass with its air load, nothing added */
             massG: number;
-            /** @description Most that its maker allows to be added to one */
+            /** Most that its maker allows to be added to one */
             mostAddedG?: number;
-            /** @description Mechanical Q in free air, nothing added */
+            /** Mechanical Q in free air, nothing added */
             qm?: number;
-            /** @description Air volume as compliant as the suspension */
+            /** Air volume as compliant as the suspension */
             vasL?: number;
-            /** @description Travel, one way, peak */
+            /** Travel, one way, peak */
             xmaxMm: number;
         };
-        /** @description Raises or lowers a band around its centre. */
+        /** Raises or lowers a band around its centre. */
         PeakingFilter: {
-            /** @description Centre frequency */
+            /** Centre frequency */
             centreHz: number;
-            /** @description Gain at the centre */
+            /** Gain at the centre */
             gainDb: number;
             /**
-             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * Kind of filter (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "peaking";
-            /** @description Q */
+            /** Q */
             q: number;
         };
-        /** @description A centre on the outer face of a panel, in its own frame. */
+        /** A centre on the outer face of a panel, in its own frame. */
         PlaceOnPanel: {
-            /** @description To the right of the lower left corner */
+            /** To the right of the lower left corner */
             uMm: number;
-            /** @description Above the lower left corner */
+            /** Above the lower left corner */
             vMm: number;
         };
         PlanAlternative: {
@@ -4360,46 +4363,46 @@ export interface components {
             goal: components["schemas"]["DesignGoal"];
             patch: components["schemas"]["BoxPatch"];
         };
-        /** @description The amplifier for the bass, as its data sheet says. */
+        /** The amplifier for the bass, as its data sheet says. */
         PlanAmplifier: {
-            /** @description Channels */
+            /** Channels */
             channels?: number;
-            /** @description Class of the output stage */
+            /** Class of the output stage */
             class?: components["schemas"]["AmplifierClass"];
-            /** @description Read where the amplifier itself is silent */
+            /** Read where the amplifier itself is silent */
             draw?: components["schemas"]["AmplifierDraw"];
-            /** @description Output over input at rated output, from the data sheet */
+            /** Output over input at rated output, from the data sheet */
             efficiency?: number;
-            /** @description Area it takes where it is mounted */
+            /** Area it takes where it is mounted */
             footprintCm2?: number;
-            /** @description Input current at rated output, from the data sheet */
+            /** Input current at rated output, from the data sheet */
             inputCurrentA?: number;
-            /** @description Supply voltage of that input current */
+            /** Supply voltage of that input current */
             inputVoltageV?: number;
-            /** @description Lowest load of a bridged pair */
+            /** Lowest load of a bridged pair */
             minimumBridgedOhm?: number;
-            /** @description Lowest load of one channel */
+            /** Lowest load of one channel */
             minimumOhm: number;
-            /** @description Name by which the answer speaks of it */
+            /** Name by which the answer speaks of it */
             name?: string;
-            /** @description Fuses on the amplifier */
+            /** Fuses on the amplifier */
             onboardFusesA?: number[];
-            /** @description Price, in any one currency */
+            /** Price, in any one currency */
             price?: number;
-            /** @description Idle draw */
+            /** Idle draw */
             quiescentW?: number;
-            /** @description Supply at which the powers are rated, for what the fuses pass */
+            /** Supply at which the powers are rated, for what the fuses pass */
             ratedVoltageV?: number;
-            /** @description What kind of figure each rating is */
+            /** What kind of figure each rating is */
             ratingKind?: components["schemas"]["RatingKind"];
-            /** @description Published powers, one a load */
+            /** Published powers, one a load */
             ratings: components["schemas"]["AmplifierRating"][];
             /**
-             * @description Whether the output holds when the supply falls
+             * Whether the output holds when the supply falls
              * @enum {string}
              */
             regulation?: "regulated" | "unregulated";
-            /** @description Draw when switched off */
+            /** Draw when switched off */
             standbyA?: number;
         };
         PlanAsked: {
@@ -4442,38 +4445,38 @@ export interface components {
             toHz: number;
             uncertaintyDb?: number;
         };
-        /** @description What the box is made of. */
+        /** What the box is made of. */
         PlanBoard: {
-            /** @description Modulus in bending across the face grain */
+            /** Modulus in bending across the face grain */
             acrossModulusGpa?: number;
             bracing?: components["schemas"]["PlanBracing"];
-            /** @description Density */
+            /** Density */
             densityKgPerM3?: number;
-            /** @description Modulus in bending, along the face grain */
+            /** Modulus in bending, along the face grain */
             elasticModulusGpa?: number;
-            /** @description Boards of the front */
+            /** Boards of the front */
             frontLayers?: number;
             /**
-             * @description Butt
+             * Butt
              * @enum {string}
              */
             joints?: "butt" | "groove" | "rebate" | "finger";
-            /** @description Board */
+            /** Board */
             material?: components["schemas"]["BoardId"];
-            /** @description Poisson ratio, strain along to stress across */
+            /** Poisson ratio, strain along to stress across */
             poisson?: number;
-            /** @description Front set back behind its edges, as for a grille */
+            /** Front set back behind its edges, as for a grille */
             recessMm?: number;
-            /** @description Shear modulus in the plane of the board */
+            /** Shear modulus in the plane of the board */
             shearModulusGpa?: number;
             sheet?: components["schemas"]["PlanSheetSize"];
             terminal?: components["schemas"]["TerminalCup"];
-            /** @description Thickness as measured */
+            /** Thickness as measured */
             thicknessMm: number;
         };
-        /** @description Asks for braces */
+        /** Asks for braces */
         PlanBracing: {
-            /** @description Top of the band the box plays */
+            /** Top of the band the box plays */
             upperHz?: number;
         };
         PlanBranch: {
@@ -4493,16 +4496,16 @@ export interface components {
             designation: string;
             lengthM: number;
         };
-        /** @description The vehicle around the box. */
+        /** The vehicle around the box. */
         PlanCar: {
             cabin?: components["schemas"]["Cabin"];
-            /** @description What drives the vehicle */
+            /** What drives the vehicle */
             drive?: components["schemas"]["VehicleDrive"];
-            /** @description Mass of the vehicle */
+            /** Mass of the vehicle */
             massKg?: number;
             restraint?: components["schemas"]["PlanRestraint"];
             space: components["schemas"]["PlanSpace"];
-            /** @description Loudspeaker cable from amplifier to box */
+            /** Loudspeaker cable from amplifier to box */
             speakerCableLengthM?: number;
         };
         PlanCarPatch: {
@@ -4532,18 +4535,18 @@ export interface components {
             trunk?: components["schemas"]["PlanTrunk"];
             turnOnRelay?: components["schemas"]["PlanTurnOnRelay"];
         };
-        /** @description The voice coils of one driver and the connection its sheet speaks of. */
+        /** The voice coils of one driver and the connection its sheet speaks of. */
         PlanCoils: {
             /**
-             * @description Voice coils
+             * Voice coils
              * @enum {integer}
              */
             count: 1 | 2 | 4;
-            /** @description Rated impedance of one coil */
+            /** Rated impedance of one coil */
             ratedOhm: number;
-            /** @description Connection that Re of the sheet belongs to */
+            /** Connection that Re of the sheet belongs to */
             resistanceStatedFor?: components["schemas"]["CoilConnection"];
-            /** @description Connection that Bl, Q and Le of the sheet belong to */
+            /** Connection that Bl, Q and Le of the sheet belong to */
             statedFor?: components["schemas"]["CoilConnection"];
         };
         PlanConverter: {
@@ -4565,42 +4568,44 @@ export interface components {
             sentence: string;
             travel?: components["schemas"]["PlanTravel"];
         };
-        /** @description One of the drivers, all alike. */
+        /** One of the drivers, all alike. */
         PlanDriver: {
             coils: components["schemas"]["PlanCoils"];
             mounting?: components["schemas"]["DriverMounting"];
-            /** @description Name */
+            /** Name */
             name?: string;
-            /** @description Price of one, in the currency of amplifier and sheets */
+            /** Price of one, in the currency of amplifier and sheets */
             price?: number;
-            /** @description Its data sheet */
+            /** Its data sheet */
             sheet: components["schemas"]["DriverSheet"];
         };
-        /** @description What the box should be */
+        /** What the box should be */
         PlanEnclosure: {
-            /** @description Highest peak air speed in the port */
+            /** Highest peak air speed in the port */
             airSpeedMPerS?: number;
-            /** @description Wish in plain words */
+            /** Of a band-pass */
+            frontVolumeL?: number;
+            /** Wish in plain words */
             goal?: components["schemas"]["DesignGoal"];
-            /** @description `closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` reaches as low without the length and the noise of a port, by the radiators of `passiveRadiators` */
+            /** `closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` as low without the length and noise of a port, by those of `passiveRadiators` */
             kind?: components["schemas"]["BoxKind"];
-            /** @description Net volume wanted */
+            /** Net volume wanted */
             netVolumeL?: number;
-            /** @description Clear area wanted of the port */
+            /** Clear area wanted of the port */
             portAreaCm2?: number;
-            /** @description Face for tubes */
+            /** Face for tubes */
             portFace?: components["schemas"]["ShellFace"];
-            /** @description Radius to which both mouths of the port open */
+            /** Radius to which both mouths of the port open */
             portFlareMm?: number;
-            /** @description Shape of the port */
+            /** Shape of the port */
             portShape?: components["schemas"]["PortShape"];
-            /** @description Total Q wanted of a closed box */
+            /** Total Q wanted of a closed box */
             qtc?: number;
-            /** @description Passive radiators in the box */
+            /** Passive radiators in the box */
             radiatorCount?: number;
-            /** @description Face for them, or `sides` for half of them on each */
+            /** Face for them, or `sides` for half of them on each */
             radiatorFace?: components["schemas"]["RadiatorFace"];
-            /** @description Tuning wanted of a box with a port or passive radiators */
+            /** Tuning wanted of port or radiators */
             tuningHz?: number;
         };
         PlanFacePatch: {
@@ -4626,11 +4631,11 @@ export interface components {
             tuningHz?: number;
             widthMm?: number;
         };
-        /** @description How the box is finished. */
+        /** How the box is finished. */
         PlanFinish: {
-            /** @description Whether the box is covered with carpet */
+            /** Whether the box is covered with carpet */
             covered?: boolean;
-            /** @description Whether the walls are lined with wadding */
+            /** Whether the walls are lined with wadding */
             lined?: boolean;
         };
         PlanFinishPatch: {
@@ -4683,21 +4688,21 @@ export interface components {
             text: string;
             what: string;
         };
-        /** @description What stands on pages and papers beside the plan */
+        /** What stands on pages and papers beside the plan */
         PlanPaper: {
-            /** @description Who publishes the plan */
+            /** Who publishes the plan */
             author?: string;
-            /** @description Date of this revision, as it shall be printed */
+            /** Date of this revision, as it shall be printed */
             date?: string;
-            /** @description How inches are written */
+            /** How inches are written */
             inches?: components["schemas"]["InchStyle"];
-            /** @description Licence the plan is published under */
+            /** Licence the plan is published under */
             licence?: string;
-            /** @description Address at which the plan can be made again */
+            /** Address at which the plan can be made again */
             link?: string;
-            /** @description Revision */
+            /** Revision */
             revision?: string;
-            /** @description Units on paper */
+            /** Units on paper */
             units?: components["schemas"]["PaperUnits"];
         };
         PlanParts: {
@@ -4715,10 +4720,10 @@ export interface components {
             sizing?: components["schemas"]["SizeEnclosurePart"];
             wiring?: components["schemas"]["WireCoilsPart"];
         };
-        /** @description Passive radiators at hand, all alike */
+        /** Passive radiators at hand, all alike */
         PlanPassiveRadiators: {
             mounting: components["schemas"]["PassiveRadiatorMounting"];
-            /** @description Name */
+            /** Name */
             name?: string;
             sheet: components["schemas"]["PassiveRadiatorSheet"];
         };
@@ -4773,18 +4778,18 @@ export interface components {
             patch: components["schemas"]["RemedyPatch"];
             text: string;
         };
-        /** @description Data sheets, the car and its supply */
+        /** Data sheets, the car and its supply */
         PlanRequest: {
             air?: components["schemas"]["Air"];
             amplifier: components["schemas"]["PlanAmplifier"];
             board: components["schemas"]["PlanBoard"];
             car: components["schemas"]["PlanCar"];
             driver: components["schemas"]["PlanDriver"];
-            /** @description Drivers, all alike, in one box */
+            /** Drivers, all alike, in one box */
             driverCount: number;
             enclosure?: components["schemas"]["PlanEnclosure"];
             finish?: components["schemas"]["PlanFinish"];
-            /** @description Title of the plan */
+            /** Title of the plan */
             name?: string;
             paper?: components["schemas"]["PlanPaper"];
             passiveRadiators?: components["schemas"]["PlanPassiveRadiators"];
@@ -4792,15 +4797,15 @@ export interface components {
             supply: components["schemas"]["PlanSupply"];
             workshop?: components["schemas"]["PlanWorkshop"];
         };
-        /** @description Straps that hold the box, where it is not bolted. */
+        /** Straps that hold the box, where it is not bolted. */
         PlanRestraint: {
-            /** @description What one lashing eye holds, by the vehicle’s handbook */
+            /** What one lashing eye holds, by the vehicle’s handbook */
             eyeStrengthN?: number;
-            /** @description Lashing capacity printed on one strap */
+            /** Lashing capacity printed on one strap */
             strapCapacityN?: number;
-            /** @description Steepest strap, against the floor */
+            /** Steepest strap, against the floor */
             strapSlopeDeg?: number;
-            /** @description Strap farthest aside from the direction of travel, seen from above */
+            /** Strap farthest aside from the direction of travel, seen from above */
             strapSpreadDeg?: number;
         };
         PlanResult: {
@@ -4833,27 +4838,27 @@ export interface components {
             signalFuseA?: number;
             signalWireM?: number;
         };
-        /** @description The sheet the panels are cut from. */
+        /** The sheet the panels are cut from. */
         PlanSheetSize: {
-            /** @description Width of the saw cut */
+            /** Width of the saw cut */
             kerfMm?: number;
-            /** @description Length */
+            /** Length */
             lengthMm: number;
-            /** @description Price of one sheet, in any currency */
+            /** Price of one sheet, in any currency */
             price?: number;
-            /** @description Width */
+            /** Width */
             widthMm: number;
         };
-        /** @description Where the music comes from and how the amplifier is switched on. */
+        /** Where the music comes from and how the amplifier is switched on. */
         PlanSignal: {
-            /** @description Line level a line-output converter is set to */
+            /** Line level a line-output converter is set to */
             converterLineV?: number;
-            /** @description RMS power of all outputs to set the gain for */
+            /** RMS power of all outputs to set the gain for */
             gainPowerW?: number;
             input?: components["schemas"]["SignalInput"];
-            /** @description Amplifier inputs on one line output */
+            /** Amplifier inputs on one line output */
             inputsInParallel?: number;
-            /** @description Lower end of the front loudspeakers */
+            /** Lower end of the front loudspeakers */
             mainsLowHz?: number;
             source?: components["schemas"]["SignalSource"];
             tone?: components["schemas"]["TestTone"];
@@ -4869,37 +4874,37 @@ export interface components {
             name: string;
             turnOnLengthM: number;
         };
-        /** @description Room for the box in the car. */
+        /** Room for the box in the car. */
         PlanSpace: {
-            /** @description Of a wedge */
+            /** Of a wedge */
             acrossSlopeDeg?: number;
-            /** @description Play on every side */
+            /** Play on every side */
             clearanceMm?: number;
-            /** @description Carpet on every face */
+            /** Carpet on every face */
             coveringMm?: number;
-            /** @description Deepest, at the floor */
+            /** Deepest, at the floor */
             depthMm?: number;
-            /** @description Of a round well, as that of a spare wheel */
+            /** Of a round well, as that of a spare wheel */
             diameterMm?: number;
-            /** @description Corners of the room seen from above, in order */
+            /** Corners of the room seen from above, in order */
             footprint?: components["schemas"]["FootprintCorner"][];
-            /** @description Highest */
+            /** Highest */
             heightMm?: number;
-            /** @description Wheel arches and other blocks in the way */
+            /** Wheel arches and other blocks in the way */
             keepOuts?: components["schemas"]["KeepOut"][];
-            /** @description Of a wedge */
+            /** Of a wedge */
             lidSlopeDeg?: number;
             opening?: components["schemas"]["BootOpening"];
-            /** @description Lean of the seat back from the vertical, into the boot */
+            /** Lean of the seat back from the vertical, into the boot */
             seatSlopeDeg?: number;
             /**
-             * @description Shape of the box
+             * Shape of the box
              * @enum {string}
              */
             shape?: "rectangular" | "wedge" | "prism" | "round";
-            /** @description Which way the box grows where there is a choice */
+            /** Which way the box grows where there is a choice */
             strategy?: components["schemas"]["BoxStrategy"];
-            /** @description Widest */
+            /** Widest */
             widthMm?: number;
         };
         PlanSpacePatch: {
@@ -4922,52 +4927,52 @@ export interface components {
             /** @enum {string} */
             verdict: "ready" | "take-care" | "incomplete" | "stop";
         };
-        /** @description Battery, cable run, charging */
+        /** Battery, cable run, charging */
         PlanSupply: {
-            /** @description Hottest surroundings along the run */
+            /** Hottest surroundings along the run */
             ambientC?: number;
             battery?: components["schemas"]["BatteryRequest"];
-            /** @description Whether the negative post wears a battery sensor */
+            /** Whether the negative post wears a battery sensor */
             batterySensor?: boolean;
-            /** @description Conductor length from the distribution block to each amplifier */
+            /** Conductor length from the distribution block to each amplifier */
             branchLengthM?: number;
-            /** @description Current-carrying power conductors in the same loom, this one included */
+            /** Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
             capacitor?: components["schemas"]["CapacitorRequest"];
             charging?: components["schemas"]["ChargingRequest"];
-            /** @description Metal of the conductor */
+            /** Metal of the conductor */
             conductor?: components["schemas"]["Conductor"];
             converter?: components["schemas"]["ConverterRequest"];
-            /** @description Largest drop on the conductors, of nominal voltage */
+            /** Largest drop on the conductors, of nominal voltage */
             dropLimitPercent?: number;
-            /** @description Battery terminal to fuse, along the cable */
+            /** Battery terminal to fuse, along the cable */
             fuseDistanceMm?: number;
-            /** @description Series of the size */
+            /** Series of the size */
             gaugeSystem?: components["schemas"]["GaugeSystem"];
-            /** @description Temperature class printed on the insulation */
+            /** Temperature class printed on the insulation */
             insulationC?: number;
-            /** @description What the insulation is made of */
+            /** What the insulation is made of */
             insulationMaterial?: components["schemas"]["InsulationMaterial"];
-            /** @description External fuse the amplifier’s maker states */
+            /** External fuse the amplifier’s maker states */
             makerFuseA?: number;
-            /** @description Further amplifiers on the same run */
+            /** Further amplifiers on the same run */
             otherAmplifiers?: components["schemas"]["SupplyAmplifier"][];
-            /** @description Conductor length of the positive run */
+            /** Conductor length of the positive run */
             positiveLengthM: number;
             return: components["schemas"]["ReturnPath"];
-            /** @description Equal cables side by side, each with a fuse of its own */
+            /** Equal cables side by side, each with a fuse of its own */
             runs?: number;
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
-            /** @description Whether that stretch lies in a sheath all the way */
+            /** Whether that stretch lies in a sheath all the way */
             sheathed?: boolean;
             source?: components["schemas"]["BatterySource"];
-            /** @description Spaces the run passes */
+            /** Spaces the run passes */
             spaces?: components["schemas"]["RunSpace"][];
-            /** @description What the starter takes in a cold start */
+            /** What the starter takes in a cold start */
             starterA?: number;
-            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
+            /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
             systemVoltageV: number;
-            /** @description Largest conductor the amplifier’s terminal takes */
+            /** Largest conductor the amplifier’s terminal takes */
             terminalAreaMm2?: number;
         };
         PlanSystemAnswer: {
@@ -5019,10 +5024,10 @@ export interface components {
             changes: components["schemas"]["PlanWayOut"][];
             largestDriver?: components["schemas"]["LargestDriver"];
         };
-        /** @description What the boards are worked with. */
+        /** What the boards are worked with. */
         PlanWorkshop: {
             /**
-             * @description Panel saw and router
+             * Panel saw and router
              * @enum {string}
              */
             way?: "saw-and-router" | "cutting-service" | "jigsaw-and-drill";
@@ -5031,17 +5036,17 @@ export interface components {
             point: string;
             voltageV: number;
         };
-        /** @description Equal ports of one chamber. */
+        /** Equal ports of one chamber. */
         Port: {
-            /** @description Cross-section of one port */
+            /** Cross-section of one port */
             areaCm2: number;
-            /** @description Number of equal ports */
+            /** Number of equal ports */
             count?: number;
-            /** @description Sum of both end corrections over the radius of one port */
+            /** Sum of both end corrections over the radius of one port */
             endFactor?: number;
-            /** @description Physical length of one port */
+            /** Physical length of one port */
             lengthMm: number;
-            /** @description Q of the friction in the port at its tuning */
+            /** Q of the friction in the port at its tuning */
             lossQ?: number;
         };
         PortDemand: {
@@ -5084,19 +5089,19 @@ export interface components {
             withinLimit?: boolean;
         };
         /**
-         * @description How the ends of a port are reckoned.
+         * How the ends of a port are calculated.
          * @enum {string}
          */
         PortEndModel: "convention" | "by-shape";
-        /** @description How the ends stand. */
+        /** How the ends stand. */
         PortEnds: {
-            /** @description Inner end */
+            /** Inner end */
             inner?: components["schemas"]["PortEndSituation"];
-            /** @description Outer end */
+            /** Outer end */
             outer?: components["schemas"]["PortEndSituation"];
         };
         /**
-         * @description What an end of a port opens into.
+         * What an end of a port opens into.
          * @enum {string}
          */
         PortEndSituation: "flanged" | "free";
@@ -5126,7 +5131,7 @@ export interface components {
             flangedFreeMm: number;
         };
         /**
-         * @description Edge of a mouth.
+         * Edge of a mouth.
          * @enum {string}
          */
         PortMouth: "sharp" | "flared";
@@ -5136,43 +5141,45 @@ export interface components {
             tuningHz: number;
         };
         /**
-         * @description Shape of a port.
+         * Shape of a port.
          * @enum {string}
          */
         PortShape: "round" | "slot";
-        /** @description A vented box looking for its port. */
+        /** A vented box looking for its port. */
         PortSizingRequest: {
             air?: components["schemas"]["Air"];
-            /** @description Peak */
+            /** Peak */
             airSpeedLimitMPerS?: number;
-            /** @description Mitred right-angle bends */
+            /** Mitred right-angle bends */
             bends?: number;
             driver?: components["schemas"]["Driver"];
             drivers?: components["schemas"]["Drivers"];
-            /** @description `convention` */
+            /** `convention` */
             endModel?: components["schemas"]["PortEndModel"];
             ends?: components["schemas"]["PortEnds"];
-            /** @description Filters and equalisers before the amplifier, in any order */
+            /** Filters and equalisers before the amplifier, in any order */
             filters?: components["schemas"]["Filter"][];
-            /** @description Lowest frequency at which the flow is looked at */
+            /** Lowest frequency at which the flow is looked at */
             highPassHz?: number;
-            /** @description Leak of the box as a Q at the tuning */
+            /** Leak of the box as a Q at the tuning */
             leakQ?: number;
-            /** @description Upper end of the range the box plays */
+            /** Upper end of the range the box plays */
             lowPassHz?: number;
-            /** @description Ends `sharp`, or `flared` at both sides */
+            /** Ends `sharp`, or `flared` at both sides */
             mouth?: components["schemas"]["PortMouth"];
-            /** @description Net volume, port and driver taken off */
+            /** Net volume of its chamber, port and driver taken off */
             netVolumeL: number;
-            /** @description In place of the driver */
+            /** In place of the driver */
             peakFlowM3PerS?: number;
             port?: components["schemas"]["PortWish"];
-            /** @description Full drive */
+            /** Of a band-pass */
+            rearVolumeL?: number;
+            /** Full drive */
             source?: components["schemas"]["Source"];
             space?: components["schemas"]["PortSpace"];
-            /** @description In place of the driver */
+            /** In place of the driver */
             sweptVolumeL?: number;
-            /** @description Tuning */
+            /** Tuning */
             tuningHz?: number;
         };
         PortSizingResult: {
@@ -5183,11 +5190,11 @@ export interface components {
             tuningHz: number;
             waysOut: components["schemas"]["PortWayOut"][];
         };
-        /** @description Room for the port. */
+        /** Room for the port. */
         PortSpace: {
-            /** @description Longest centre line with bends */
+            /** Longest centre line with bends */
             bentMm?: number;
-            /** @description Longest straight run from the outer face, clearance behind the mouth taken off */
+            /** Longest straight run from the outer face, clearance behind the mouth taken off */
             straightMm?: number;
         };
         PortWayOut: {
@@ -5204,13 +5211,13 @@ export interface components {
             totalAreaCm2?: number;
             tuningHz?: number;
         };
-        /** @description The kind of port, and whatever of its size is fixed. */
+        /** The kind of port, and whatever of its size is fixed. */
         PortWish: components["schemas"]["RoundPortWish"] | components["schemas"]["SlotPortWish"];
-        /** @description An upright box over a free polygon. */
+        /** An upright box over a free polygon. */
         Prism: {
-            /** @description Edge with the front */
+            /** Edge with the front */
             baffleEdge?: number;
-            /** @description Outer corners in order, either way round */
+            /** Outer corners in order, either way round */
             footprint: components["schemas"]["FootprintCorner"][];
         };
         Problem: {
@@ -5225,7 +5232,7 @@ export interface components {
         ProblemCatalogue: {
             problems: components["schemas"]["ProblemKind"][];
         };
-        /** @description Code of a problem */
+        /** Code of a problem */
         ProblemCode: string;
         ProblemError: {
             bounds?: {
@@ -5249,21 +5256,21 @@ export interface components {
             powerW: number;
             voltageV: number;
         };
-        /** @description A cable a fuse protects. */
+        /** A cable a fuse protects. */
         ProtectedCable: {
-            /** @description Hottest surroundings along the run */
+            /** Hottest surroundings along the run */
             ambientC?: number;
-            /** @description Current-carrying power conductors in the same loom, this one included */
+            /** Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
-            /** @description Metal of the conductor */
+            /** Metal of the conductor */
             conductor?: components["schemas"]["Conductor"];
-            /** @description Size with its series */
+            /** Size with its series */
             designation: string;
-            /** @description Series of the size */
+            /** Series of the size */
             gaugeSystem?: components["schemas"]["GaugeSystem"];
-            /** @description Temperature class printed on the insulation */
+            /** Temperature class printed on the insulation */
             insulationC?: number;
-            /** @description Spaces the run passes */
+            /** Spaces the run passes */
             spaces?: components["schemas"]["RunSpace"][];
         };
         PureSpread: {
@@ -5272,23 +5279,23 @@ export interface components {
             percentiles: number[];
             standardDeviation: number;
         };
-        /** @description A chamber with passive radiators. */
+        /** A chamber with passive radiators. */
         RadiatorChamber: {
-            /** @description Q of the absorption at the frequency of the chamber */
+            /** Q of the absorption at the frequency of the chamber */
             absorptionQ?: number;
-            /** @description Q of the leak to the outside at the frequency of the chamber */
+            /** Q of the leak to the outside at the frequency of the chamber */
             leakQ?: number;
-            /** @description Acoustic volume for all drivers together */
+            /** Acoustic volume for all drivers together */
             netVolumeL: number;
             passiveRadiators: components["schemas"]["PassiveRadiators"];
         };
         /**
-         * @description Where passive radiators stand in a box.
+         * Where passive radiators stand in a box.
          * @enum {string}
          */
         RadiatorFace: "front" | "back" | "top" | "bottom" | "left" | "right" | "sides";
         /**
-         * @description What a power of a data sheet stands for
+         * What a power of a data sheet stands for
          * @enum {string}
          */
         RatedPower: "continuous" | "peak" | "unknown";
@@ -5307,15 +5314,15 @@ export interface components {
             request: components["schemas"]["FuseRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/supply/fuses gives, or why not. */
+        /** What /v1/supply/fuses gives, or why not. */
         RateFusePart: components["schemas"]["RateFuseDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /**
-         * @description What kind of figure a rated power is.
+         * What kind of figure a rated power is.
          * @enum {string}
          */
         RatingKind: "rms" | "peak" | "max" | "total";
@@ -5332,39 +5339,39 @@ export interface components {
             result: components["schemas"]["DriverRegion"];
             sources: components["schemas"]["SourceIdList"];
         };
-        /** @description A system that was dropped, and why. */
+        /** A system that was dropped, and why. */
         RejectedDesign: {
-            /** @description Name of the amplifier */
+            /** Name of the amplifier */
             amplifier: string;
-            /** @description By how much the limit is broken, in `unit` */
+            /** By how much the limit is broken, in `unit` */
             beyond?: number;
-            /** @description The limit, in `unit` */
+            /** The limit, in `unit` */
             bound?: number;
-            /** @description Why, with figures */
+            /** Why, with figures */
             detail: string;
-            /** @description Name of the driver */
+            /** Name of the driver */
             driver: string;
-            /** @description Drivers */
+            /** Drivers */
             driverCount: number;
-            /** @description Of the box that came nearest */
+            /** Of the box that came nearest */
             figures?: components["schemas"]["ForeseenFigures"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
-            /** @description `match` */
+            /** Kind of box */
+            kind: components["schemas"]["SearchedKind"];
+            /** `match` */
             rule: components["schemas"]["RejectionRule"];
-            /** @description Unit of the figure */
+            /** Unit of the figure */
             unit?: string;
-            /** @description The figure that breaks the limit, in `unit` */
+            /** The figure that breaks the limit, in `unit` */
             value?: number;
         };
-        /** @description How many systems one reason dropped. */
+        /** How many systems one reason dropped. */
         RejectionCount: {
-            /** @description Systems */
+            /** Systems */
             count: number;
-            /** @description Reason */
+            /** Reason */
             rule: components["schemas"]["RejectionRule"];
         };
-        /** @description Why a system was not chosen */
+        /** Why a system was not chosen */
         RejectionRule: string;
         RelayTerminal: {
             /** @enum {string} */
@@ -5463,28 +5470,28 @@ export interface components {
             strapSlopeDeg: number;
             strapSpreadDeg: number;
         };
-        /** @description A return conductor of the size of the positive. */
+        /** A return conductor of the size of the positive. */
         ReturnCable: {
             /**
-             * @description Return by cable (enum property replaced by openapi-typescript)
+             * Return by cable (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "cable";
-            /** @description Conductor length of the return */
+            /** Conductor length of the return */
             lengthM: number;
         };
-        /** @description The body as return, behind a short ground lead. */
+        /** The body as return, behind a short ground lead. */
         ReturnChassis: {
-            /** @description What the body is made of */
+            /** What the body is made of */
             body?: components["schemas"]["ChassisBody"];
             /**
-             * @description Return through the body (enum property replaced by openapi-typescript)
+             * Return through the body (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "chassis";
-            /** @description Ground lead, of the size of the positive */
+            /** Ground lead, of the size of the positive */
             leadLengthM?: number;
-            /** @description Body between ground bolt and battery post */
+            /** Body between ground bolt and battery post */
             resistanceOhm?: number;
         };
         ReturnPatch: {
@@ -5495,67 +5502,67 @@ export interface components {
             lengthM?: number;
             resistanceOhm?: number | null;
         };
-        /** @description The way back to the battery. */
+        /** The way back to the battery. */
         ReturnPath: components["schemas"]["ReturnCable"] | components["schemas"]["ReturnChassis"];
-        /** @description Equal tubes. */
+        /** Equal tubes. */
         RoundPort: {
-            /** @description Centre of each tube */
+            /** Centre of each tube */
             centres?: components["schemas"]["PlaceOnPanel"][];
-            /** @description Chamber of a band-pass box it opens from */
+            /** Chamber of a band-pass box it opens from */
             chamber?: components["schemas"]["ChamberName"];
-            /** @description Tubes */
+            /** Tubes */
             count?: number;
-            /** @description Centre line of one elbow of 90° */
+            /** Centre line of one elbow of 90° */
             elbowRadiusMm?: number;
-            /** @description Sum of both end factors, in radii of the circle of equal area */
+            /** Sum of both end factors, in radii of the circle of equal area */
             endFactor?: number;
-            /** @description Face that carries the tubes */
+            /** Face that carries the tubes */
             face?: components["schemas"]["FaceName"];
-            /** @description Flange at the inner mouth */
+            /** Flange at the inner mouth */
             flangeDiameterMm?: number;
-            /** @description Thickness of that flange */
+            /** Thickness of that flange */
             flangeThicknessMm?: number;
-            /** @description Radius to which both mouths open, within the length */
+            /** Radius to which both mouths open, within the length */
             flareRadiusMm?: number;
-            /** @description Bore */
+            /** Bore */
             innerDiameterMm: number;
-            /** @description The part behind the inner face of the panel, instead of the whole length */
+            /** The part behind the inner face of the panel, instead of the whole length */
             insideLengthMm?: number;
             /**
-             * @description Tubes (enum property replaced by openapi-typescript)
+             * Tubes (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "round";
-            /** @description Outer face of the panel to the inner mouth, along the centre line */
+            /** Outer face of the panel to the inner mouth, along the centre line */
             lengthMm?: number;
-            /** @description Outside of the tube */
+            /** Outside of the tube */
             outerDiameterMm?: number;
-            /** @description Instead of a length */
+            /** Instead of a length */
             tuningHz?: number;
         };
-        /** @description Round ports */
+        /** Round ports */
         RoundPortWish: {
-            /** @description Equal ports */
+            /** Equal ports */
             count?: number;
-            /** @description Clear diameter of one */
+            /** Clear diameter of one */
             diameterMm?: number;
-            /** @description Radius of a rounding at both mouths, part of the length */
+            /** Radius of a rounding at both mouths, part of the length */
             flareRadiusMm?: number;
             /**
-             * @description Shape (enum property replaced by openapi-typescript)
+             * Shape (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "round";
-            /** @description Physical length, to learn the tuning of a port given whole */
+            /** Physical length, to learn the tuning of a port given whole */
             lengthMm?: number;
         };
-        /** @description Writes the drawing exchange file for a router */
+        /** Writes the drawing exchange file for a router */
         RouterCut: {
-            /** @description Diameter of the cutter */
+            /** Diameter of the cutter */
             cutterMm: number;
-            /** @description Whether inside corners are cut past their point, so that a square part goes in */
+            /** Whether inside corners are cut past their point, so that a square part goes in */
             dogBones?: boolean;
-            /** @description Whether bridges that hold the parts in the sheet are marked */
+            /** Whether bridges that hold the parts in the sheet are marked */
             tabs?: boolean;
         };
         Routing: {
@@ -5564,7 +5571,7 @@ export interface components {
             tabs: boolean;
         };
         /**
-         * @description A space that a cable runs through.
+         * A space that a cable runs through.
          * @enum {string}
          */
         RunSpace: "engine-bay" | "cabin" | "boot";
@@ -5580,46 +5587,46 @@ export interface components {
             screw: string;
             startAngleDeg: number;
         };
-        /** @description An amplifier that could be bought. */
+        /** An amplifier that could be bought. */
         SearchAmplifier: {
-            /** @description Channels */
+            /** Channels */
             channels?: number;
-            /** @description Class of the output stage */
+            /** Class of the output stage */
             class?: components["schemas"]["AmplifierClass"];
-            /** @description Read where the amplifier itself is silent */
+            /** Read where the amplifier itself is silent */
             draw?: components["schemas"]["AmplifierDraw"];
-            /** @description Output over input at rated output, from the data sheet */
+            /** Output over input at rated output, from the data sheet */
             efficiency?: number;
-            /** @description Area it takes where it is mounted */
+            /** Area it takes where it is mounted */
             footprintCm2?: number;
-            /** @description Input current at rated output, from the data sheet */
+            /** Input current at rated output, from the data sheet */
             inputCurrentA?: number;
-            /** @description Supply voltage of that input current */
+            /** Supply voltage of that input current */
             inputVoltageV?: number;
-            /** @description Lowest load of a bridged pair */
+            /** Lowest load of a bridged pair */
             minimumBridgedOhm?: number;
-            /** @description Lowest load of one channel */
+            /** Lowest load of one channel */
             minimumOhm: number;
-            /** @description Name, unlike the others */
+            /** Name, unlike the others */
             name: string;
-            /** @description Fuses on the amplifier */
+            /** Fuses on the amplifier */
             onboardFusesA?: number[];
-            /** @description Price, in any one currency */
+            /** Price, in any one currency */
             price?: number;
-            /** @description Idle draw */
+            /** Idle draw */
             quiescentW?: number;
-            /** @description Supply at which the powers are rated, for what the fuses pass */
+            /** Supply at which the powers are rated, for what the fuses pass */
             ratedVoltageV?: number;
-            /** @description What kind of figure each rating is */
+            /** What kind of figure each rating is */
             ratingKind?: components["schemas"]["RatingKind"];
-            /** @description Published powers, one a load */
+            /** Published powers, one a load */
             ratings: components["schemas"]["AmplifierRating"][];
             /**
-             * @description Whether the output holds when the supply falls
+             * Whether the output holds when the supply falls
              * @enum {string}
              */
             regulation?: "regulated" | "unregulated";
-            /** @description Draw when switched off */
+            /** Draw when switched off */
             standbyA?: number;
         };
         SearchDesignsAnswer: {
@@ -5630,78 +5637,83 @@ export interface components {
             result: components["schemas"]["DesignSearchResult"];
             sources: components["schemas"]["SourceIdList"];
         };
-        /** @description A driver that could be bought */
+        /** A driver that could be bought */
         SearchDriver: {
             coils: components["schemas"]["PlanCoils"];
             mounting?: components["schemas"]["DriverMounting"];
-            /** @description Name, unlike the others */
+            /** Name, unlike the others */
             name: string;
-            /** @description Price of one, in the currency of the amplifiers */
+            /** Price of one, in the currency of the amplifiers */
             price?: number;
-            /** @description Its data sheet */
+            /** Its data sheet */
             sheet: components["schemas"]["DriverSheet"];
         };
-        /** @description One part of a search */
+        /**
+         * Kind of box that a search weighs.
+         * @enum {string}
+         */
+        SearchedKind: "closed" | "vented" | "passive-radiator";
+        /** One part of a search */
         SearchPart: {
-            /** @description What they are warned of, each once */
+            /** What they are warned of, each once */
             cautions: components["schemas"]["PartCaution"][];
-            /** @description The others by their reason */
+            /** The others by their reason */
             dropped: components["schemas"]["RejectionCount"][];
-            /** @description Of the request */
+            /** Of the request */
             fingerprint: string;
-            /** @description The first of those dropped */
+            /** The first of those dropped */
             rejected: components["schemas"]["RejectedDesign"][];
-            /** @description Where nothing stands */
+            /** Where nothing stands */
             relaxations: components["schemas"]["NearSystem"][];
             shard: components["schemas"]["SearchShard"];
-            /** @description Of them those that are foreseen to keep every limit */
+            /** Of them those that are foreseen to keep every limit */
             standing: number;
-            /** @description What was built in figures, in turn */
+            /** What was built in figures, in turn */
             tried: components["schemas"]["TriedSystem"][];
-            /** @description What no other system of the part is foreseen to equal */
+            /** What no other system of the part is foreseen to equal */
             unbeaten: components["schemas"]["UnbeatenSystem"][];
-            /** @description Systems weighed */
+            /** Systems weighed */
             weighed: number;
         };
-        /** @description How ports are sized, as in a plan. */
+        /** How ports are sized, as in a plan. */
         SearchPort: {
-            /** @description Peak air speed it is sized for */
+            /** Peak air speed it is sized for */
             airSpeedMPerS?: number;
-            /** @description Shape of the port */
+            /** Shape of the port */
             shape?: components["schemas"]["PortShape"];
         };
-        /** @description The least that has to be given way for one system to be left. */
+        /** The least that has to be given way for one system to be left. */
         SearchRelaxation: {
-            /** @description Name of the amplifier */
+            /** Name of the amplifier */
             amplifier: string;
-            /** @description Name of the driver */
+            /** Name of the driver */
             driver: string;
-            /** @description Drivers */
+            /** Drivers */
             driverCount: number;
-            /** @description Of the system as it was built in figures */
+            /** Of the system as it was built in figures */
             figures: components["schemas"]["DesignFigures"];
-            /** @description Each limit that gives way, beside the figure it has to reach */
+            /** Each limit that gives way, beside the figure it has to reach */
             gives: components["schemas"]["LimitReading"][];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
-            /** @description JSON Merge Patch (RFC 7396) onto the request */
+            /** Kind of box */
+            kind: components["schemas"]["SearchedKind"];
+            /** JSON Merge Patch (RFC 7396) onto the request */
             patch: {
-                /** @description Only the bounds that change */
+                /** Only the bounds that change */
                 limits: components["schemas"]["DesignLimits"];
             };
         };
-        /** @description One of several equal parts of a search. */
+        /** One of several equal parts of a search. */
         SearchShard: {
-            /** @description Which part, from 0 */
+            /** Which part, from 0 */
             index: number;
-            /** @description How many parts there are */
+            /** How many parts there are */
             of: number;
         };
-        /** @description A place in the order of a search. */
+        /** A place in the order of a search. */
         SearchTurn: {
-            /** @description The figure of `rankBy` in SI, less is better */
+            /** The figure of `rankBy` in SI, less is better */
             deciding: number;
-            /** @description Sum of the points, which decides next */
+            /** Sum of the points, which decides next */
             score: number;
         };
         SecondBatteryPatch: {
@@ -5710,28 +5722,28 @@ export interface components {
             capacityAh: number;
             chemistry: components["schemas"]["BatteryChemistry"];
         };
-        /** @description A further battery for the music. */
+        /** A further battery for the music. */
         SecondBatteryRequest: {
             /**
-             * @description `isolated` feeds the amplifiers alone when the engine is off
+             * `isolated` feeds the amplifiers alone when the engine is off
              * @enum {string}
              */
             arrangement: "isolated" | "parallel";
-            /** @description Capacity of the bank at the rated hours */
+            /** Capacity of the bank at the rated hours */
             capacityAh: number;
-            /** @description Kind of battery */
+            /** Kind of battery */
             chemistry?: components["schemas"]["BatteryChemistry"];
-            /** @description Cold cranking current at −18 °C */
+            /** Cold cranking current at −18 °C */
             coldCrankingA?: number;
-            /** @description Peukert exponent */
+            /** Peukert exponent */
             peukertExponent?: number;
-            /** @description Hours the capacity is printed for */
+            /** Hours the capacity is printed for */
             ratedHours?: number;
-            /** @description Reserve capacity */
+            /** Reserve capacity */
             reserveMinutes?: number;
-            /** @description Internal resistance of the bank */
+            /** Internal resistance of the bank */
             resistanceOhm?: number;
-            /** @description Share of the time to empty that may be used */
+            /** Share of the time to empty that may be used */
             usableFraction?: number;
         };
         SecondOpinion: {
@@ -5769,25 +5781,25 @@ export interface components {
             request: components["schemas"]["SignalSetupRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/signal/setup gives, or why not. */
+        /** What /v1/signal/setup gives, or why not. */
         SetUpSignalPart: components["schemas"]["SetUpSignalDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
-        /** @description The voice coils of the driver and the connection the sheet speaks of. */
+        /** The voice coils of the driver and the connection the sheet speaks of. */
         SheetCoils: {
             /**
-             * @description Voice coils of the driver
+             * Voice coils of the driver
              * @enum {integer}
              */
             count: 1 | 2 | 4;
-            /** @description Connection that Re of the sheet belongs to */
+            /** Connection that Re of the sheet belongs to */
             resistanceStatedFor?: components["schemas"]["CoilConnection"];
-            /** @description Connection that Bl, Q and Le of the sheet belong to */
+            /** Connection that Bl, Q and Le of the sheet belong to */
             statedFor?: components["schemas"]["CoilConnection"];
-            /** @description Connection the answer is for */
+            /** Connection the answer is for */
             wanted?: components["schemas"]["CoilConnection"];
         };
         SheetCut: {
@@ -5823,34 +5835,34 @@ export interface components {
             xMm: number;
             yMm: number;
         };
-        /** @description Equal panels to be cut. */
+        /** Equal panels to be cut. */
         SheetPanel: {
-            /** @description Side of the panel that the grain follows */
+            /** Side of the panel that the grain follows */
             grain?: components["schemas"]["PanelGrain"];
-            /** @description Length of the blank */
+            /** Length of the blank */
             lengthMm: number;
-            /** @description Material, as the sheets name it */
+            /** Material, as the sheets name it */
             material?: string;
-            /** @description Name of the panel, as it shall stand on the cut sheet */
+            /** Name of the panel, as it shall stand on the cut sheet */
             name: string;
-            /** @description How many */
+            /** How many */
             quantity: number;
-            /** @description Nominal thickness of the board */
+            /** Nominal thickness of the board */
             thicknessMm: number;
-            /** @description Width of the blank */
+            /** Width of the blank */
             widthMm: number;
         };
-        /** @description Panels to be cut, and the sheets to be had. */
+        /** Panels to be cut, and the sheets to be had. */
         SheetPlanRequest: {
-            /** @description Shorter side of an offcut worth keeping */
+            /** Shorter side of an offcut worth keeping */
             keepOffcutMm?: number;
-            /** @description Width of the saw cut */
+            /** Width of the saw cut */
             kerfMm?: number;
-            /** @description Panels */
+            /** Panels */
             panels: components["schemas"]["SheetPanel"][];
-            /** @description Sheets */
+            /** Sheets */
             sheets: components["schemas"]["SheetStock"][];
-            /** @description Cut off every edge of a raw sheet first, kerf included */
+            /** Cut off every edge of a raw sheet first, kerf included */
             trimMm?: number;
         };
         SheetPlanResult: {
@@ -5870,30 +5882,30 @@ export interface components {
             wastePercent: number;
             yieldPercent: number;
         };
-        /** @description Equal sheets to cut from. */
+        /** Equal sheets to cut from. */
         SheetStock: {
             /**
-             * @description Side of the sheet that the grain follows, `length` by default
+             * Side of the sheet that the grain follows, `length` by default
              * @enum {string}
              */
             grain?: "length" | "width" | "none";
-            /** @description Length of the raw sheet */
+            /** Length of the raw sheet */
             lengthMm: number;
-            /** @description Material */
+            /** Material */
             material?: string;
-            /** @description Name of the sheet */
+            /** Name of the sheet */
             name: string;
-            /** @description Price of one sheet, in one currency for all */
+            /** Price of one sheet, in one currency for all */
             price?: number;
-            /** @description Sheets to be had */
+            /** Sheets to be had */
             quantity?: number;
-            /** @description Nominal thickness of the board */
+            /** Nominal thickness of the board */
             thicknessMm: number;
-            /** @description Width of the raw sheet */
+            /** Width of the raw sheet */
             widthMm: number;
         };
         /**
-         * @description A face of a box.
+         * A face of a box.
          * @enum {string}
          */
         ShellFace: "front" | "back" | "top" | "bottom" | "left" | "right";
@@ -5903,17 +5915,17 @@ export interface components {
             minimumAreaMm2: number;
             sizes: components["schemas"]["ShortCircuitSize"][];
         };
-        /** @description A short circuit the conductor must survive. */
+        /** A short circuit the conductor must survive. */
         ShortCircuitRequest: {
-            /** @description Fault current */
+            /** Fault current */
             currentA: number;
-            /** @description How long it flows */
+            /** How long it flows */
             durationS: number;
-            /** @description What the insulation survives once */
+            /** What the insulation survives once */
             endC?: number;
-            /** @description Heat capacity of the metal by volume */
+            /** Heat capacity of the metal by volume */
             heatCapacityJPerM3K?: number;
-            /** @description Conductor before the fault */
+            /** Conductor before the fault */
             startC?: number;
         };
         ShortCircuitSize: {
@@ -5923,22 +5935,22 @@ export interface components {
             withstandA2s: number;
             withstands: boolean;
         };
-        /** @description The output whose gain is set. */
+        /** The output whose gain is set. */
         SignalAmplifier: {
-            /** @description Whether the output is a bridged pair of channels */
+            /** Whether the output is a bridged pair of channels */
             bridged?: boolean;
             input?: components["schemas"]["SignalInput"];
-            /** @description Load that is wired */
+            /** Load that is wired */
             loadOhm: number;
-            /** @description Continuous RMS power into loadOhm */
+            /** Continuous RMS power into loadOhm */
             powerW: number;
-            /** @description What kind of figure powerW is */
+            /** What kind of figure powerW is */
             ratingKind?: components["schemas"]["RatingKind"];
         };
-        /** @description The corners wanted, or what they can be derived from. */
+        /** The corners wanted, or what they can be derived from. */
         SignalFilters: {
             acoustic?: components["schemas"]["AcousticFacts"];
-            /** @description Protective high-pass */
+            /** Protective high-pass */
             highPass?: components["schemas"]["FilterCorner"];
             lowPass?: components["schemas"]["FilterCorner"];
         };
@@ -5946,17 +5958,17 @@ export interface components {
             highPass?: components["schemas"]["FilterCornerSet"];
             lowPass: components["schemas"]["FilterCornerSet"];
         };
-        /** @description The amplifier's input. */
+        /** The amplifier's input. */
         SignalInput: {
-            /** @description Whether the input is differential or isolated */
+            /** Whether the input is differential or isolated */
             differential?: boolean;
-            /** @description Highest input voltage its gain control covers */
+            /** Highest input voltage its gain control covers */
             highestV?: number;
-            /** @description Input resistance */
+            /** Input resistance */
             inputOhm?: number;
-            /** @description Lowest input voltage at which it can give full output */
+            /** Lowest input voltage at which it can give full output */
             lowestV?: number;
-            /** @description Highest voltage of its speaker-level input */
+            /** Highest voltage of its speaker-level input */
             speakerLevelV?: number;
         };
         SignalInputLevel: {
@@ -5973,24 +5985,24 @@ export interface components {
         SignalPatch: {
             gainPowerW: number;
         };
-        /** @description The way from the music source to one amplifier output. */
+        /** The way from the music source to one amplifier output. */
         SignalSetupRequest: {
             amplifier: components["schemas"]["SignalAmplifier"];
-            /** @description Line level a line-output converter is set to */
+            /** Line level a line-output converter is set to */
             converterLineV?: number;
-            /** @description Sum of the continuous ratings of the drivers on this output */
+            /** Sum of the continuous ratings of the drivers on this output */
             driversPowerW?: number;
             filters?: components["schemas"]["SignalFilters"];
-            /** @description Power of each output the gain shall be set for, where it is less than amplifier and drivers bear */
+            /** Power of each output the gain shall be set for, where it is less than amplifier and drivers bear */
             gainPowerW?: number;
-            /** @description Amplifier inputs on one line output */
+            /** Amplifier inputs on one line output */
             inputsInParallel?: number;
             source?: components["schemas"]["SignalSource"];
-            /** @description Nominal voltage of the amplifier’s supply, 12, 24 or 48 */
+            /** Nominal voltage of the amplifier’s supply, 12, 24 or 48 */
             systemVoltageV?: number;
             tone?: components["schemas"]["TestTone"];
             turnOn?: components["schemas"]["TurnOnRequest"];
-            /** @description Nominal voltage of the vehicle, where a converter feeds the amplifier */
+            /** Nominal voltage of the vehicle, where a converter feeds the amplifier */
             vehicleVoltageV?: number;
         };
         SignalSetupResult: {
@@ -6001,7 +6013,7 @@ export interface components {
             steps: components["schemas"]["SignalStep"][];
             turnOn?: components["schemas"]["TurnOn"];
         };
-        /** @description Where the signal comes from. */
+        /** Where the signal comes from. */
         SignalSource: components["schemas"]["LineLevelSource"] | components["schemas"]["SpeakerLevelSource"] | components["schemas"]["DigitalSource"];
         SignalStage: {
             levelV: number;
@@ -6038,12 +6050,12 @@ export interface components {
             request: components["schemas"]["EnclosureSizingRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/enclosures/sizing gives, or why not. */
+        /** What /v1/enclosures/sizing gives, or why not. */
         SizeEnclosurePart: components["schemas"]["SizeEnclosureDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         SizePortAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -6060,123 +6072,125 @@ export interface components {
             request: components["schemas"]["PortSizingRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/ports/sizing gives, or why not. */
+        /** What /v1/ports/sizing gives, or why not. */
         SizePortPart: components["schemas"]["SizePortDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         SizingCurrents: {
             fullSineA: number;
             heavyA: number;
         };
-        /** @description Fibre in the box. */
+        /** Fibre in the box. */
         SizingLining: {
             /**
-             * @description `bare`, `walls` lined, or `filled`
+             * `bare`, `walls` lined, or `filled`
              * @enum {string}
              */
             amount: "bare" | "walls" | "filled";
-            /** @description Apparent over actual volume */
+            /** Apparent over actual volume */
             volumeFactor?: number;
         };
-        /** @description Losses of the box, each a Q at its tuning or resonance. */
+        /** Losses of the box, each a Q at its tuning or resonance. */
         SizingLosses: {
-            /** @description Absorption in the air and its lining */
+            /** Absorption in the air and its lining */
             absorptionQ?: number;
-            /** @description Leakage */
+            /** Leakage */
             leakQ?: number;
-            /** @description Friction in the port */
+            /** Friction in the port */
             portQ?: number;
         };
-        /** @description Passive radiators at hand */
+        /** Passive radiators at hand */
         SizingPassiveRadiators: {
-            /** @description Effective area of one */
+            /** Effective area of one */
             areaCm2?: number;
-            /** @description Compliance of one */
+            /** Compliance of one */
             complianceMmPerN?: number;
-            /** @description Units */
+            /** Units */
             count?: number;
-            /** @description Mechanical Q of one in free air */
+            /** Mechanical Q of one in free air */
             qm?: number;
         };
-        /** @description What lies before the drivers. */
+        /** What lies before the drivers. */
         SizingSource: {
-            /** @description Resistance of amplifier and cable before the drivers */
+            /** Resistance of amplifier and cable before the drivers */
             seriesOhm?: number;
         };
-        /** @description Room there is. */
+        /** Room there is. */
         SizingSpace: {
-            /** @description Largest air volume */
+            /** Largest air volume */
             netVolumeL: number;
         };
-        /** @description What the box should come out as */
+        /** What the box should come out as */
         SizingWanted: {
-            /** @description Upper half-power edge of a band-pass */
+            /** Beside it */
+            frontVolumeL?: number;
+            /** Upper half-power edge of a band-pass */
             highHz?: number;
-            /** @description Lower half-power edge of a band-pass */
+            /** Lower half-power edge of a band-pass */
             lowHz?: number;
-            /** @description A volume to be judged as it is */
+            /** A volume to be judged as it is */
             netVolumeL?: number;
-            /** @description Total Q of closed boxes to offer */
+            /** Total Q of closed boxes to offer */
             qtc?: number[];
-            /** @description A tuning to be judged as it is */
+            /** A tuning to be judged as it is */
             tuningHz?: number;
         };
-        /** @description A slot along the walls of the box. */
+        /** A slot along the walls of the box. */
         SlotPort: {
             /**
-             * @description Wall it starts on, folding on round the box as its length needs
+             * Wall it starts on, folding on round the box as its length needs
              * @enum {string}
              */
             along?: "bottom" | "top" | "left" | "right";
-            /** @description Sum of both end factors, in radii of the circle of equal area */
+            /** Sum of both end factors, in radii of the circle of equal area */
             endFactor?: number;
-            /** @description Radius to which the board across from its wall is rounded at both mouths, within the length */
+            /** Radius to which the board across from its wall is rounded at both mouths, within the length */
             flareRadiusMm?: number;
-            /** @description Smaller side of the opening */
+            /** Smaller side of the opening */
             heightMm: number;
             /**
-             * @description Slot (enum property replaced by openapi-typescript)
+             * Slot (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "slot";
-            /** @description Outer face of the front to the inner mouth, along the centre line */
+            /** Outer face of the front to the inner mouth, along the centre line */
             lengthMm?: number;
-            /** @description Outer corners of its bends filled to a quarter round of its height, in a square box */
+            /** Outer corners of its bends filled to a quarter round of its height, in a square box */
             roundCorners?: boolean;
-            /** @description Instead of a length */
+            /** Instead of a length */
             tuningHz?: number;
-            /** @description Board of its own walls */
+            /** Board of its own walls */
             wallThicknessMm?: number;
-            /** @description Across the opening */
+            /** Across the opening */
             widthMm?: number;
         };
-        /** @description Slots */
+        /** Slots */
         SlotPortWish: {
-            /** @description Clear height of the box where a full-width slot ends, the slot in it */
+            /** Clear height of the box where a full-width slot ends, the slot in it */
             chamberHeightMm?: number;
-            /** @description Equal ports */
+            /** Equal ports */
             count?: number;
-            /** @description Radius to which the board across from its wall is rounded at both mouths, part of the length */
+            /** Radius to which the board across from its wall is rounded at both mouths, part of the length */
             flareRadiusMm?: number;
-            /** @description Clear height */
+            /** Clear height */
             heightMm?: number;
             /**
-             * @description Shape (enum property replaced by openapi-typescript)
+             * Shape (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "slot";
-            /** @description Physical length, to learn the tuning of a port given whole */
+            /** Physical length, to learn the tuning of a port given whole */
             lengthMm?: number;
-            /** @description `own` walls all round, `one-shared` with the box, or `full-width` */
+            /** `own` walls all round, `one-shared` with the box, or `full-width` */
             walls?: components["schemas"]["SlotWalls"];
-            /** @description Clear width of one */
+            /** Clear width of one */
             widthMm: number;
         };
         /**
-         * @description Which walls a slot has of its own.
+         * Which walls a slot has of its own.
          * @enum {string}
          */
         SlotWalls: "own" | "one-shared" | "full-width";
@@ -6185,20 +6199,20 @@ export interface components {
             quantity: number;
             unit: string;
         };
-        /** @description What feeds the drivers */
+        /** What feeds the drivers */
         Source: {
-            /** @description Load at which the power is meant */
+            /** Load at which the power is meant */
             loadOhm?: number;
-            /** @description In place of the voltage */
+            /** In place of the voltage */
             powerW?: number;
-            /** @description Resistance of amplifier and cable before the drivers */
+            /** Resistance of amplifier and cable before the drivers */
             seriesOhm?: number;
-            /** @description RMS voltage over the whole group of drivers, before the series resistance */
+            /** RMS voltage over the whole group of drivers, before the series resistance */
             voltageV?: number;
         };
-        /** @description Id of a source */
+        /** Id of a source */
         SourceId: string;
-        /** @description See /v1/reference/sources */
+        /** See /v1/reference/sources */
         SourceIdList: components["schemas"]["SourceId"][];
         SourceRow: {
             id: string;
@@ -6240,45 +6254,45 @@ export interface components {
             loopOhm: number;
             resistancePercent: number;
         };
-        /** @description The cable from an amplifier to its load. */
+        /** The cable from an amplifier to its load. */
         SpeakerCableRequest: {
-            /** @description Surroundings of the cable */
+            /** Surroundings of the cable */
             ambientC?: number;
-            /** @description Damping factor of the data sheet at this load */
+            /** Damping factor of the data sheet at this load */
             amplifierDampingFactor?: number;
-            /** @description Metal of the conductor */
+            /** Metal of the conductor */
             conductor?: components["schemas"]["Conductor"];
-            /** @description A size to be judged instead of chosen, with its series */
+            /** A size to be judged instead of chosen, with its series */
             designation?: string;
-            /** @description Temperature class of the insulation */
+            /** Temperature class of the insulation */
             insulationC?: number;
-            /** @description Way from the amplifier to the box */
+            /** Way from the amplifier to the box */
             lengthM: number;
-            /** @description Electrical Q of the drivers, needs reOhm */
+            /** Electrical Q of the drivers, needs reOhm */
             qes?: number;
-            /** @description Direct-current resistance of the whole load, for the effect on Qes */
+            /** Direct-current resistance of the whole load, for the effect on Qes */
             reOhm?: number;
-            /** @description Most of the load that may be in the wire */
+            /** Most of the load that may be in the wire */
             resistanceLimitPercent?: number;
-            /** @description Resistance of the stranded over the solid conductor */
+            /** Resistance of the stranded over the solid conductor */
             strandingFactor?: number;
         };
-        /** @description A loudspeaker output */
+        /** A loudspeaker output */
         SpeakerLevelSource: {
-            /** @description Whether both wires rest at half the supply */
+            /** Whether both wires rest at half the supply */
             bridgeTied?: boolean;
-            /** @description The source is the vehicle's own and may equalise, delay and roll off */
+            /** The source is the vehicle's own and may equalise, delay and roll off */
             factory?: boolean;
             /**
-             * @description Kind of source (enum property replaced by openapi-typescript)
+             * Kind of source (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "speaker-level";
-            /** @description Highest undistorted RMS output */
+            /** Highest undistorted RMS output */
             levelV?: number;
-            /** @description Loudspeaker it is rated for */
+            /** Loudspeaker it is rated for */
             loadOhm?: number;
-            /** @description Continuous power of one output */
+            /** Continuous power of one output */
             powerW?: number;
         };
         SpeedSpread: {
@@ -6287,35 +6301,35 @@ export interface components {
             percentilesMPerS: number[];
             standardDeviationMPerS: number;
         };
-        /** @description One standard deviation of each physical parameter */
+        /** One standard deviation of each physical parameter */
         Spread: {
-            /** @description One standard deviation of the force factor */
+            /** One standard deviation of the force factor */
             blPercent?: number;
-            /** @description One standard deviation of the compliance of the suspension */
+            /** One standard deviation of the compliance of the suspension */
             cmsPercent?: number;
-            /** @description One standard deviation of the inductance of the coil */
+            /** One standard deviation of the inductance of the coil */
             lePercent?: number;
-            /** @description One standard deviation of the loss Qs of each chamber */
+            /** One standard deviation of the loss Qs of each chamber */
             lossPercent?: number;
-            /** @description One standard deviation of the moving mass */
+            /** One standard deviation of the moving mass */
             mmsPercent?: number;
-            /** @description One standard deviation of the area of the ports */
+            /** One standard deviation of the area of the ports */
             portAreaPercent?: number;
-            /** @description One standard deviation of the length of the ports */
+            /** One standard deviation of the length of the ports */
             portLengthPercent?: number;
-            /** @description One standard deviation of their compliance */
+            /** One standard deviation of their compliance */
             radiatorCompliancePercent?: number;
-            /** @description One standard deviation of the mass of the passive radiators */
+            /** One standard deviation of the mass of the passive radiators */
             radiatorMassPercent?: number;
-            /** @description One standard deviation of the DC resistance of the coil */
+            /** One standard deviation of the DC resistance of the coil */
             rePercent?: number;
-            /** @description One standard deviation of the mechanical resistance */
+            /** One standard deviation of the mechanical resistance */
             rmsPercent?: number;
-            /** @description One standard deviation of the area of the cone */
+            /** One standard deviation of the area of the cone */
             sdPercent?: number;
-            /** @description One standard deviation of the air temperature */
+            /** One standard deviation of the air temperature */
             temperatureK?: number;
-            /** @description One standard deviation of the volume of each chamber */
+            /** One standard deviation of the volume of each chamber */
             volumePercent?: number;
         };
         StageParts: {
@@ -6346,52 +6360,52 @@ export interface components {
             qts: number;
             vasL: number;
         };
-        /** @description An amplifier as the supply sees it */
+        /** An amplifier as the supply sees it */
         SupplyAmplifier: {
-            /** @description Class of the output stage */
+            /** Class of the output stage */
             class?: components["schemas"]["AmplifierClass"];
-            /** @description Output over input at rated output, from the data sheet */
+            /** Output over input at rated output, from the data sheet */
             efficiency?: number;
-            /** @description Input current at rated output, from the data sheet */
+            /** Input current at rated output, from the data sheet */
             inputCurrentA?: number;
-            /** @description Supply voltage of that input current */
+            /** Supply voltage of that input current */
             inputVoltageV?: number;
-            /** @description Load wired to it */
+            /** Load wired to it */
             loadOhm?: number;
-            /** @description Name for the answer */
+            /** Name for the answer */
             name?: string;
-            /** @description Ratings of the fuses on the amplifier */
+            /** Ratings of the fuses on the amplifier */
             onboardFusesA?: number[];
-            /** @description Continuous RMS output of all driven channels into the wired load */
+            /** Continuous RMS output of all driven channels into the wired load */
             powerW?: number;
-            /** @description Draw at silence, switched on */
+            /** Draw at silence, switched on */
             quiescentW?: number;
-            /** @description What the power stands for */
+            /** What the power stands for */
             ratedAs?: components["schemas"]["RatedPower"];
-            /** @description Supply voltage of the power rating */
+            /** Supply voltage of the power rating */
             ratedVoltageV?: number;
-            /** @description Published outputs by load */
+            /** Published outputs by load */
             ratings?: components["schemas"]["AmplifierLoadRating"][];
             /**
-             * @description Whether the output holds when the supply falls
+             * Whether the output holds when the supply falls
              * @enum {string}
              */
             regulation?: "regulated" | "unregulated";
-            /** @description Draw when switched off */
+            /** Draw when switched off */
             standbyA?: number;
         };
-        /** @description Amplifiers on one supply. */
+        /** Amplifiers on one supply. */
         SupplyCurrentRequest: {
-            /** @description Amplifiers fed from this supply */
+            /** Amplifiers fed from this supply */
             amplifiers: components["schemas"]["SupplyAmplifier"][];
             battery?: components["schemas"]["BatteryRequest"];
             capacitor?: components["schemas"]["CapacitorRequest"];
             charging?: components["schemas"]["ChargingRequest"];
             converter?: components["schemas"]["ConverterRequest"];
-            /** @description What drives the vehicle */
+            /** What drives the vehicle */
             drive?: components["schemas"]["VehicleDrive"];
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
-            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
+            /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58) */
             systemVoltageV: number;
         };
         SupplyCurrentResult: {
@@ -6429,6 +6443,7 @@ export interface components {
         SystemFigures: {
             airSpeedMPerS?: number;
             f3Hz?: number;
+            frontVolumeL?: number;
             gainPowerW: number;
             groupDelayMs: number;
             /** @enum {string} */
@@ -6441,18 +6456,18 @@ export interface components {
             price?: number;
             tuningHz?: number;
         };
-        /** @description The cup for the wires */
+        /** The cup for the wires */
         TerminalCup: {
             centre?: components["schemas"]["PlaceOnPanel"];
-            /** @description Of a round cut-out */
+            /** Of a round cut-out */
             cutOutDiameterMm?: number;
-            /** @description Of a rectangular cut-out */
+            /** Of a rectangular cut-out */
             cutOutHeightMm?: number;
-            /** @description Of a rectangular cut-out */
+            /** Of a rectangular cut-out */
             cutOutWidthMm?: number;
-            /** @description Face that carries it */
+            /** Face that carries it */
             face?: components["schemas"]["FaceName"];
-            /** @description Behind the inner face of its panel */
+            /** Behind the inner face of its panel */
             volumeL?: number;
         };
         TerminalRow: {
@@ -6467,15 +6482,15 @@ export interface components {
             rows: components["schemas"]["TerminalRow"][];
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description The test tone and what is allowed past it. */
+        /** The test tone and what is allowed past it. */
         TestTone: {
-            /** @description Boost that is switched on after the setting */
+            /** Boost that is switched on after the setting */
             boostDb?: number;
-            /** @description Frequency of the tone */
+            /** Frequency of the tone */
             frequencyHz?: number;
-            /** @description Level of the tone against full scale */
+            /** Level of the tone against full scale */
             levelDb?: number;
-            /** @description Allowance for quiet recordings */
+            /** Allowance for quiet recordings */
             quietRecordingDb?: number;
         };
         TimeResponse: {
@@ -6488,11 +6503,11 @@ export interface components {
             stepRatio: number[];
             timeMs: number[];
         };
-        /** @description Asks for the step and impulse response. */
+        /** Asks for the step and impulse response. */
         TimeResponseRequest: {
-            /** @description How long to follow it */
+            /** How long to follow it */
             durationMs?: number;
-            /** @description Moments, equally spaced, the first at zero */
+            /** Moments, equally spaced, the first at zero */
             points?: number;
         };
         ToleranceBand: {
@@ -6513,11 +6528,11 @@ export interface components {
             peakExcursion?: components["schemas"]["TravelSpread"];
             tuning?: components["schemas"]["FrequencySpread"];
         };
-        /** @description The test tone the gain is set with. */
+        /** The test tone the gain is set with. */
         ToneLevel: {
-            /** @description Level of the tone against full scale */
+            /** Level of the tone against full scale */
             levelDb?: number;
-            /** @description Allowance for quiet recordings */
+            /** Allowance for quiet recordings */
             quietRecordingDb?: number;
         };
         TravelSpread: {
@@ -6526,23 +6541,23 @@ export interface components {
             percentilesMm: number[];
             standardDeviationMm: number;
         };
-        /** @description A system that was built in figures */
+        /** A system that was built in figures */
         TriedSystem: {
-            /** @description Name of the amplifier */
+            /** Name of the amplifier */
             amplifier: string;
-            /** @description Places in the cautions of the part */
+            /** Places in the cautions of the part */
             cautions: number[];
-            /** @description Name of the driver */
+            /** Name of the driver */
             driver: string;
-            /** @description Drivers */
+            /** Drivers */
             driverCount: number;
             enclosure?: components["schemas"]["PlanEnclosure"];
             figures?: components["schemas"]["DesignFigures"];
-            /** @description By which it was taken in turn */
+            /** By which it was taken in turn */
             foreseen: components["schemas"]["ForeseenFigures"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
-            /** @description Why it is no design */
+            /** Kind of box */
+            kind: components["schemas"]["SearchedKind"];
+            /** Why it is no design */
             rejection?: components["schemas"]["RejectedDesign"];
         };
         TurnOn: {
@@ -6558,19 +6573,19 @@ export interface components {
             fuseA: number;
             terminals: components["schemas"]["RelayTerminal"][];
         };
-        /** @description How the amplifier can be switched on. */
+        /** How the amplifier can be switched on. */
         TurnOnRequest: {
-            /** @description Whether the amplifier can switch itself on by its signal */
+            /** Whether the amplifier can switch itself on by its signal */
             amplifierSenses?: boolean;
-            /** @description What that output may deliver */
+            /** What that output may deliver */
             limitA?: number;
-            /** @description Turn-on currents of all amplifiers and accessories */
+            /** Turn-on currents of all amplifiers and accessories */
             loadsA?: number[];
-            /** @description Coil of the relay */
+            /** Coil of the relay */
             relayCoilOhm?: number;
-            /** @description Whether the source has a switched 12 V output */
+            /** Whether the source has a switched 12 V output */
             remoteOutput: boolean;
-            /** @description Highest voltage with the engine running */
+            /** Highest voltage with the engine running */
             systemVoltageV?: number;
         };
         TypicalDriver: {
@@ -6585,17 +6600,17 @@ export interface components {
             sdCm2: number;
             xmaxMm: number;
         };
-        /** @description A system of which no other is foreseen to be as good in every figure. */
+        /** A system of which no other is foreseen to be as good in every figure. */
         UnbeatenSystem: {
-            /** @description Name of the amplifier */
+            /** Name of the amplifier */
             amplifier: string;
-            /** @description Name of the driver */
+            /** Name of the driver */
             driver: string;
-            /** @description Drivers */
+            /** Drivers */
             driverCount: number;
             figures: components["schemas"]["ForeseenFigures"];
-            /** @description Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            /** Kind of box */
+            kind: components["schemas"]["SearchedKind"];
         };
         UnitSlip: {
             detail: string;
@@ -6612,31 +6627,31 @@ export interface components {
             fuseRatingA: number;
         };
         /**
-         * @description The air that a volume of compliance was stated for.
+         * The air that a volume of compliance was stated for.
          * @enum {string}
          */
         VasAir: "reference" | "request";
         /**
-         * @description What drives the vehicle.
+         * What drives the vehicle.
          * @enum {string}
          */
         VehicleDrive: "combustion" | "mild-hybrid" | "hybrid" | "electric";
-        /** @description One chamber behind the cone with ports to the outside. */
+        /** One chamber behind the cone with ports to the outside. */
         VentedBox: {
             /**
-             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * Kind of the enclosure (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             kind: "vented";
             rear: components["schemas"]["VentedChamber"];
         };
-        /** @description A chamber with ports. */
+        /** A chamber with ports. */
         VentedChamber: {
-            /** @description Q of the absorption at the frequency of the chamber */
+            /** Q of the absorption at the frequency of the chamber */
             absorptionQ?: number;
-            /** @description Q of the leak to the outside at the frequency of the chamber */
+            /** Q of the leak to the outside at the frequency of the chamber */
             leakQ?: number;
-            /** @description Acoustic volume for all drivers together */
+            /** Acoustic volume for all drivers together */
             netVolumeL: number;
             port: components["schemas"]["Port"];
         };
@@ -6669,7 +6684,7 @@ export interface components {
             problem: components["schemas"]["Problem"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "waiting";
@@ -6715,12 +6730,12 @@ export interface components {
             request: components["schemas"]["CoilWiringRequest"];
             resource: string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * discriminator enum property added by openapi-typescript
              * @enum {string}
              */
             status: "done";
         };
-        /** @description What /v1/coils/wiring gives, or why not. */
+        /** What /v1/coils/wiring gives, or why not. */
         WireCoilsPart: components["schemas"]["WireCoilsDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         WorkDay: {
             day: number;
@@ -6864,77 +6879,77 @@ export interface components {
         };
     };
     parameters: {
-        /** @description Density [kg/m³] */
+        /** Density [kg/m³] */
         AirDensityKgPerM3: number;
-        /** @description Static pressure [Pa] */
+        /** Static pressure [Pa] */
         AirPressurePa: number;
-        /** @description Speed of sound [m/s] */
+        /** Speed of sound [m/s] */
         AirSoundSpeedMPerS: number;
-        /** @description Air temperature [°C] */
+        /** Air temperature [°C] */
         AirTemperatureC: number;
-        /** @description `true` adds how each figure was reached */
+        /** `true` adds how each figure was reached */
         Basis: boolean;
-        /** @description Surroundings of the cable [°C] */
+        /** Surroundings of the cable [°C] */
         CableAmbientC: number;
-        /** @description Damping factor of the data sheet at this load [1] */
+        /** Damping factor of the data sheet at this load [1] */
         CableAmplifierDampingFactor: number;
-        /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
+        /** Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
         CableConductor: components["schemas"]["Conductor"];
-        /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
+        /** A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
         CableDesignation: string;
-        /** @description Temperature class of the insulation [°C] */
+        /** Temperature class of the insulation [°C] */
         CableInsulationC: number;
-        /** @description Way from the amplifier to the box; both conductors are counted [m] */
+        /** Way from the amplifier to the box; both conductors are counted [m] */
         CableLengthM: number;
-        /** @description Electrical Q of the drivers, needs reOhm [1] */
+        /** Electrical Q of the drivers, needs reOhm [1] */
         CableQes: number;
-        /** @description Direct-current resistance of the whole load, for the effect on Qes [Ω] */
+        /** Direct-current resistance of the whole load, for the effect on Qes [Ω] */
         CableReOhm: number;
-        /** @description Most of the load that may be in the wire [%] */
+        /** Most of the load that may be in the wire [%] */
         CableResistanceLimitPercent: number;
-        /** @description Resistance of the stranded over the solid conductor [1] */
+        /** Resistance of the stranded over the solid conductor [1] */
         CableStrandingFactor: number;
-        /** @description Code of the entry */
+        /** Code of the entry */
         Code: string;
-        /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
+        /** Test tones or sustained notes: the fuse is held to the full sine for good */
         ContinuousTone: boolean;
-        /** @description `six` significant digits (the default) or `full` precision */
+        /** `six` significant digits (the default) or `full` precision */
         Digits: "six" | "full";
-        /** @description Drivers */
+        /** Drivers */
         DriverCount: number;
-        /** @description Continuous power rating [W] */
+        /** Continuous power rating [W] */
         DriverPowerW: number;
-        /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
+        /** Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
         DriverVasAir: components["schemas"]["VasAir"];
-        /** @description Linear excursion, one way, peak [mm] */
+        /** Linear excursion, one way, peak [mm] */
         DriverXmaxMm: number;
-        /** @description Form of the answer, for who cannot set Accept; stands before it */
+        /** Form of the answer, for who cannot set Accept; stands before it */
         Form: "json" | "csv";
-        /** @description Surroundings of the fuse [°C] */
+        /** Surroundings of the fuse [°C] */
         FuseAmbientC: number;
-        /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
+        /** Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
         HeavyCurrentA: number;
-        /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+        /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
         Language: "en" | "en-US" | "de";
-        /** @description Continuous load over fuse rating [1] */
+        /** Continuous load over fuse rating [1] */
         LoadRatio: number;
-        /** @description External fuse the amplifier’s maker states [A] */
+        /** External fuse the amplifier’s maker states [A] */
         MakerFuseA: number;
-        /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
+        /** `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
         Policy: components["schemas"]["FusePolicy"];
-        /** @description Capacity of the bank at 20 h [A·h] */
+        /** Capacity of the bank at 20 h [A·h] */
         SourceCapacityAh: number;
-        /** @description Kind of battery; with capacityAh in place of the cold cranking current */
+        /** Kind of battery; with capacityAh in place of the cold cranking current */
         SourceChemistry: components["schemas"]["BatteryChemistry"];
-        /** @description Cold cranking current, from which both ends of the resistance follow [A] */
+        /** Cold cranking current, from which both ends of the resistance follow [A] */
         SourceColdCrankingA: number;
-        /** @description Open-circuit voltage of the battery [V] */
+        /** Open-circuit voltage of the battery [V] */
         SourceOpenCircuitV: number;
-        /** @description Internal resistance of the battery [Ω] */
+        /** Internal resistance of the battery [Ω] */
         SourceResistanceOhm: number;
-        /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
+        /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
         SystemVoltageV: number;
-        /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+        /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
         Validate: "only";
     };
     requestBodies: never;
@@ -6970,38 +6985,38 @@ export interface operations {
                 "amplifier.ratings.0.loadOhm": number;
                 "amplifier.ratings.0.powerW": number;
                 amplifierCount?: number;
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description Surroundings of the cable [°C] */
+                /** Surroundings of the cable [°C] */
                 "cable.ambientC"?: components["parameters"]["CableAmbientC"];
-                /** @description Damping factor of the data sheet at this load [1] */
+                /** Damping factor of the data sheet at this load [1] */
                 "cable.amplifierDampingFactor"?: components["parameters"]["CableAmplifierDampingFactor"];
-                /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
+                /** Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
                 "cable.conductor"?: components["parameters"]["CableConductor"];
-                /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
+                /** A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
                 "cable.designation"?: components["parameters"]["CableDesignation"];
-                /** @description Temperature class of the insulation [°C] */
+                /** Temperature class of the insulation [°C] */
                 "cable.insulationC"?: components["parameters"]["CableInsulationC"];
-                /** @description Way from the amplifier to the box; both conductors are counted [m] */
+                /** Way from the amplifier to the box; both conductors are counted [m] */
                 "cable.lengthM"?: components["parameters"]["CableLengthM"];
-                /** @description Electrical Q of the drivers, needs reOhm [1] */
+                /** Electrical Q of the drivers, needs reOhm [1] */
                 "cable.qes"?: components["parameters"]["CableQes"];
-                /** @description Direct-current resistance of the whole load, for the effect on Qes [Ω] */
+                /** Direct-current resistance of the whole load, for the effect on Qes [Ω] */
                 "cable.reOhm"?: components["parameters"]["CableReOhm"];
-                /** @description Most of the load that may be in the wire [%] */
+                /** Most of the load that may be in the wire [%] */
                 "cable.resistanceLimitPercent"?: components["parameters"]["CableResistanceLimitPercent"];
-                /** @description Resistance of the stranded over the solid conductor [1] */
+                /** Resistance of the stranded over the solid conductor [1] */
                 "cable.strandingFactor"?: components["parameters"]["CableStrandingFactor"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 "driver.coilOhm": number;
                 "driver.coils": number;
                 "driver.powerW": number;
                 "driver.ratingKind"?: components["schemas"]["RatingKind"];
-                /** @description Drivers */
+                /** Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 gainPowerW?: number;
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
                 "otherAmplifiers.0.channels"?: number;
                 "otherAmplifiers.0.class"?: components["schemas"]["AmplifierClass"];
@@ -7064,13 +7079,13 @@ export interface operations {
     matchAmplifier: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7108,13 +7123,13 @@ export interface operations {
     runBatch: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
                 fromIndex?: string;
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
             };
             header?: never;
@@ -7151,14 +7166,14 @@ export interface operations {
     drawBox: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "dxf" | "pdf";
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7196,14 +7211,14 @@ export interface operations {
     modelBox: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "gltf";
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7241,13 +7256,13 @@ export interface operations {
     checkPanelVibration: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7285,15 +7300,15 @@ export interface operations {
     layOutBox: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                /** Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7331,15 +7346,15 @@ export interface operations {
     nestPanels: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                /** Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7408,7 +7423,7 @@ export interface operations {
             query?: never;
             header?: never;
             path: {
-                /** @description Code of the entry */
+                /** Code of the entry */
                 code: components["parameters"]["Code"];
             };
             cookie?: never;
@@ -7468,39 +7483,39 @@ export interface operations {
     wireCoilsByQuery: {
         parameters: {
             query: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description Surroundings of the cable [°C] */
+                /** Surroundings of the cable [°C] */
                 "cable.ambientC"?: components["parameters"]["CableAmbientC"];
-                /** @description Damping factor of the data sheet at this load [1] */
+                /** Damping factor of the data sheet at this load [1] */
                 "cable.amplifierDampingFactor"?: components["parameters"]["CableAmplifierDampingFactor"];
-                /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
+                /** Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
                 "cable.conductor"?: components["parameters"]["CableConductor"];
-                /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
+                /** A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
                 "cable.designation"?: components["parameters"]["CableDesignation"];
-                /** @description Temperature class of the insulation [°C] */
+                /** Temperature class of the insulation [°C] */
                 "cable.insulationC"?: components["parameters"]["CableInsulationC"];
-                /** @description Way from the amplifier to the box; both conductors are counted [m] */
+                /** Way from the amplifier to the box; both conductors are counted [m] */
                 "cable.lengthM"?: components["parameters"]["CableLengthM"];
-                /** @description Electrical Q of the drivers, needs reOhm [1] */
+                /** Electrical Q of the drivers, needs reOhm [1] */
                 "cable.qes"?: components["parameters"]["CableQes"];
-                /** @description Direct-current resistance of the whole load, for the effect on Qes [Ω] */
+                /** Direct-current resistance of the whole load, for the effect on Qes [Ω] */
                 "cable.reOhm"?: components["parameters"]["CableReOhm"];
-                /** @description Most of the load that may be in the wire [%] */
+                /** Most of the load that may be in the wire [%] */
                 "cable.resistanceLimitPercent"?: components["parameters"]["CableResistanceLimitPercent"];
-                /** @description Resistance of the stranded over the solid conductor [1] */
+                /** Resistance of the stranded over the solid conductor [1] */
                 "cable.strandingFactor"?: components["parameters"]["CableStrandingFactor"];
                 channelMinimumOhm?: number;
                 coilOhm?: number;
                 coilReOhm?: number;
                 "coilsOhm.0"?: number;
                 coilsPerDriver: number;
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Drivers */
+                /** Drivers */
                 driverCount: components["parameters"]["DriverCount"];
                 form?: "json" | "svg";
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
                 minimumOhm?: number;
                 targetOhm?: number;
@@ -7548,14 +7563,14 @@ export interface operations {
     wireCoils: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg";
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7593,14 +7608,14 @@ export interface operations {
     compareDesigns: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "html";
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7638,14 +7653,14 @@ export interface operations {
     regionOfDrivers: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "html" | "text";
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7683,13 +7698,13 @@ export interface operations {
     mergeDesigns: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7727,14 +7742,14 @@ export interface operations {
     searchDesigns: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "ndjson";
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7772,21 +7787,21 @@ export interface operations {
     completeDriverParametersByQuery: {
         parameters: {
             query?: {
-                /** @description Density [kg/m³] */
+                /** Density [kg/m³] */
                 "air.densityKgPerM3"?: components["parameters"]["AirDensityKgPerM3"];
-                /** @description Static pressure [Pa] */
+                /** Static pressure [Pa] */
                 "air.pressurePa"?: components["parameters"]["AirPressurePa"];
-                /** @description Speed of sound [m/s] */
+                /** Speed of sound [m/s] */
                 "air.soundSpeedMPerS"?: components["parameters"]["AirSoundSpeedMPerS"];
-                /** @description Air temperature [°C] */
+                /** Air temperature [°C] */
                 "air.temperatureC"?: components["parameters"]["AirTemperatureC"];
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
                 "coils.count"?: 1 | 2 | 4;
                 "coils.resistanceStatedFor"?: components["schemas"]["CoilConnection"];
                 "coils.statedFor"?: components["schemas"]["CoilConnection"];
                 "coils.wanted"?: components["schemas"]["CoilConnection"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 "driver.blTm"?: number;
                 "driver.cmsMmPerN"?: number;
@@ -7798,7 +7813,7 @@ export interface operations {
                 "driver.mmdG"?: number;
                 "driver.mmsG"?: number;
                 "driver.nominalDiameterMm"?: number;
-                /** @description Continuous power rating [W] */
+                /** Continuous power rating [W] */
                 "driver.powerW"?: components["parameters"]["DriverPowerW"];
                 "driver.qes"?: number;
                 "driver.qms"?: number;
@@ -7807,12 +7822,12 @@ export interface operations {
                 "driver.reOhm"?: number;
                 "driver.rmsKgPerS"?: number;
                 "driver.sdCm2"?: number;
-                /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
+                /** Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
                 "driver.vasAir"?: components["parameters"]["DriverVasAir"];
                 "driver.vasL"?: number;
-                /** @description Linear excursion, one way, peak [mm] */
+                /** Linear excursion, one way, peak [mm] */
                 "driver.xmaxMm"?: components["parameters"]["DriverXmaxMm"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
             };
             header?: never;
@@ -7857,13 +7872,13 @@ export interface operations {
     completeDriverParameters: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7901,14 +7916,14 @@ export interface operations {
     computeResponse: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "csv" | "svg";
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7946,13 +7961,13 @@ export interface operations {
     sizeEnclosure: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -7990,15 +8005,15 @@ export interface operations {
     computeTolerance: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                /** Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -8036,15 +8051,15 @@ export interface operations {
     planSystem: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
                 parts?: string;
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -8082,19 +8097,19 @@ export interface operations {
     sizePortByQuery: {
         parameters: {
             query: {
-                /** @description Density [kg/m³] */
+                /** Density [kg/m³] */
                 "air.densityKgPerM3"?: components["parameters"]["AirDensityKgPerM3"];
-                /** @description Static pressure [Pa] */
+                /** Static pressure [Pa] */
                 "air.pressurePa"?: components["parameters"]["AirPressurePa"];
-                /** @description Speed of sound [m/s] */
+                /** Speed of sound [m/s] */
                 "air.soundSpeedMPerS"?: components["parameters"]["AirSoundSpeedMPerS"];
-                /** @description Air temperature [°C] */
+                /** Air temperature [°C] */
                 "air.temperatureC"?: components["parameters"]["AirTemperatureC"];
                 airSpeedLimitMPerS?: number;
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
                 bends?: number;
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 "driver.blTm"?: number;
                 "driver.cmsMmPerN"?: number;
@@ -8106,7 +8121,7 @@ export interface operations {
                 "driver.leMh"?: number;
                 "driver.leParallelOhm"?: number;
                 "driver.mmsG"?: number;
-                /** @description Continuous power rating [W] */
+                /** Continuous power rating [W] */
                 "driver.powerW"?: components["parameters"]["DriverPowerW"];
                 "driver.qes"?: number;
                 "driver.qms"?: number;
@@ -8114,10 +8129,10 @@ export interface operations {
                 "driver.reOhm"?: number;
                 "driver.rmsKgPerS"?: number;
                 "driver.sdCm2"?: number;
-                /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
+                /** Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
                 "driver.vasAir"?: components["parameters"]["DriverVasAir"];
                 "driver.vasL"?: number;
-                /** @description Linear excursion, one way, peak [mm] */
+                /** Linear excursion, one way, peak [mm] */
                 "driver.xmaxMm"?: components["parameters"]["DriverXmaxMm"];
                 "drivers.count"?: number;
                 "drivers.inSeries"?: number;
@@ -8134,7 +8149,7 @@ export interface operations {
                 "filters.0.order"?: number;
                 "filters.0.q"?: number;
                 highPassHz?: number;
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
                 leakQ?: number;
                 lowPassHz?: number;
@@ -8150,6 +8165,7 @@ export interface operations {
                 "port.lengthMm"?: number;
                 "port.walls"?: components["schemas"]["SlotWalls"];
                 "port.widthMm"?: number;
+                rearVolumeL?: number;
                 "source.loadOhm"?: number;
                 "source.powerW"?: number;
                 "source.seriesOhm"?: number;
@@ -8201,13 +8217,13 @@ export interface operations {
     sizePort: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -8276,7 +8292,7 @@ export interface operations {
             query?: never;
             header?: never;
             path: {
-                /** @description Code of the entry */
+                /** Code of the entry */
                 code: components["parameters"]["Code"];
             };
             cookie?: never;
@@ -8542,13 +8558,13 @@ export interface operations {
     setUpSignal: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -8587,43 +8603,43 @@ export interface operations {
         parameters: {
             query: {
                 ambientC?: number;
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
                 bundledConductors?: number;
                 "checks.0"?: components["schemas"]["CableLimit"];
                 conductor?: components["schemas"]["Conductor"];
                 conductorTemperatureC?: number;
                 contactOhm?: number;
-                /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
+                /** Test tones or sustained notes: the fuse is held to the full sine for good */
                 continuousTone?: components["parameters"]["ContinuousTone"];
                 currentA?: number;
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 dropLimitPercent?: number;
                 dropLimitV?: number;
                 dropOutV?: number;
                 fuseA?: number;
-                /** @description Surroundings of the fuse [°C] */
+                /** Surroundings of the fuse [°C] */
                 fuseAmbientC?: components["parameters"]["FuseAmbientC"];
                 "fuseTypes.0"?: components["schemas"]["FuseType"];
                 futureLoadPowerW?: number;
                 gaugeSystem?: components["schemas"]["GaugeSystem"];
-                /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
+                /** Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
                 heavyCurrentA?: components["parameters"]["HeavyCurrentA"];
                 insulationC?: number;
                 insulationMaterial?: components["schemas"]["InsulationMaterial"];
                 jointOhm?: number;
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
                 loadModel?: "constant-current" | "constant-power";
                 loadPowerW?: number;
-                /** @description Continuous load over fuse rating [1] */
+                /** Continuous load over fuse rating [1] */
                 loadRatio?: components["parameters"]["LoadRatio"];
-                /** @description External fuse the amplifier’s maker states [A] */
+                /** External fuse the amplifier’s maker states [A] */
                 makerFuseA?: components["parameters"]["MakerFuseA"];
                 metricResistance?: components["schemas"]["MetricResistance"];
                 "onboardFusesA.0"?: number;
-                /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
+                /** `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
                 policy?: components["parameters"]["Policy"];
                 positiveLengthM: number;
                 ratedVoltageV?: number;
@@ -8640,20 +8656,20 @@ export interface operations {
                 "shortCircuit.heatCapacityJPerM3K"?: number;
                 "shortCircuit.startC"?: number;
                 "sizes.0"?: string;
-                /** @description Capacity of the bank at 20 h [A·h] */
+                /** Capacity of the bank at 20 h [A·h] */
                 "source.capacityAh"?: components["parameters"]["SourceCapacityAh"];
-                /** @description Kind of battery; with capacityAh in place of the cold cranking current */
+                /** Kind of battery; with capacityAh in place of the cold cranking current */
                 "source.chemistry"?: components["parameters"]["SourceChemistry"];
-                /** @description Cold cranking current, from which both ends of the resistance follow [A] */
+                /** Cold cranking current, from which both ends of the resistance follow [A] */
                 "source.coldCrankingA"?: components["parameters"]["SourceColdCrankingA"];
-                /** @description Open-circuit voltage of the battery [V] */
+                /** Open-circuit voltage of the battery [V] */
                 "source.openCircuitV"?: components["parameters"]["SourceOpenCircuitV"];
-                /** @description Internal resistance of the battery [Ω] */
+                /** Internal resistance of the battery [Ω] */
                 "source.resistanceOhm"?: components["parameters"]["SourceResistanceOhm"];
                 sourceVoltageV?: number;
                 "spaces.0"?: components["schemas"]["RunSpace"];
                 strandingFactor?: number;
-                /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
+                /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
                 systemVoltageV: components["parameters"]["SystemVoltageV"];
                 temperatureCoefficientPerK?: number;
                 terminalAreaMm2?: number;
@@ -8700,13 +8716,13 @@ export interface operations {
     chooseCable: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -8744,13 +8760,13 @@ export interface operations {
     computeCircuit: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -8803,7 +8819,7 @@ export interface operations {
                 "amplifiers.0.ratings.0.powerW"?: number;
                 "amplifiers.0.regulation"?: "regulated" | "unregulated";
                 "amplifiers.0.standbyA"?: number;
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
                 "battery.capacityAh"?: number;
                 "battery.chemistry"?: components["schemas"]["BatteryChemistry"];
@@ -8833,10 +8849,10 @@ export interface operations {
                 "converter.lowestInputV"?: number;
                 "converter.outputV"?: number;
                 "converter.ratedA"?: number;
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 drive?: components["schemas"]["VehicleDrive"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
                 "secondBattery.arrangement"?: "isolated" | "parallel";
                 "secondBattery.capacityAh"?: number;
@@ -8847,7 +8863,7 @@ export interface operations {
                 "secondBattery.reserveMinutes"?: number;
                 "secondBattery.resistanceOhm"?: number;
                 "secondBattery.usableFraction"?: number;
-                /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
+                /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
                 systemVoltageV: components["parameters"]["SystemVoltageV"];
             };
             header?: never;
@@ -8892,13 +8908,13 @@ export interface operations {
     computeCurrent: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -8936,13 +8952,13 @@ export interface operations {
     computeFeeder: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;
@@ -8987,7 +9003,7 @@ export interface operations {
                 "alsoProtects.0.gaugeSystem"?: components["schemas"]["GaugeSystem"];
                 "alsoProtects.0.insulationC"?: number;
                 "alsoProtects.0.spaces.0"?: components["schemas"]["RunSpace"];
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
                 "branchFusesA.0"?: number;
                 "cable.ambientC"?: number;
@@ -8997,40 +9013,40 @@ export interface operations {
                 "cable.gaugeSystem"?: components["schemas"]["GaugeSystem"];
                 "cable.insulationC"?: number;
                 "cable.spaces.0"?: components["schemas"]["RunSpace"];
-                /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
+                /** Test tones or sustained notes: the fuse is held to the full sine for good */
                 continuousTone?: components["parameters"]["ContinuousTone"];
                 currentA: number;
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 distanceMm?: number;
-                /** @description Surroundings of the fuse [°C] */
+                /** Surroundings of the fuse [°C] */
                 fuseAmbientC?: components["parameters"]["FuseAmbientC"];
-                /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
+                /** Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
                 heavyCurrentA?: components["parameters"]["HeavyCurrentA"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
                 linksTwoBatteries?: boolean;
-                /** @description Continuous load over fuse rating [1] */
+                /** Continuous load over fuse rating [1] */
                 loadRatio?: components["parameters"]["LoadRatio"];
-                /** @description External fuse the amplifier’s maker states [A] */
+                /** External fuse the amplifier’s maker states [A] */
                 makerFuseA?: components["parameters"]["MakerFuseA"];
                 "onboardFusesA.0"?: number;
                 overcurrentA?: number;
-                /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
+                /** `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
                 policy?: components["parameters"]["Policy"];
                 sheathed?: boolean;
-                /** @description Capacity of the bank at 20 h [A·h] */
+                /** Capacity of the bank at 20 h [A·h] */
                 "source.capacityAh"?: components["parameters"]["SourceCapacityAh"];
-                /** @description Kind of battery; with capacityAh in place of the cold cranking current */
+                /** Kind of battery; with capacityAh in place of the cold cranking current */
                 "source.chemistry"?: components["parameters"]["SourceChemistry"];
-                /** @description Cold cranking current, from which both ends of the resistance follow [A] */
+                /** Cold cranking current, from which both ends of the resistance follow [A] */
                 "source.coldCrankingA"?: components["parameters"]["SourceColdCrankingA"];
                 "source.leadOhm"?: number;
-                /** @description Open-circuit voltage of the battery [V] */
+                /** Open-circuit voltage of the battery [V] */
                 "source.openCircuitV"?: components["parameters"]["SourceOpenCircuitV"];
-                /** @description Internal resistance of the battery [Ω] */
+                /** Internal resistance of the battery [Ω] */
                 "source.resistanceOhm"?: components["parameters"]["SourceResistanceOhm"];
-                /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
+                /** Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
                 systemVoltageV: components["parameters"]["SystemVoltageV"];
                 "types.0"?: components["schemas"]["FuseType"];
             };
@@ -9076,13 +9092,13 @@ export interface operations {
     rateFuse: {
         parameters: {
             query?: {
-                /** @description `true` adds how each figure was reached */
+                /** `true` adds how each figure was reached */
                 basis?: components["parameters"]["Basis"];
-                /** @description `six` significant digits (the default) or `full` precision */
+                /** `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                /** @description Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
+                /** Language of what a person reads, for a link that is kept or printed; stands before Accept-Language */
                 language?: components["parameters"]["Language"];
-                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                /** `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
             header?: never;

@@ -69,6 +69,9 @@ function dropWords(node: unknown): void {
   for (const inner of Object.values(members)) dropWords(inner)
 }
 
+/** Editors show a tag by its name first; a plain comment starts with the words. */
+const untagged = (types: string) => types.replaceAll(/^( *(?:\/\*)?\*+ )@description /gm, '$1')
+
 /** A property with a default stays optional: this service puts no defaults into schemas, another generator might. */
 async function clientTypes(yaml: string): Promise<string> {
   const document: Contract = parse(yaml)
@@ -78,7 +81,7 @@ async function clientTypes(yaml: string): Promise<string> {
     defaultNonNullable: false,
     alphabetize: true
   })
-  return `/** Generated from openapi.yaml by npm run openapi. */\n${astToString(types)}`
+  return `/** Generated from openapi.yaml by npm run openapi. */\n${untagged(astToString(types))}`
 }
 
 const app = await buildApp()

@@ -29,7 +29,7 @@ import { planChoice } from './enclosure/alternatives.ts'
 import { leafletTravel } from './enclosure/leaflet-enclosure.ts'
 import { fittedRadiators } from './enclosure/parts/fitted-radiators.ts'
 import { planDrivers } from './enclosure/parts/plan-drivers.ts'
-import { closedHighPass } from './enclosure/parts/plan-high-pass.ts'
+import { closedHighPass, hiddenCones } from './enclosure/parts/plan-high-pass.ts'
 import { settingOf } from './enclosure/parts/setting.ts'
 import { systemFigures } from './enclosure/parts/system-figures.ts'
 import { planEnclosure } from './enclosure/plan-enclosure.ts'
@@ -41,7 +41,7 @@ import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
 import { type BoxBrief, boxBrief } from './request/box-brief.ts'
 import { planDefaults } from './request/defaults.ts'
-import { type Part, rememberingParts } from './request/part.ts'
+import { type Part, partRunner } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { leafletCautions } from './request/plan-leaflet.ts'
 import { ratingCautions } from './request/plan-ratings.ts'
@@ -102,13 +102,10 @@ function inParts(brief: BoxBrief, { response, port }: PlanParts): readonly Assum
  * @validity that of the parts; the box is the first of those searched for the wish that can be built, or the one that was given
  */
 export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
-  return rememberingParts(() => planned(request))
-}
-
-function planned(request: PlanRequest): Outcome<SystemPlan> {
   const assumed = assumptions()
   requireUsable(request)
-  const resolved = resolvedPlan(request, assumed)
+  const run = partRunner()
+  const resolved = resolvedPlan(request, assumed, run)
   const box = boxBrief(resolved)
   const power = supplyBrief(resolved)
   const borneLoad = planLoad(resolved)
@@ -120,7 +117,7 @@ function planned(request: PlanRequest): Outcome<SystemPlan> {
     borne
   )
   const { driven: joined = borne, ...enclosure } = planned
-  const wires = loadAtGain(borneLoad, joined)
+  const wires = loadAtGain(run, borneLoad, joined)
   const { matching, wiring } = wires
   const figures = fits && joined ? systemFigures(box, enclosure.box, enclosure.response, joined) : undefined
   const choice = wished && figures && planChoice(wished, figures)
@@ -129,7 +126,7 @@ function planned(request: PlanRequest): Outcome<SystemPlan> {
       ? planMargins(settingOf(box, driver, joined), { figures, joined, response: enclosure.response })
       : undefined
   const isAsTold = fits && strayed !== true
-  const waysOut = isAsTold || joined === undefined ? undefined : planWaysOut(request)
+  const waysOut = isAsTold || joined === undefined ? undefined : planWaysOut(request, run)
   const { runs, ...supply } = planSupply(power, joined)
   const signal = planSignal(power, resolved, joined, enclosure.response, box.leaflet)
   const { circuit, ...circuitSays } = planCircuit(power, wires, runs, resolved.signal, signal)
@@ -145,7 +142,8 @@ function planned(request: PlanRequest): Outcome<SystemPlan> {
     ...notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) }),
     ...gainAbove(request.signal, joined)
   ]
-  const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
+  const heard = fits ? hiddenCones(enclosure.response) : []
+  const filtered = joined === undefined ? [] : [...closedHighPass(run, enclosure.response, joined), ...heard]
   const found = planCautions(
     { ...parts },
     build.restraint,
@@ -158,7 +156,8 @@ function planned(request: PlanRequest): Outcome<SystemPlan> {
     [...work, ...circuitSays.cautions]
   )
   const capacitor = supply.current.done && supply.current.outcome.result.capacitor !== undefined
-  const readings = planReadings(graph.circuit, capacitor)
+  const senses = signal.done && signal.outcome.result.turnOn?.method === 'signal-sensing'
+  const readings = planReadings(graph.circuit, capacitor, senses)
   const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
   const told = {
@@ -188,7 +187,7 @@ function planned(request: PlanRequest): Outcome<SystemPlan> {
       ...present({ buildOrder, restraint: build.restraint }),
       commissioning,
       readings: readingsInOrder(readings, commissioning),
-      remedies: planRemedies(request, {
+      remedies: planRemedies(request, run, {
         supply: { ...supply, runs },
         circuit: graph.circuit,
         matching,

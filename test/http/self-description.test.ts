@@ -22,6 +22,14 @@ describe('the service describes itself', () => {
     }
   })
 
+  it('leads from a path that is none to the guide', async () => {
+    const app = await testApp()
+    const { statusCode, headers } = await app.inject('/v1')
+    expect(statusCode).toBe(404)
+    const [, href = ''] = /^<([^>]+)>; rel="service-doc"$/.exec(String(headers.link)) ?? []
+    expect((await app.inject(href)).headers['content-type']).toMatch(/^text\/html/)
+  })
+
   for (const { operationId, body, examples } of operations) {
     it(`gives the request of ${operationId} as one schema that takes its examples and no unknown field`, async () => {
       const { $id = '' } = body as { $id?: string }

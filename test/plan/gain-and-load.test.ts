@@ -10,10 +10,11 @@ import { closedHighPass } from '../../src/plan/enclosure/parts/plan-high-pass.ts
 import type { JoinedDrivers } from '../../src/plan/load/joined-drivers.ts'
 import { planLoad } from '../../src/plan/load/plan-load.ts'
 import { gainPowerAt, withGainFor } from '../../src/plan/load/set-gain.ts'
-import { runPart } from '../../src/plan/request/part.ts'
+import { partRunner } from '../../src/plan/request/part.ts'
 import { resolvedPlan } from '../../src/plan/request/resolved-plan.ts'
 
-const loadOf = (more: object) => planLoad(resolvedPlan(toSi({ ...estatePlan, ...more }) as PlanRequest, assumptions()))
+const loadOf = (more: object) =>
+  planLoad(resolvedPlan(toSi({ ...estatePlan, ...more }) as PlanRequest, assumptions(), partRunner()))
 const coils = (count: number, ratedOhm: number) => ({
   ...estatePlan.driver,
   coils: { count, ratedOhm, ...(count > 1 ? { statedFor: 'series' } : {}) }
@@ -121,6 +122,7 @@ describe('a gain', () => {
 })
 
 describe('the protective high-pass of a closed box', () => {
+  const run = partRunner()
   const { fsHz, qms, qes, vasL, sdCm2, reOhm, xmaxMm } = estatePlan.driver.sheet
   const driver = { fsHz, qms, qes, vasM3: vasL / 1e3, sdM2: sdCm2 / 1e4, reOhm, xmaxM: xmaxMm / 1e3, powerW: 450 }
   const asked = (voltageV: number, cornerHz: number | undefined): ResponseRequest => ({
@@ -130,7 +132,7 @@ describe('the protective high-pass of a closed box', () => {
     filters: cornerHz === undefined ? [] : [{ kind: 'high-pass', family: 'butterworth', order: 2, cornerHz }],
     limits: { amplifierVoltageV: voltageV, ratedOhm: 4 }
   })
-  const said = (cornerHz: number) => closedHighPass(runPart(asked(60, cornerHz), computeResponse), { powerW: 900 })[0]
+  const said = (cornerHz: number) => closedHighPass(run, run(asked(60, cornerHz), computeResponse), { powerW: 900 })[0]
 
   it('tells the power at which none is needed: there the bare cone just reaches Xmax', () => {
     const { unfilteredPowerW = 0 } = said(20)?.figures ?? {}
@@ -146,6 +148,6 @@ describe('the protective high-pass of a closed box', () => {
   })
 
   it('is not spoken of where there is none, or where the box is open', () => {
-    expect(closedHighPass(runPart(asked(60, undefined), computeResponse), { powerW: 900 })).toEqual([])
+    expect(closedHighPass(run, run(asked(60, undefined), computeResponse), { powerW: 900 })).toEqual([])
   })
 })

@@ -66,6 +66,14 @@ describe('an electric vehicle', () => {
   })
 })
 
+describe('an amplifier that wakes by its signal', () => {
+  it('has no turn-on terminal to be read; one with a turn-on wire has', () => {
+    const stepsOf = (each: Half) => each.readings.map(({ step }) => step)
+    expect(stepsOf(half('factory radio'))).not.toContain('turn-on')
+    expect(stepsOf(hatchback)).toContain('turn-on')
+  })
+})
+
 describe('a branch for which no cable passes', () => {
   it('says that none does and which limit the largest fails, and nothing of a cable that carries 0 A', () => {
     // 216 A want 2/0 AWG, 67 mm²; a terminal of 54 mm² takes 1/0
@@ -80,6 +88,11 @@ describe('a branch for which no cable passes', () => {
 })
 
 describe('the bill', () => {
+  it('bolts down converter and charger as it does an amplifier', () => {
+    const bolts = (each: Half) => each.bill.filter(({ part }) => part === 'amplifier-bolt').map(({ need }) => need)
+    expect([hatchback, lorry, van].map(bolts)).toEqual([[4], [4, 4], [4, 4]])
+  })
+
   it('calls the only amplifier by its name, or by none: no “1 amplifier 1”', () => {
     const { name: _, ...nameless } = alder(700)
     const amplifierOf = (plan: object) => electricalHalf(plan).bill.find(({ part }) => part === 'amplifier')?.item

@@ -7,7 +7,6 @@ import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { requestValidator } from '../../src/http/wire/request/request-validator.ts'
 import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { planSystem as planned } from '../../src/plan/plan-system.ts'
-import { rememberingParts } from '../../src/plan/request/part.ts'
 import { changed, type Leaf, leavesOf, nameOf, trialsOf } from '../support/leaves.ts'
 import { joinFaults } from '../support/plan-joins.ts'
 import { randomPlan } from '../support/random-plans.ts'
@@ -166,17 +165,15 @@ describe('every field of a random plan', () => {
           leaf => !alive.has(nameOf(leaf)) && (trialCount.get(nameOf(leaf)) ?? 0) < 4
         )
         if (due.length === 0) continue
-        rememberingParts(() => {
-          const before = substance(request)
-          for (const leaf of due) {
-            const name = nameOf(leaf)
-            if (alive.has(name)) continue
-            trialCount.set(name, (trialCount.get(name) ?? 0) + 1)
-            const effect = works(request, before, leaf)
-            if (effect === true) alive.add(name)
-            else if (effect === false) dead.add(name)
-          }
-        })
+        const before = substance(request)
+        for (const leaf of due) {
+          const name = nameOf(leaf)
+          if (alive.has(name)) continue
+          trialCount.set(name, (trialCount.get(name) ?? 0) + 1)
+          const effect = works(request, before, leaf)
+          if (effect === true) alive.add(name)
+          else if (effect === false) dead.add(name)
+        }
       }
       expect([...dead].filter(name => !alive.has(name) && !thresholds.includes(name))).toEqual([])
       expect(alive.size).toBeGreaterThan(70)

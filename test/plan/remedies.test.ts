@@ -9,11 +9,12 @@ import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { toSi } from '../../src/http/wire/request/to-si.ts'
 import { mergePatch } from '../../src/plan/remedies/merge-patch.ts'
 import { planRemedies } from '../../src/plan/remedies/plan-remedies.ts'
+import { partRunner } from '../../src/plan/request/part.ts'
 import { alder, bearing, alderPlan as plan } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { inventedPlan } from '../support/invented-plan.ts'
 
-const remediesOf = (wire: unknown) => planRemedies(toSi(wire) as PlanRequest)
+const remediesOf = (wire: unknown) => planRemedies(toSi(wire) as PlanRequest, partRunner())
 const byId = (all: readonly PlanRemedy[], id: string) => all.find(each => each.id === id)
 const strong = plan(2200)
 const remedies = remediesOf(strong)

@@ -9,14 +9,16 @@ import { randomStream } from '../../src/numeric/random-stream.ts'
 import type { BoxPart } from '../../src/plan/enclosure/parts/plan-box.ts'
 import { planSheets } from '../../src/plan/enclosure/parts/plan-sheets.ts'
 import { onFewerSheets } from '../../src/plan/enclosure/sheet-saving.ts'
-import { runPart } from '../../src/plan/request/part.ts'
+import { partRunner } from '../../src/plan/request/part.ts'
 import { complaintsAbout } from '../support/sheet-checker.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
 type Any = any
 
+const run = partRunner()
+
 const sheetCount = (request: Any, box: BoxPart) => {
-  const cut = box.done ? planSheets(request, box.outcome.result) : undefined
+  const cut = box.done ? planSheets({ ...request, run }, box.outcome.result) : undefined
   if (!cut?.done) throw new Error('not cut')
   expect(complaintsAbout(cut.request, cut.outcome.result, 0.0032)).toEqual([])
   return cut.outcome.result.total.sheetCount
@@ -35,7 +37,7 @@ describe('a plan whose last sheet is nearly empty', () => {
         ?.slice(1)
         .map(mm => Number(mm) / 1000) ?? []
     const request: Any = toSi(estatePlan as Any)
-    const instead = runPart({ ...(toSi(box.request) as Any), outer: { widthM, heightM, depthM } }, layOutBox)
+    const instead = run({ ...(toSi(box.request) as Any), outer: { widthM, heightM, depthM } }, layOutBox)
     expect(sheetCount(request, instead)).toBe(2)
     expect(instead.done && Math.abs(instead.outcome.result.volume.errorPercent ?? 9)).toBeLessThan(0.5)
   })
@@ -56,8 +58,8 @@ describe('a plan whose last sheet is nearly empty', () => {
         fittings: { terminal: {} }
       }
       const asked: Any = toSi({ ...wish, netVolumeL: 112 + 24 * uniform(), limits: space } as Any)
-      const box = runPart(asked, layOutBox) as BoxPart
-      const { box: other, saving } = onFewerSheets({ ...request, space: request.car.space }, box)
+      const box = run(asked, layOutBox) as BoxPart
+      const { box: other, saving } = onFewerSheets({ ...request, space: request.car.space, run }, box)
       if (!box.done || !other.done) continue
       if (saving === undefined) {
         expect(other).toBe(box)

@@ -15,7 +15,7 @@ import { planSupply } from '../../src/plan/electric/plan-supply.ts'
 import { planLoad } from '../../src/plan/load/plan-load.ts'
 import type { SystemPlan } from '../../src/plan/plan-system.ts'
 import { planReadings, readingsInOrder } from '../../src/plan/readings/plan-readings.ts'
-import { waitingFor } from '../../src/plan/request/part.ts'
+import { partRunner, waitingFor } from '../../src/plan/request/part.ts'
 import { resolvedPlan } from '../../src/plan/request/resolved-plan.ts'
 import { supplyBrief } from '../../src/plan/request/supply-brief.ts'
 import { commissioning } from '../../src/plan/work/commissioning.ts'
@@ -24,8 +24,8 @@ import { inventedBox } from './invented-box.ts'
 const outcome = <Result>(result: Result) => ({ result, cautions: [], assumed: [], sources: [], basis: [] })
 
 /** @param wire  a plan as a caller sends it */
-export function electricalHalf(wire: unknown) {
-  const request = resolvedPlan(toSi(wire) as PlanRequest, assumptions())
+export function electricalHalf(wire: unknown, run = partRunner()) {
+  const request = resolvedPlan(toSi(wire) as PlanRequest, assumptions(), run)
   const power = supplyBrief(request)
   const { joined, ...load } = planLoad(request)
   const { runs, ...supply } = planSupply(power, joined)
@@ -43,7 +43,11 @@ export function electricalHalf(wire: unknown) {
     assumptions()
   )
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
-  const readings = planReadings(graph.circuit, capacitor !== undefined)
+  const readings = planReadings(
+    graph.circuit,
+    capacitor !== undefined,
+    signal.done && signal.outcome.result.turnOn?.method === 'signal-sensing'
+  )
   const steps = commissioning(1, circuit, signal.done ? signal.outcome.result.steps : [], readings, capacitor)
   const wiring = wiringOf({ parts, circuit } as unknown as SystemPlan, request, metric)
   return {

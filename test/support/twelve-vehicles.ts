@@ -104,7 +104,8 @@ export const vehicles: Readonly<Record<string, Vehicle>> = {
     trunk: '4 AWG',
     fuseA: 80
   },
-  // practice lays a thick cable to a relay between unlike batteries; here the trunk feeds a charger alone
+  // practice lays a thick cable to a relay between unlike batteries; here the trunk feeds a charger alone,
+  // 27 A for hours at 70 °C, which a strip of 40 A does not carry for good
   'van, 1100 W on a lithium second battery': {
     plan: car(1100, {
       battery: { capacityAh: 95, chemistry: 'agm' },

@@ -90,7 +90,10 @@ const ProtectionBody = component(
   'ExcursionProtection',
   'Whether the cone needs a high-pass at the given drive, and which. The filters given are already counted.',
   {
-    belowHz: quantity('Hz', 'Lowest tuning, below which an opening no longer holds the cone; or the closed resonance'),
+    belowHz: quantity(
+      'Hz',
+      'Lowest tuning, below which an opening no longer restrains the cone; or the closed resonance'
+    ),
     excursionMm: quantity('mm', 'Largest excursion below it, one way, peak'),
     excursionHz: quantity('Hz', 'Where'),
     needed: Type.Boolean({ description: 'Whether that is more than Xmax' }),

@@ -36,8 +36,11 @@ export const rejectionRules = [...hindrances, ...designLimitNames] as const
 export const rankings = ['balance', 'level', 'reach', 'box', 'price', 'current'] as const
 export type DesignRanking = (typeof rankings)[number]
 export const portShapes = ['round', 'slot'] as const
-export const plannedKinds = ['closed', 'vented', 'passive-radiator'] as const
+export const plannedKinds = ['closed', 'vented', 'passive-radiator', 'band-pass-4'] as const
 export type PlannedKind = (typeof plannedKinds)[number]
+/** Kinds that a search of systems weighs. */
+export const searchedKinds = ['closed', 'vented', 'passive-radiator'] as const satisfies readonly PlannedKind[]
+export type SearchedKind = (typeof searchedKinds)[number]
 /** Where passive radiators stand: on one face, or half of them on each side, so that their forces cancel. */
 export const radiatorFaces = ['front', 'back', 'top', 'bottom', 'left', 'right', 'sides'] as const
 export type RadiatorFace = (typeof radiatorFaces)[number]
@@ -69,7 +72,7 @@ export const boardJoints = ['butt', 'groove', 'rebate', 'finger'] as const
 export type BoardJoints = (typeof boardJoints)[number]
 export const workWays = ['saw-and-router', 'cutting-service', 'jigsaw-and-drill'] as const
 export type WorkWay = (typeof workWays)[number]
-/** Where a level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */
+/** Where a level was calculated: at the seat, or in half space at 1 m because nothing is known of the cabin. */
 export const earPlaces = ['seat', 'half-space'] as const
 export type EarPlace = (typeof earPlaces)[number]
 /** Parts of a plan on paper, in the order of the work. */

@@ -12,6 +12,7 @@ const AS_PRINTED =
 
 const SMALL_MM = 10
 const FOOT_M = 12 * INCH_M
+const POUND_FORCE_N = POUND_KG * STANDARD_GRAVITY_M_PER_S2
 
 /** Amount of one unit in another: figure, then unit. */
 const units: Readonly<Record<string, (amount: number, reader: Reader) => readonly [string, string]>> = {
@@ -23,7 +24,7 @@ const units: Readonly<Record<string, (amount: number, reader: Reader) => readonl
       ? [significant((amount * 1e-3) / INCH_M ** 3, 2, reader), 'in³']
       : [significant((amount * 1e-3) / CUBIC_FOOT_M3, 3, reader), 'ft³'],
   kg: (amount, reader) => [inProse(amount / POUND_KG, reader), 'lb'],
-  N: (amount, reader) => [inProse(amount / (POUND_KG * STANDARD_GRAVITY_M_PER_S2), reader), 'lbf'],
+  N: (amount, reader) => [inProse(amount / POUND_FORCE_N, reader), 'lbf'],
   '°C': (amount, reader) => [figure(1.8 * amount + 32, 0, reader), '°F']
 }
 
@@ -47,6 +48,12 @@ const roundMm = (amount: number, reader: Reader): readonly [string, string] => {
   return [amount < 1 ? finest(amount * 1e-3, reader) : dimension(lengthM, reader), 'in']
 }
 
+/** A pull that is told by feel: 50 N are about 11 lbf. */
+const roundN = (amount: number, reader: Reader): readonly [string, string] => [
+  significant(amount / POUND_FORCE_N, 2, reader),
+  'lbf'
+]
+
 type Units = typeof units
 
 const inInches = (text: string, reader: Reader, by: Units = units): string =>
@@ -64,7 +71,7 @@ const inInches = (text: string, reader: Reader, by: Units = units): string =>
 
 function measuredLanguage(reader: Reader): Language {
   const { language } = reader
-  const round = { ...units, mm: roundMm }
+  const round = { ...units, mm: roundMm, N: roundN }
   const templates = Object.entries(language.templates).map(([id, template]) => [
     id,
     AS_PRINTED.test(id) ? template : inInches(template, reader, round)

@@ -159,6 +159,27 @@ function sizes(at: Oblique, boot: Boot, { boxWidthM, boxHeightM }: Space, deepM:
   return across + room + high
 }
 
+/** Letters of the legend that a phone has room for, where its text stands largest. */
+const LONGEST_LEGEND = 46
+const LEGEND_LINE = 14
+
+/** In one line, or with what follows its semicolon below: fractions of an inch are long. */
+const legendLines = (legend: string): readonly string[] =>
+  [...legend].length > LONGEST_LEGEND ? legend.split(/(?<=;) /) : [legend]
+
+function legendFigure(lines: readonly string[]): string {
+  return lines
+    .map((line, index) =>
+      textAt(sheet.width / 2, sheet.height - 6 + index * LEGEND_LINE, line, {
+        size: TEXT,
+        anchor: 'middle',
+        colour: ink.quiet,
+        className: 'quiet size'
+      })
+    )
+    .join('')
+}
+
 /** @returns undefined for a box whose panels have no place */
 export function bootPicture(box: BoxLayout, space: Space, paper: Reader, id = 'boot'): string | undefined {
   const boards = placedBoards(box)
@@ -183,19 +204,14 @@ export function bootPicture(box: BoxLayout, space: Space, paper: Reader, id = 'b
   const inside = [boot.widthM, boot.heightM, boot.depthM].map(size => dimension(size, paper)).join(' × ')
   const room = `${inside} ${shortUnit(paper)}`
   const { language } = paper
-  const legend = told(language, 'draw.boot-legend', { depth: lengthText(space.boxDepthM, paper), room })
+  const legend = legendLines(told(language, 'draw.boot-legend', { depth: lengthText(space.boxDepthM, paper), room }))
   return svgDocument(
     { id, title: told(language, 'draw.boot'), description: told(language, 'draw.boot-words', { whole, room }) },
-    { width: sheet.width, height: sheet.height },
+    { width: sheet.width, height: sheet.height + (legend.length - 1) * LEGEND_LINE },
     bootFigure(at, boot),
     ...ends.map(spots => face(spots, ink.wood, 'wood', 0.6)),
     ...shown.map(board => boardFace(board, inBoot)),
     sizes(at, boot, space, deepM, paper),
-    textAt(sheet.width / 2, sheet.height - 6, legend, {
-      size: TEXT,
-      anchor: 'middle',
-      colour: ink.quiet,
-      className: 'quiet size'
-    })
+    legendFigure(legend)
   )
 }

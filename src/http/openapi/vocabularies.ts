@@ -38,7 +38,8 @@ import {
   plannedKinds,
   portShapes,
   radiatorFaces,
-  rejectionRules
+  rejectionRules,
+  searchedKinds
 } from '../../contract/systems/words.ts'
 import { problemKinds } from '../wire/problem/problem-kinds.ts'
 import type { JsonObject } from './json-tree.ts'
@@ -86,7 +87,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
   MetricResistance: { words: metricResistances, description: 'Where the resistance of a metric cable comes from.' },
   PanelGrain: { words: panelGrains, description: 'Which way the grain of a panel runs.' },
   PaperUnits: { words: paperUnits, description: 'Units on paper.' },
-  PortEndModel: { words: endModels, description: 'How the ends of a port are reckoned.' },
+  PortEndModel: { words: endModels, description: 'How the ends of a port are calculated.' },
   PortEndSituation: { words: endSituations, description: 'What an end of a port opens into.' },
   PortMouth: { words: portMouths, description: 'Edge of a mouth.' },
   PortShape: { words: portShapes, description: 'Shape of a port.' },
@@ -103,6 +104,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
   RadiatorFace: { words: radiatorFaces, description: 'Where passive radiators stand in a box.' },
   RejectionRule: { words: rejectionRules, description: 'Why a system was not chosen.', open: true },
   RunSpace: { words: runSpaces, description: 'A space that a cable runs through.' },
+  SearchedKind: { words: searchedKinds, description: 'Kind of box that a search weighs.' },
   ShellFace: { words: shellFaces, description: 'A face of a box.' },
   SlotWalls: { words: slotWalls, description: 'Which walls a slot has of its own.' },
   SourceId: {

@@ -110,5 +110,8 @@ export function refuse(request: FastifyRequest, reply: FastifyReply, code: Probl
 
 export function registerProblems(app: FastifyInstance): void {
   app.setErrorHandler((error: AnyError, request, reply) => answerError(error, request, reply))
-  app.setNotFoundHandler((request, reply) => refuse(request, reply, 'not-found', say('service.no-path')))
+  // Who guesses at a path is led to what there is (RFC 8631, from memory).
+  app.setNotFoundHandler((request, reply) =>
+    refuse(request, reply.header('link', '</docs>; rel="service-doc"'), 'not-found', say('service.no-path'))
+  )
 }

@@ -37,6 +37,15 @@ export function vehicleRows(circuit: PlanCircuit, tailM: number): readonly BillR
       { thread: 'M5' }
     ),
     ...wiringPieces(
+      'amplifier-bolt',
+      say('bill.bolt-for-converter'),
+      circuit.converter === undefined && circuit.secondBattery?.charger === undefined
+        ? 0
+        : billDefaults.boltsAnAmplifier.value,
+      say('bill.four-through-the-board'),
+      { thread: 'M5' }
+    ),
+    ...wiringPieces(
       'ground-bolt',
       say('bill.bolt-m8-with-toothed-washer-and'),
       points,

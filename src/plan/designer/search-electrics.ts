@@ -8,6 +8,7 @@ import { type Setting, settingOf } from '../enclosure/parts/setting.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type PlannedLoad, planLoad } from '../load/plan-load.ts'
 import { boxBrief } from '../request/box-brief.ts'
+import type { RunPart } from '../request/part.ts'
 import { type ResolvedPlan, resolvedPlan } from '../request/resolved-plan.ts'
 import { type SupplyBrief, supplyBrief } from '../request/supply-brief.ts'
 import type { Combination } from './search-combinations.ts'
@@ -40,9 +41,9 @@ export type Weighed<Found> =
   | { readonly found?: undefined; readonly rejection: Rejection }
 
 /** The request as the plan works on it. */
-function resolvedAs(plan: PlanRequest): ResolvedPlan {
+function resolvedAs(plan: PlanRequest, run: RunPart): ResolvedPlan {
   const { cabin: _, ...car } = plan.car
-  return resolvedPlan({ ...plan, car }, assumptions())
+  return resolvedPlan({ ...plan, car }, assumptions(), run)
 }
 
 function currentHindrance(current: CurrentPart): Rejection | undefined {
@@ -57,8 +58,9 @@ function noLoad({ matching }: PlannedLoad): Rejection {
 }
 
 /** Match, driver and current. */
-export function joinedWith({ plan, price }: Combination): Weighed<Joined> {
-  const resolved = resolvedAs(plan)
+/** @param run  of the work this system is weighed in */
+export function joinedWith({ plan, price }: Combination, run: RunPart): Weighed<Joined> {
+  const resolved = resolvedAs(plan, run)
   const load = planLoad(resolved)
   const { joined, wiring } = load
   if (joined === undefined) return { rejection: noLoad(load) }
@@ -76,7 +78,12 @@ export function joinedWith({ plan, price }: Combination): Weighed<Joined> {
   const { loadOhm, powerW } = joined
   return {
     found: {
-      ...{ load, drivers, joined, setting, resolved, power },
+      load,
+      drivers,
+      joined,
+      setting,
+      resolved,
+      power,
       figures: { ...present({ price }), loadOhm, powerW, fullSineA, averageA }
     }
   }

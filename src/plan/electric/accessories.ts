@@ -39,7 +39,9 @@ export function capacitorOf({ supply }: SupplyBrief, { trunk, branches }: PowerR
   if (capacitor === undefined || designation === undefined) return undefined
   const { capacitanceF } = capacitor
   return {
-    ...{ capacitanceF, designation, lengthM: planDefaults.capacitorLeadM.value },
+    capacitanceF,
+    designation,
+    lengthM: planDefaults.capacitorLeadM.value,
     ...worded({ at: say('part.beside.amplifier') })
   }
 }

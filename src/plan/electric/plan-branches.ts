@@ -13,7 +13,7 @@ import { voltageClass } from '../../domain/circuit/fuse/fuse-families-iso-8820.t
 import { usualFuseTypes } from '../../domain/circuit/fuse/fuse-rating.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
-import { type Part, runPart } from '../request/part.ts'
+import type { Part } from '../request/part.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import { tooStrongAtBlock } from './fault-at-block.ts'
 import { type BranchRun, sizeOf } from './plan-run.ts'
@@ -105,10 +105,14 @@ export function cautionsOf(part: Branched, name: string): readonly Caution[] {
 type Branched = Part<CableChoiceRequest, CableChoice>
 
 /** With a fuse of the usual families, or, where the battery drives more than they break, of one that breaks it. */
-function branchPart(task: (strong: boolean) => CableChoiceRequest, tooStrong: (fuse: ChosenFuse) => boolean): Branched {
-  const part = runPart(task(false), chooseCable)
+function branchPart(
+  { run }: SupplyBrief,
+  task: (strong: boolean) => CableChoiceRequest,
+  tooStrong: (fuse: ChosenFuse) => boolean
+): Branched {
+  const part = run(task(false), chooseCable)
   const fuse = part.done ? part.outcome.result.fuse : undefined
-  return fuse !== undefined && tooStrong(fuse) ? runPart(task(true), chooseCable) : part
+  return fuse !== undefined && tooStrong(fuse) ? run(task(true), chooseCable) : part
 }
 
 /**
@@ -127,6 +131,7 @@ export function planBranches(
   const planned = amplifiers.map((amplifier, index) => {
     const sizing = current.amplifiers[index]?.sizing ?? current.sizing
     const part = branchPart(
+      brief,
       strong => branchRequest(brief, amplifier, index, sizing, dropLimitV, strong),
       fuse => trunk !== undefined && tooStrongAtBlock(brief, trunk, { fuse })
     )

@@ -9,7 +9,7 @@ import { supplyCurrent } from '../../domain/circuit/load/supply-current.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
-import { type Part, runPart, waitingFor } from '../request/part.ts'
+import { type Part, waitingFor } from '../request/part.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import { converterOf, type PlannedConverter } from './converter.ts'
 import { type Branches, namesOf, planBranches } from './plan-branches.ts'
@@ -62,7 +62,7 @@ function currentRequest(brief: SupplyBrief, joined: JoinedDrivers): CurrentReque
 
 /** What all amplifiers of the run draw. */
 export const planCurrent = (brief: SupplyBrief, joined: JoinedDrivers): CurrentPart =>
-  runPart(currentRequest(brief, joined), supplyCurrent)
+  brief.run(currentRequest(brief, joined), supplyCurrent)
 
 const NO_BRANCHES: Branches = { runs: [], cautions: [] }
 const NO_RUNS = { branches: [], cautions: [], assumed: [] } as const
@@ -76,10 +76,11 @@ function laidOut(brief: SupplyBrief, current: CurrentPart & { readonly done: tru
   const link = secondLink(brief, drawn)
   const shared = amplifiers.length > 1 || link !== undefined || drawn.converter !== undefined
   const task = { current: drawn, shared, ...present({ link }) }
-  const cable = runPart(trunkCable(brief, task), chooseCable)
+  const cable = brief.run(trunkCable(brief, task), chooseCable)
   if (!cable.done) return { parts: { current, cable, fuse: waitingFor('a cable') }, runs: undone(names) }
   const size = sizeOf(cable.outcome.result)
-  const fuse = size === undefined ? waitingFor('a cable that passes') : runPart(trunkFuse(brief, task, size), rateFuse)
+  const fuse =
+    size === undefined ? waitingFor('a cable that passes') : brief.run(trunkFuse(brief, task, size), rateFuse)
   const trunk = size === undefined ? undefined : trunkRun(brief, size, fuse, task)
   // behind a charger or a converter the trunk takes nothing of the drop
   const apart = link?.kind === 'charger' || drawn.converter !== undefined
@@ -112,7 +113,9 @@ export function planSupply(
   if (joined === undefined) {
     const part = waitingFor('the power the amplifier gives into the wired load')
     return {
-      ...{ current: part, cable: part, fuse: part },
+      current: part,
+      cable: part,
+      fuse: part,
       runs: { ...NO_RUNS, amplifiers: [] }
     }
   }
@@ -121,7 +124,8 @@ export function planSupply(
     const part = waitingFor('the current')
     return {
       current,
-      ...{ cable: part, fuse: part },
+      cable: part,
+      fuse: part,
       runs: { ...NO_RUNS, amplifiers: [] }
     }
   }

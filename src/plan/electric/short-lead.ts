@@ -3,7 +3,7 @@ import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supp
 import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { present } from '../../domain/present.ts'
-import { type Part, runPart } from '../request/part.ts'
+import type { Part } from '../request/part.ts'
 import type { SupplyBrief } from '../request/supply-brief.ts'
 import { sizeOf } from './plan-run.ts'
 
@@ -19,7 +19,7 @@ interface ShortLead {
 export function shortLead(brief: SupplyBrief, carried: Carried, lengthM: number): ShortLead {
   const { dropAllowedV: dropLimitV, inTheBoot, returnBy, supply } = brief
   const { gaugeSystem, insulationMaterial } = supply
-  const part = runPart<CableChoiceRequest, CableChoice>(
+  const part = brief.run<CableChoiceRequest, CableChoice>(
     {
       ...carried,
       positiveLengthM: lengthM,

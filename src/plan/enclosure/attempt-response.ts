@@ -17,10 +17,10 @@ export interface AttemptResponse {
 function finishedBox(setting: Setting, made: Attempt): BoxPart {
   const { box } = made
   const pressurePa = box.done ? pressureIn(setting, enclosureOf(setting.brief, made, box)) : undefined
-  if (!box.done || pressurePa === undefined) return wholeBox(box)
+  if (!box.done || pressurePa === undefined) return wholeBox(setting.brief, box)
   const braced = bracedBox(setting.brief, box, pressurePa)
   const isAsked = setting.brief.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? braced : wholeBox(box)
+  return isAsked || clears(braced) ? braced : wholeBox(setting.brief, box)
 }
 
 export function attemptResponse(

@@ -84,7 +84,7 @@ function pressurePa(brief: BoxBrief, { netVolumeM3 }: GivenBox): number {
 function braced(brief: BoxBrief, box: TriedBoxPart, given: GivenBox): BoxPart {
   if (!box.done) return box
   const next = bracedBox(brief, box, pressurePa(brief, given))
-  return (brief.board.bracing !== undefined && next.done) || clears(next) ? next : wholeBox(box)
+  return (brief.board.bracing !== undefined && next.done) || clears(next) ? next : wholeBox(brief, box)
 }
 
 const unknown = waitingFor('the complete data of the driver')

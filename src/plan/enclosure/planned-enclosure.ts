@@ -74,7 +74,7 @@ export function unfitting(
   return {
     sizing,
     ...(port !== undefined && portMiss(port) > boxMiss(box) ? { port } : {}),
-    box: wholeBox(box),
+    box: wholeBox(setting.brief, box),
     response: waitingFor('a box that fits'),
     chosen: candidate,
     fits: false,

@@ -5,7 +5,6 @@ import type { Panel } from '../../contract/boxes/panel.ts'
 import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
 import { type QuickCount, quickSheetCount } from '../../domain/sheet/quick-count.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
-import { runPart } from '../request/part.ts'
 import { onSawStep } from '../request/plan-imperial.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
 import { type BoxPart, clears } from './parts/plan-box.ts'
@@ -31,7 +30,7 @@ const WAYS = [
   [-1, -1]
 ] as const
 
-type SheetBrief = Pick<BoxBrief, 'space' | 'board' | 'sawStepM'>
+type SheetBrief = Pick<BoxBrief, 'space' | 'board' | 'sawStepM' | 'run'>
 
 interface Move {
   readonly widthM: number
@@ -100,10 +99,10 @@ function isNoWorse(other: Done, box: Done): boolean {
   return failing(next) <= failing(now) && [...worriesOf(other)].every(code => known.has(code))
 }
 
-function remade({ request, outcome }: Done, { widthM, heightM }: Move): BoxPart {
+function remade({ run }: SheetBrief, { request, outcome }: Done, { widthM, heightM }: Move): BoxPart {
   const { outer } = outcome.result
   const sizes = { ...request.outer, widthM: outer.widthM + widthM, heightM: outer.heightM + heightM }
-  return runPart<BoxRequest, BoxLayout>({ ...request, outer: sizes }, layOutBox)
+  return run<BoxRequest, BoxLayout>({ ...request, outer: sizes }, layOutBox)
 }
 
 interface BoxOnSheets {
@@ -132,7 +131,7 @@ export function onFewerSheets(brief: SheetBrief, box: BoxPart): BoxOnSheets {
   for (const move of likelyMoves(brief, layout, quick.sheetCount)) {
     if (blocked.some(each => isBeyond(move, each))) continue
     if (laidOut++ >= enclosurePlanDefaults.mostLaidOut.value) break
-    const other = remade(box, move)
+    const other = remade(brief, box, move)
     if (other.done && !clears(other)) blocked.push(move)
     if (!other.done || !isNoWorse(other, box) || !isLess(brief, other, quick)) continue
     const [sheets, sheetsInstead] = [sheetsOf(brief, other), sheetsOf(brief, box)]

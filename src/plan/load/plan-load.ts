@@ -15,7 +15,7 @@ import { type Arrangement, arrangementWith } from '../../domain/coils/arrangemen
 import { wireCoils } from '../../domain/coils/wire-coils.ts'
 import { toDigits } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
-import { type Part, refusedBy, runPart, waitingFor } from '../request/part.ts'
+import { type Part, type RunPart, refusedBy, waitingFor } from '../request/part.ts'
 import { matchedSheet } from '../request/plan-amplifier.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import type { JoinedDrivers } from './joined-drivers.ts'
@@ -65,21 +65,26 @@ function unpublished({ options }: AmplifierMatch, { amplifier }: PlanRequest): s
 }
 
 /** The load with its match at the gain that is set, where a box holds less than amplifier and drivers bear: one gain in all parts. */
-export function loadAtGain({ matching, ...load }: PlannedLoad, joined: JoinedDrivers | undefined): PlannedLoad {
+export function loadAtGain(
+  run: RunPart,
+  { matching, ...load }: PlannedLoad,
+  joined: JoinedDrivers | undefined
+): PlannedLoad {
   const gainPowerW = joined?.gainPowerW
   if (gainPowerW === undefined || !matching.done) return { ...load, matching }
-  return { ...load, matching: runPart({ ...matching.request, gainPowerW }, matchAmplifier), ...present({ joined }) }
+  return { ...load, matching: run({ ...matching.request, gainPowerW }, matchAmplifier), ...present({ joined }) }
 }
 
 /** Watts are matched with watts: without the driver's own rating nothing is assumed. */
 export function planLoad(request: ResolvedPlan): PlannedLoad {
-  const { powerW } = request.driver.sheet
+  const { run, driver } = request
+  const { powerW } = driver.sheet
   if (powerW === undefined) {
     const what = 'The plan needs the continuous RMS rating of the driver (driver.sheet.powerW).'
     const matching = refusedBy('missing-input', 'driver.sheet.powerW', what)
     return { matching, wiring: waitingFor('a matched amplifier') }
   }
-  const matching = runPart(matchingRequest(request, powerW), matchAmplifier)
+  const matching = run(matchingRequest(request, powerW), matchAmplifier)
   if (!matching.done) return { matching, wiring: waitingFor('a matched amplifier') }
   const { best, gain } = matching.outcome.result
   if (best === undefined)
@@ -87,7 +92,7 @@ export function planLoad(request: ResolvedPlan): PlannedLoad {
       matching,
       wiring: refusedBy('no-solution', 'amplifier.ratings', unpublished(matching.outcome.result, request))
     }
-  const wiring = runPart(wiringRequest(best, request), wireCoils)
+  const wiring = run(wiringRequest(best, request), wireCoils)
   if (gain === undefined) return { matching, wiring }
   const { coilsInDriver, driversInSeries } = arrangementOf(best, request)
   return {

@@ -14,6 +14,7 @@ import { sizeOfRun } from '../electric/plan-run.ts'
 import { type CablePart, type PowerRuns, planSupply } from '../electric/plan-supply.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type PlannedLoad, planLoad } from '../load/plan-load.ts'
+import type { RunPart } from '../request/part.ts'
 import { resolvedPlan } from '../request/resolved-plan.ts'
 import { supplyBrief } from '../request/supply-brief.ts'
 
@@ -85,8 +86,8 @@ export interface PlannedElectrics {
 }
 
 /** Planned anew from the request alone, the box left out. */
-export function electricOutcome(request: PlanRequest): ElectricOutcome {
-  const resolved = resolvedPlan(request, assumptions())
+export function electricOutcome(request: PlanRequest, run: RunPart): ElectricOutcome {
+  const resolved = resolvedPlan(request, assumptions(), run)
   const { joined, matching } = planLoad(resolved)
   const brief = supplyBrief(resolved)
   const supply = planSupply(brief, joined)

@@ -9,7 +9,7 @@ import { DesignError } from '../../domain/design-error.ts'
 import { inDigits } from '../../domain/digits.ts'
 import { type Item, listed, say, worded } from '../../domain/say.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
-import { rememberingParts } from '../request/part.ts'
+import type { RunPart } from '../request/part.ts'
 import type { Candidate } from './cable-candidates.ts'
 import { candidates } from './candidates.ts'
 import { remedyDefaults } from './defaults.ts'
@@ -96,9 +96,9 @@ function helps(change: Tried, before: ElectricOutcome): boolean {
   return cured || volts || thinner || stronger
 }
 
-function tried(request: PlanRequest, candidate: Candidate): readonly Tried[] {
+function tried(request: PlanRequest, candidate: Candidate, run: RunPart): readonly Tried[] {
   try {
-    return [{ ...candidate, after: electricOutcome(mergePatch(request, candidate.patch)) }]
+    return [{ ...candidate, after: electricOutcome(mergePatch(request, candidate.patch), run) }]
   } catch (error) {
     if (error instanceof DesignError) return []
     throw error
@@ -118,22 +118,21 @@ function atItsGain(request: PlanRequest, joined: JoinedDrivers | undefined): Pla
 }
 
 /**
+ * @param run  of the plan whose remedies these are
  * @param planned  what the plan itself came to; worked out where absent
  * @returns nothing for a plan that is short of nothing and just misses nothing
  */
-export function planRemedies(request: PlanRequest, planned?: PlannedElectrics): readonly PlanRemedy[] {
-  return rememberingParts(() => {
-    const asked = atItsGain(request, planned?.joined)
-    const before = planned === undefined ? electricOutcome(asked) : outcomeOf(asked, planned)
-    return candidates(asked, before)
-      .flatMap(each => tried(asked, each))
-      .filter(each => helps(each, before))
-      .map(each => remedyOf(each, before))
-      .toSorted(
-        (one, other) =>
-          weight(other, before) - weight(one, before) ||
-          remedyCosts.indexOf(one.cost) - remedyCosts.indexOf(other.cost) ||
-          gain(other.before.heavyV, other.after.heavyV) - gain(one.before.heavyV, one.after.heavyV)
-      )
-  })
+export function planRemedies(request: PlanRequest, run: RunPart, planned?: PlannedElectrics): readonly PlanRemedy[] {
+  const asked = atItsGain(request, planned?.joined)
+  const before = planned === undefined ? electricOutcome(asked, run) : outcomeOf(asked, planned)
+  return candidates(asked, before)
+    .flatMap(each => tried(asked, each, run))
+    .filter(each => helps(each, before))
+    .map(each => remedyOf(each, before))
+    .toSorted(
+      (one, other) =>
+        weight(other, before) - weight(one, before) ||
+        remedyCosts.indexOf(one.cost) - remedyCosts.indexOf(other.cost) ||
+        gain(other.before.heavyV, other.after.heavyV) - gain(one.before.heavyV, one.after.heavyV)
+    )
 }

@@ -27,42 +27,37 @@ export type Part<Request, Result> =
 export const refusalSaid = ({ faults }: Refusal): Said =>
   say('sentences', { all: [...new Map(faults.map(({ detail, said }) => [detail, said.detail])).values()] })
 
-type Memory = Map<unknown, Map<string, Part<unknown, unknown>>>
-let memory: Memory | undefined
-
 /**
- * Within `work` an operation asked the same again answers from memory: operations are pure, so nothing but time changes.
- * For work that builds like things many times; what is remembered is let go at the end of the outermost.
- */
-export function rememberingParts<Result>(work: () => Result): Result {
-  if (memory !== undefined) return work()
-  memory = new Map()
-  try {
-    return work()
-  } finally {
-    memory = undefined
-  }
-}
-
-/**
- * Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on. The request is rounded to
- * the digits it is shown with, so that the single resource gives the same answer for it.
+ * Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on.
  *
  * @param operation  what is remembered, where `compute` only comes to the same sooner
  */
-export function runPart<Request, Result>(
+export type RunPart = <Request, Result>(
   unrounded: Request,
   compute: (request: Request) => Outcome<Result>,
-  operation: (request: Request) => Outcome<Result> = compute
-): Part<Request, Result> {
-  const request = sixDigitsThroughout(unrounded)
-  if (memory === undefined) return attempted(request, compute)
-  const known = memory.get(operation) ?? new Map<string, Part<unknown, unknown>>()
-  memory.set(operation, known)
-  const key = JSON.stringify(request)
-  const part = (known.get(key) as Part<Request, Result> | undefined) ?? attempted(request, compute)
-  known.set(key, part)
-  return part
+  operation?: (request: Request) => Outcome<Result>
+) => Part<Request, Result>
+
+/**
+ * For one piece of work, which hands it to all its rooms: an operation asked the same again answers from memory. Operations are
+ * pure, so nothing but time changes. The request is rounded to the digits it is shown with, so that the single resource gives the
+ * same answer for it.
+ */
+export function partRunner(): RunPart {
+  const memory = new Map<unknown, Map<string, Part<unknown, unknown>>>()
+  return <Request, Result>(
+    unrounded: Request,
+    compute: (request: Request) => Outcome<Result>,
+    operation: (request: Request) => Outcome<Result> = compute
+  ) => {
+    const request = sixDigitsThroughout(unrounded)
+    const known = memory.get(operation) ?? new Map<string, Part<unknown, unknown>>()
+    memory.set(operation, known)
+    const key = JSON.stringify(request)
+    const part = (known.get(key) as Part<Request, Result> | undefined) ?? attempted(request, compute)
+    known.set(key, part)
+    return part
+  }
 }
 
 function attempted<Request, Result>(

@@ -5,6 +5,7 @@ import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contrac
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { planDefaults } from './defaults.ts'
+import type { RunPart } from './part.ts'
 import { withoutDraw } from './plan-amplifier.ts'
 import { crossoverFor } from './plan-crossover.ts'
 import { type Finish, resolvedFinish } from './plan-finish.ts'
@@ -25,7 +26,7 @@ interface ResolvedFields {
   /** Where the bass hands over to the front loudspeakers; box, response and signal take the same corner. */
   readonly crossoverHz: number
 }
-export type ResolvedPlan = PlanRequest & ResolvedFields & { readonly workshop: Workshop }
+export type ResolvedPlan = PlanRequest & ResolvedFields & { readonly workshop: Workshop; readonly run: RunPart }
 
 /** A block, or a converter, stands before the amplifiers. */
 export const hasBranches = ({ otherAmplifiers, secondBattery, converter }: PlanSupply): boolean =>
@@ -75,7 +76,8 @@ function ratedDriver(request: PlanRequest, driver: PlanRequest['driver'], assume
   return leafletBox(request) === undefined ? withTravel(withInductance(rated, assumed), assumed) : rated
 }
 
-export function resolvedPlan(request: PlanRequest, assumed: Assumptions): ResolvedPlan {
+/** @param run  of the work this plan is part of */
+export function resolvedPlan(request: PlanRequest, assumed: Assumptions, run: RunPart): ResolvedPlan {
   const fields = resolvedFields(request, assumed)
   return {
     ...request,
@@ -84,6 +86,7 @@ export function resolvedPlan(request: PlanRequest, assumed: Assumptions): Resolv
     amplifier: withoutDraw(request.amplifier),
     enclosure: resolvedEnclosure(request.enclosure, assumed),
     workshop: resolvedWorkshop(request.workshop, request.board.sheet?.kerfM, assumed),
+    run,
     ...fields
   }
 }

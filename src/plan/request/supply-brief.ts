@@ -4,7 +4,7 @@ import type { TurnOnRequest } from '../../contract/signals/signal-setup.ts'
 import type { BatterySource } from '../../contract/supply/fuse.ts'
 import type { CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply } from '../../contract/supply/supply-current.ts'
-import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contract/systems/plan-request.ts'
+import type { PlanCar, PlanSignal, PlanSupply } from '../../contract/systems/plan-request.ts'
 import { cableDefaults } from '../../domain/circuit/cable/defaults.ts'
 import type { SurroundingsRequest } from '../../domain/circuit/fuse/protected-cable.ts'
 import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
@@ -12,11 +12,15 @@ import { supplyDefaults } from '../../domain/circuit/source/defaults.ts'
 import { present } from '../../domain/present.ts'
 import { signalDefaults } from '../../domain/signal/defaults.ts'
 import { planDefaults } from './defaults.ts'
+import type { RunPart } from './part.ts'
 import { type DrawSheet, drawSheet } from './plan-amplifier.ts'
+import type { ResolvedPlan } from './resolved-plan.ts'
 
 type Laid = SurroundingsRequest & Pick<CableChoiceRequest, 'conductor'>
 
 export interface SupplyBrief {
+  /** Of the plan this supply is part of. */
+  readonly run: RunPart
   readonly supply: PlanSupply
   readonly drive: PlanCar['drive']
   /** The bass amplifier as the supply sees it, its power left out. */
@@ -74,14 +78,16 @@ export function supplyBrief({
   amplifier,
   car,
   supply,
-  signal
-}: Pick<PlanRequest, 'amplifier' | 'car' | 'supply' | 'signal'>): SupplyBrief {
+  signal,
+  run
+}: Pick<ResolvedPlan, 'amplifier' | 'car' | 'supply' | 'signal' | 'run'>): SupplyBrief {
   const { systemVoltageV, converter, secondBattery = {}, dropLimitPercent, return: path } = supply
   const { name } = amplifier
   const amplifierV = amplifierVoltage(systemVoltageV, converter)
   const onTheWay = conductorOf(supply)
   const branchM = supply.branchLengthM ?? planDefaults.branchM.value
   return {
+    run,
     supply,
     drive: car.drive,
     bass: { ...present({ name }), ...drawSheet(amplifier) },

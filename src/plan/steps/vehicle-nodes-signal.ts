@@ -48,7 +48,8 @@ const mountSecond = (second: SecondBattery): BuildNode =>
       'second-battery',
       'battery-tray',
       'fuse-holder',
-      ...(second.link === 'joined' ? [] : (['second-battery-link'] as const))
+      ...(second.link === 'joined' ? [] : (['second-battery-link'] as const)),
+      ...(second.charger === undefined ? [] : (['amplifier-bolt'] as const))
     ],
     minutes: 120,
     checks: [say('vehicle.pull-in-each-direction-with-twice'), say('vehicle.each-fuse-lies-within-its-distance')],
@@ -78,7 +79,7 @@ const mountConverter = (circuit: PlanCircuit, { inputV, nominalV, ratedA }: Conv
     ],
     needs: ['empty-boot', 'battery-off', 'lay-power-cable'],
     tools: [say('tool.drill-with-depth-stop'), say('tool.spanner'), say('tool.label-pen')],
-    uses: ['converter', 'fuse-holder', 'power-cable', 'ring-lug', 'power-ferrule'],
+    uses: ['converter', 'amplifier-bolt', 'fuse-holder', 'power-cable', 'ring-lug', 'power-ferrule'],
     minutes: 60,
     checks: [say('vehicle.input-and-output-are-not-exchanged')],
     cautions: ['amplifier-heat']

@@ -14,7 +14,7 @@ export function opened(from: Change): readonly Change[] {
   const { enclosure, ...open } = from.request
   if (enclosure === undefined || Object.keys(enclosure).length === 0) return []
   const texts = after(from, say('way-out.open'))
-  return [{ texts, request: open, patch: { ...from.patch, enclosure: null } }]
+  return [{ ...from, texts, request: open, patch: { ...from.patch, enclosure: null } }]
 }
 
 /** Bare wood is thinner by a cover on each side, which is often all that is missing. */
@@ -29,7 +29,7 @@ export function uncovered(from: Change): readonly Change[] {
     finish: { ...finish, covered: false },
     car: { ...car, space: { ...car.space, ...thin } }
   }
-  return [{ texts: after(from, say('way-out.uncovered')), request, patch: { ...from.patch, ...bare } }]
+  return [{ ...from, texts: after(from, say('way-out.uncovered')), request, patch: { ...from.patch, ...bare } }]
 }
 
 /** Drivers where most room is; the closed question knows no other place for them. */
@@ -39,7 +39,7 @@ export function frontwards(from: Change): readonly Change[] {
   const { face: _, ...mounting } = driver.mounting ?? {}
   const patch = { ...from.patch, driver: { mounting: { face: null } } }
   const texts = after(from, say('way-out.front'))
-  return [{ texts, request: { ...request, driver: { ...driver, mounting } }, patch }]
+  return [{ ...from, texts, request: { ...request, driver: { ...driver, mounting } }, patch }]
 }
 
 /** Onto the top, where a room is too low to stand drivers up: under a seat, over a wheel well. */
@@ -48,7 +48,7 @@ export function upwards(from: Change): readonly Change[] {
   const { driver } = from.request
   const patch = { ...from.patch, driver: { mounting: { face: 'top' as const } } }
   const request = { ...from.request, driver: { ...driver, mounting: { ...driver.mounting, face: 'top' as const } } }
-  return [{ texts: after(from, say('way-out.top')), request, patch }]
+  return [{ ...from, texts: after(from, say('way-out.top')), request, patch }]
 }
 
 /** A box that a leaflet gives is for the drivers that it is given for. */
@@ -57,5 +57,5 @@ export function fewer(from: Change): readonly Change[] {
   const driverCount = from.request.driverCount - 1
   if (driverCount < 1) return []
   const texts = after(from, say('way-out.driver-count', { driverCount }))
-  return [{ texts, request: { ...from.request, driverCount }, patch: { ...from.patch, driverCount } }]
+  return [{ ...from, texts, request: { ...from.request, driverCount }, patch: { ...from.patch, driverCount } }]
 }

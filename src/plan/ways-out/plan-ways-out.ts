@@ -4,6 +4,7 @@ import type { PlanWaysOut } from '../../contract/systems/plan-choice.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { present } from '../../domain/present.ts'
 import { saidOf, say } from '../../domain/say.ts'
+import type { RunPart } from '../request/part.ts'
 import { fewer, frontwards, opened, uncovered, upwards } from './changes.ts'
 import { largestDriver } from './largest-driver.ts'
 import { roomier, sides } from './roomier.ts'
@@ -16,8 +17,8 @@ function withRoom(from: Change): ReturnType<typeof wayOut> {
 }
 
 /** @param request  as the caller gave it */
-export function planWaysOut(request: PlanRequest): PlanWaysOut {
-  const asked: Change = { texts: [], request, patch: {} }
+export function planWaysOut(request: PlanRequest, run: RunPart): PlanWaysOut {
+  const asked: Change = { texts: [], request, patch: {}, run }
   const within = [...opened(asked), ...uncovered(asked), ...frontwards(asked), ...upwards(asked), ...fewer(asked)]
   const single = [...within.flatMap(wayOut), ...withRoom(asked)]
   const ways = single.length > 0 ? single : [...frontwards(asked), ...fewer(asked)].flatMap(withRoom)

@@ -28,7 +28,7 @@ function canGrow({ car: { space }, driver }: PlanRequest, along: readonly Side[]
   return along.every(side => space[side] !== undefined) && (driver.mounting?.face ?? 'front') === 'front'
 }
 
-export function roomier({ texts, request, patch }: Change, along: readonly Side[]): ReturnType<typeof wayOut> {
+export function roomier({ texts, request, patch, run }: Change, along: readonly Side[]): ReturnType<typeof wayOut> {
   const stands = (steps: number) => standsIn(grown(request, grownSizes(request, along, steps)))
   if (!canGrow(request, along) || !stands(wayOutDefaults.mostRoomSteps.value)) return []
   let [low, high]: [number, number] = [0, wayOutDefaults.mostRoomSteps.value]
@@ -42,7 +42,7 @@ export function roomier({ texts, request, patch }: Change, along: readonly Side[
     const space = grownSizes(request, along, steps)
     const by = along.map(side => say(grows[side], { byMm: toDigits(steps * wayOutDefaults.roomStepM.value * 1e3) }))
     const larger = say('way-out.room', { by: listed(by, 'list.and') })
-    const change = { texts: [...texts, larger], request: grown(request, space) }
+    const change = { texts: [...texts, larger], request: grown(request, space), run }
     const found = wayOut({ ...change, patch: { ...patch, car: { space } } })
     if (found.length > 0) return found
   }

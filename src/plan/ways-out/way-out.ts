@@ -19,6 +19,7 @@ import { planEnclosure, toldBox } from '../enclosure/plan-enclosure.ts'
 import { planLoad } from '../load/plan-load.ts'
 import { type BoxBrief, boxBrief } from '../request/box-brief.ts'
 import { planDefaults } from '../request/defaults.ts'
+import type { RunPart } from '../request/part.ts'
 import type { GivenBox } from '../request/plan-leaflet.ts'
 import { type ResolvedPlan, resolvedPlan } from '../request/resolved-plan.ts'
 import { wayOutDefaults } from './defaults.ts'
@@ -29,6 +30,8 @@ export interface Change {
   /** As it is with the change. */
   readonly request: PlanRequest
   readonly patch: PlanChange['patch']
+  /** Of the plan that fits nowhere. */
+  readonly run: RunPart
 }
 
 /** A box to build, and what it does where that can be told. */
@@ -68,8 +71,8 @@ function plannedFigures(brief: BoxBrief, resolved: ResolvedPlan): SystemFigures 
   return found?.fits ? systemFigures(brief, found.box, found.response, found.driven ?? joined) : undefined
 }
 
-function built(request: PlanRequest): Built | undefined {
-  const resolved = resolvedPlan(request, assumptions())
+function built({ request, run }: Pick<Change, 'request' | 'run'>): Built | undefined {
+  const resolved = resolvedPlan(request, assumptions(), run)
   const brief = boxBrief(resolved)
   if (brief.leaflet !== undefined) return builtByLeaflet(brief, brief.leaflet)
   const figures = plannedFigures(brief, resolved)
@@ -111,8 +114,8 @@ interface WayOut {
 }
 
 /** The change with what is built then; none where that is nothing. */
-export function wayOut({ texts, request, patch }: Change): readonly WayOut[] {
-  const box = built(request)
+export function wayOut({ texts, request, patch, run }: Change): readonly WayOut[] {
+  const box = built({ request, run })
   if (box === undefined) return []
   const told = worded({ change: say('sentences', { all: texts }), builds: inWords(box) })
   const { figures } = box

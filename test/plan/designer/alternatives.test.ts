@@ -1,7 +1,7 @@
 /** The other boxes that a plan shows: a real choice, and each planned to the last digit by its patch. */
 import { describe, expect, it } from 'vitest'
 import { planSystem } from '../../../src/http/operations/systems/plans.ts'
-import { estatePlan, hatchbackPlan } from '../../../src/http/operations/systems/plans-examples.ts'
+import { estatePlan, hatchbackPlan, radiatorPlan } from '../../../src/http/operations/systems/plans-examples.ts'
 import { mergePatch } from '../../support/merge-patch.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
@@ -52,6 +52,64 @@ describe.each(Object.entries(requests))('a plan for %s', (_name, request) => {
       if (tuningHz !== undefined) expect(Math.abs(figures.tuningHz / tuningHz - 1)).toBeLessThan(0.01)
       if (portShape !== undefined) expect(patch.enclosure.portShape).toBe(portShape)
     }
+  })
+})
+
+const mean = (values: readonly number[]) => values.reduce((sum, each) => sum + each, 0) / values.length
+const upper = ({ levelDb }: Answer) => mean(levelDb.slice(2))
+const lower = ({ levelDb }: Answer) => mean(levelDb.slice(0, 2))
+
+/** In steps that are noticed: a decibel from 40 Hz up and below it, a fifth of the room, 3 ms, a twentieth of the price. Ours. */
+function noticed(other: Answer, planned: Answer): readonly number[] {
+  const ported = [other, planned].find(({ kind }) => kind === 'vented')
+  const isHeard = (ported?.airSpeedMPerS ?? 0) > 17 && [other, planned].some(({ kind }) => kind === 'passive-radiator')
+  const air = other.kind === 'passive-radiator' ? 1 : -1
+  const priceSteps = (1 - other.price / planned.price) / 0.05
+  return [
+    upper(other) - upper(planned),
+    lower(other) - lower(planned),
+    (1 - other.outerVolumeL / planned.outerVolumeL) / 0.2,
+    (planned.groupDelayMs - other.groupDelayMs) / 3,
+    ...(isHeard ? [air] : []),
+    ...(planned.price === undefined || other.price === planned.price ? [] : [priceSteps])
+  ]
+}
+
+/** 2 dB, 0.4 octaves of room, 10 ms or, for seven tenths, another kind: one apart. Ours. */
+const apart = (a: Answer, b: Answer) =>
+  Math.hypot(
+    (upper(a) - upper(b)) / 2,
+    (lower(a) - lower(b)) / 2,
+    Math.log2(a.outerVolumeL / b.outerVolumeL) / 0.4,
+    (a.groupDelayMs - b.groupDelayMs) / 10,
+    a.kind === b.kind ? 0 : 0.7
+  )
+
+describe('the boxes that are shown beside each other (weighed again from their figures)', () => {
+  const all = [...Object.values(requests), radiatorPlan].map(request => planned(request).result.choice)
+
+  it('gain what is noticed as better, and give up what is noticed as worse or at least the worst', () => {
+    for (const { figures: own, alternatives } of all)
+      for (const { figures, gains, givesUp } of alternatives) {
+        const steps = noticed(figures, own)
+        const worst = Math.max(-1, Math.min(...steps))
+        expect(gains).toHaveLength(steps.filter(each => each >= 1).length)
+        expect(givesUp).toHaveLength(steps.filter(each => each <= worst).length)
+      }
+  })
+
+  it('are one apart at least, but for the other opening that was at hand, and none is worse than another on all counts', () => {
+    let pairs = 0
+    for (const { figures: own, alternatives, goal } of all)
+      alternatives.forEach(({ figures, goal: other }: Answer, i: number) => {
+        const before = [own, ...alternatives.slice(0, i).map((each: Answer) => each.figures)]
+        for (const each of before) {
+          if (other !== goal) expect(apart(figures, each)).toBeGreaterThanOrEqual(0.999)
+          expect(noticed(figures, each).every(steps => steps <= 0)).toBe(false)
+          pairs++
+        }
+      })
+    expect(pairs).toBeGreaterThan(5)
   })
 })
 

@@ -8,7 +8,7 @@ export const driverPhrases: Readonly<Record<string, string>> = {
     'die Nennimpedanz ist höchstens das 1/0,8-Fache des kleinsten Betrags, und der liegt kaum unter Re (IEC 60268-5, aus dem Gedächtnis)',
   'share of the nominal diameter that moves as a piston. 12 in → 0.049 m²':
     'Anteil des Nenndurchmessers, der sich als Kolben bewegt. 12 Zoll → 0,049 m²',
-  'sd over the circle of the nominal diameter from which on it was probably reckoned from that diameter; real cones lie near 0.67':
+  'sd over the circle of the nominal diameter from which on it was probably calculated from that diameter; real cones lie near 0.67':
     'Sd über dem Kreis des Nenndurchmessers, von dem an es wohl aus diesem berechnet wurde; wirkliche Membranen liegen bei 0,67',
   'one-way excursion beyond which a sheet probably means peak to peak':
     'Hub in eine Richtung, über dem ein Datenblatt wohl Spitze-Spitze meint',

@@ -74,8 +74,8 @@ function onTheWay({ assumed, language }: PlanPaper): Content[] {
 export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
   const { assumed, tried, language } = plan
   return [
-    heading(told(language, 'paper.look-up')),
-    ...figures(plan),
+    // A row of columns moves as a whole and would leave the name of the part alone on the page before.
+    { stack: [heading(told(language, 'paper.look-up')), ...figures(plan)], unbreakable: true },
     ...box(plan, options),
     ...small(told(language, 'paper.limits-cost'), plan.headroom === undefined ? [] : [plan.headroom]),
     ...small(

@@ -166,14 +166,17 @@ const tonguesIn = (
  * The boards as they are cut, and what is marked on each.
  *
  * @param names  of the parts, each its own
- * @validity Edges that meet a wall squarely over their whole length; all others are butted.
+ * @validity Edges that meet a wall squarely over their whole length; all others are butted, and a front that comes off.
  * @source derived: a tongue fills what is cut for it, so that neither outer sizes nor air change
  * @check  the boards of a box with grooves, rebates or fingers fill V_ext − V_gross and share no space (mesh kernel)
  */
 export function workedBoards(parts: readonly Panel[], names: readonly string[], task: JointTask): WorkedBoards {
-  const touches = touchesOf(parts, names)
+  const isLoose = ({ role }: Panel) => role === 'front' && task.request.divider?.screwedFront === true
+  const touches = touchesOf(parts, names, isLoose)
+  const isHeld = (k: number) => parts.some((part, i) => i === k && !isLoose(part))
   const own = parts.map((_, k) => touches.flatMap(({ board, mark }) => (board === k ? [mark] : [])))
-  const joints = jointsOf(parts, touches, task)
+  const held = touches.filter(({ board, other }) => isHeld(board) && isHeld(other))
+  const joints = jointsOf(parts, held, task)
   if (joints.length === 0) return { panels: parts, marks: own, cut: { boards: new Map(), tongues: [] } }
   const laid = laidJoints(parts, joints)
   const blankOfPart = (k: number) => laid.blanks[k] ?? []

@@ -45,7 +45,7 @@ export function liftCautions(massKg: number, emptyKg: number): readonly Caution[
   }
   const lighter = emptyKg < massKg - 0.5
   const way = lighter
-    ? say('heavy-box.empty', { emptyKg: fixed(emptyKg, 0), people: saidPeople(peopleFor(emptyKg)) })
+    ? say('heavy-box.empty', { emptyKg: fixed(emptyKg, 1), people: saidPeople(peopleFor(emptyKg)) })
     : say('heavy-box.slide', { people: saidPeople(peopleFor(massKg)) })
   const message = say('heavy-box.more', { massKg: fixed(massKg, 1), way })
   return [caution('heavy-box', message, { level: 'care', figures: { massKg, emptyKg } })]

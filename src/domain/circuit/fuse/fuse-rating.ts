@@ -69,7 +69,10 @@ export function requireFuseStands(
   const able = fuseFamilies.filter(family => family.voltagesV.some(voltage => voltage >= highestV))
   const types = able.map(family => family.type).join(', ')
   throw new DesignError('fuse-voltage', {
-    ...{ field, value: stands, minimum: highestV, unit: 'V' },
+    field,
+    value: stands,
+    minimum: highestV,
+    unit: 'V',
     detail: say('refused.fuse-for-too-few-volts', { standsV: stands, highestV: toDigits(highestV, 3), types })
   })
 }

@@ -50,7 +50,10 @@ export function capacitorGuards(
     const voltageV = highestV(states, plus, minus)
     const effect = capacitorEffect({ capacitanceF, prechargeOhm }, voltageV, 0, 1, 0)
     return {
-      ...{ id, voltageV, storedJ: effect.storedJ, prechargeOhm },
+      id,
+      voltageV,
+      storedJ: effect.storedJ,
+      prechargeOhm,
       inrushA: inrushV / (esrOhm ?? LEAST_OHM),
       prechargeDoneS: effect.prechargeDoneS ?? 0
     }

@@ -131,7 +131,9 @@ export function elementsIn(parts: CircuitParts, situation: Situation, taken?: Ta
 /** In a fault a converter gives its limit, whatever its input takes for that. */
 const limited = ({ converters: all }: CircuitParts, overload: number): readonly Element[] =>
   all.map(({ asked: { id, outPlus, outMinus, setV, ratedA }, slopeOhm }) => ({
-    ...{ id, from: outPlus, to: outMinus },
+    id,
+    from: outPlus,
+    to: outMinus,
     law: { kind: 'regulated', setV, slopeOhm, limitA: overload * ratedA }
   }))
 

@@ -40,7 +40,8 @@ function plusWays({ request }: CircuitParts): readonly (Way & { readonly id: str
 
 /** In a conduit more of it may go unfused. */
 const bareLength = ({ from, to, lengthM, sheathed }: CircuitCable) => ({
-  ...{ from, to },
+  from,
+  to,
   lengthM: sheathed === true ? (lengthM * fuseDefaults.usualM.value) / fuseDefaults.sheathedM.value : lengthM
 })
 

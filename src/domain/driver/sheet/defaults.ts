@@ -29,7 +29,7 @@ export const driverDefaults = {
   nominalAreaShare: {
     value: [0.9, 1.1],
     unit: '1',
-    why: 'sd over the circle of the nominal diameter from which on it was probably reckoned from that diameter; real cones lie near 0.67',
+    why: 'sd over the circle of the nominal diameter from which on it was probably calculated from that diameter; real cones lie near 0.67',
     source: 'ours'
   },
   xmaxDoubtfulM: {

@@ -7,7 +7,11 @@ type Matched = Static<typeof AmplifierMatchResult>
 
 const named = ({ options }: Matched) =>
   options.map(({ bridged, outputs, loadOhm, verdict, totalPowerW }) => ({
-    ...{ bridged, outputs, loadOhm, verdict, totalPowerW }
+    bridged,
+    outputs,
+    loadOhm,
+    verdict,
+    totalPowerW
   }))
 
 export const matchingLaws: readonly Law<Static<typeof AmplifierMatchRequest>, Matched>[] = [

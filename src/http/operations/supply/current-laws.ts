@@ -61,10 +61,14 @@ function flowsOut(request: Circuit, parts: State['parts'], point: string): reado
   const edges = [
     ...[...(request.cables ?? []), ...(request.fuses ?? []), ...(request.links ?? [])],
     ...[...request.amplifiers, ...(request.accessories ?? [])].map(({ id, plus, minus }) => ({
-      ...{ id, from: plus, to: minus }
+      id,
+      from: plus,
+      to: minus
     })),
     ...[...request.batteries, ...(request.alternators ?? [])].map(({ id, plus, minus }) => ({
-      ...{ id, from: minus, to: plus }
+      id,
+      from: minus,
+      to: plus
     }))
   ]
   return edges.flatMap(({ id, from, to }) => {

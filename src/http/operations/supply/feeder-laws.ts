@@ -110,10 +110,17 @@ export const feederLaws: readonly Law<Static<typeof FeederRequest>, Static<typeo
     broken: ({ result: first }, { result: second }) => {
       const rows = [...second.amplifiers].reverse()
       const figures = ({ feasible, voltageV, currentA, inputPowerW }: (typeof rows)[number]) => ({
-        ...{ feasible, voltageV, currentA, inputPowerW }
+        feasible,
+        voltageV,
+        currentA,
+        inputPowerW
       })
       const whole = ({ feasible, mode, totalCurrentA, nodeVoltageV, lossW }: typeof first) => ({
-        ...{ feasible, mode, totalCurrentA, nodeVoltageV, lossW }
+        feasible,
+        mode,
+        totalCurrentA,
+        nodeVoltageV,
+        lossW
       })
       return (
         difference(whole(first), whole(second), 1e-4) ??

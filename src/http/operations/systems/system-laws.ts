@@ -18,7 +18,12 @@ const nameOf = ({ driver, driverCount, amplifier, kind }: Found['designs'][numbe
 
 const systems = ({ designs }: Found) =>
   designs.map(({ driver, driverCount, amplifier, kind, score, figures }) => ({
-    ...{ driver, driverCount, amplifier, kind, score, figures }
+    driver,
+    driverCount,
+    amplifier,
+    kind,
+    score,
+    figures
   }))
 
 /** What decides the order; more is better. */

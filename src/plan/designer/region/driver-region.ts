@@ -17,7 +17,7 @@ import { roomForAir } from '../../enclosure/parts/plan-box.ts'
 import type { Setting } from '../../enclosure/parts/setting.ts'
 import { type BoxBrief, boxBrief } from '../../request/box-brief.ts'
 import { planDefaults } from '../../request/defaults.ts'
-import { rememberingParts } from '../../request/part.ts'
+import { partRunner } from '../../request/part.ts'
 import { resolvedPlan } from '../../request/resolved-plan.ts'
 import { largestDriver } from '../../ways-out/largest-driver.ts'
 import { inSteps } from '../room/area-steps.ts'
@@ -51,9 +51,19 @@ function settingFor({ request, typical, brief }: RegionTask, trio: Trio): Settin
     driver,
     drivers: { count: driverCount, inSeries: 1 },
     joined: {
-      ...{ connection: 'one-coil', driversInSeries: 1, loadOhm, outputs: 1, bridged: false, seriesOhm: 0 },
-      ...{ driversPowerW: powerW, amplifierPowerW: powerW, supplyPowerW: powerW, powerW, usablePowerW: powerW },
-      ...{ targetVoltageV: voltageV, amplifierVoltageV: voltageV }
+      connection: 'one-coil',
+      driversInSeries: 1,
+      loadOhm,
+      outputs: 1,
+      bridged: false,
+      seriesOhm: 0,
+      driversPowerW: powerW,
+      amplifierPowerW: powerW,
+      supplyPowerW: powerW,
+      powerW,
+      usablePowerW: powerW,
+      targetVoltageV: voltageV,
+      amplifierVoltageV: voltageV
     }
   }
 }
@@ -136,7 +146,7 @@ function regionTask(request: DriverRegionRequest, assumed: Assumptions): RegionT
   if (size === undefined) return undefined
   const typical = typicalDriver(size, request)
   const plan = planOfTrio({ ...request, goal }, typical, trioAt(size.nominalM, [0, 0, 0]))
-  const brief = boxBrief(resolvedPlan(plan, assumptions()))
+  const brief = boxBrief(resolvedPlan(plan, assumptions(), partRunner()))
   const roomM3 = roomForAir(brief)
   return roomM3 === undefined ? undefined : { request, goal, size, typical, brief, roomM3 }
 }
@@ -146,15 +156,25 @@ function told({ goal, size, typical }: RegionTask, { block, toleranceDb, best, c
   const litres = (volumeM3: number) => toDigits(volumeM3 * 1e3, 3)
   const text = say('answer.driver-region', {
     sizeCm: toDigits(size.nominalM * 100, 3),
-    ...{ fsFrom: low.fsHz, fsTo: high.fsHz, qtsFrom: low.qts, qtsTo: high.qts },
-    ...{ vasFrom: litres(low.vasM3), vasTo: litres(high.vasM3) },
-    ...{ xmaxMm: toDigits(typical.xmaxM * 1e3, 2), powerW: toDigits(typical.powerW, 3) }
+    fsFrom: low.fsHz,
+    fsTo: high.fsHz,
+    qtsFrom: low.qts,
+    qtsTo: high.qts,
+    vasFrom: litres(low.vasM3),
+    vasTo: litres(high.vasM3),
+    xmaxMm: toDigits(typical.xmaxM * 1e3, 2),
+    powerW: toDigits(typical.powerW, 3)
   })
   return {
     ...worded({ text }),
-    ...{ goal, nominalM: size.nominalM },
-    ...{ fsFromHz: low.fsHz, fsToHz: high.fsHz, qtsFrom: low.qts, qtsTo: high.qts },
-    ...{ vasFromM3: low.vasM3, vasToM3: high.vasM3 },
+    goal,
+    nominalM: size.nominalM,
+    fsFromHz: low.fsHz,
+    fsToHz: high.fsHz,
+    qtsFrom: low.qts,
+    qtsTo: high.qts,
+    vasFromM3: low.vasM3,
+    vasToM3: high.vasM3,
     toleranceDb,
     typical,
     best,
@@ -169,7 +189,7 @@ function told({ goal, size, typical }: RegionTask, { block, toleranceDb, best, c
 export function regionOfDrivers(request: DriverRegionRequest): Outcome<DriverRegion> {
   const assumed = assumptions()
   const task = regionTask(request, assumed)
-  const found = task === undefined ? undefined : rememberingParts(() => regionOf(task))
+  const found = task === undefined ? undefined : regionOf(task)
   if (task === undefined || found === undefined) {
     throw new DesignError('no-solution', { field: 'space', detail: say('refused.no-driver-suits') })
   }

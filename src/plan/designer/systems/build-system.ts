@@ -1,6 +1,6 @@
 /** One system that is foreseen to stand, built in figures as a plan would build it. */
 import type { SearchRequest } from '../../../contract/systems/design-search.ts'
-import { rememberingParts } from '../../request/part.ts'
+import { partRunner } from '../../request/part.ts'
 import { combination } from '../search-combinations.ts'
 import { electrics, joinedWith, type Weighed } from '../search-electrics.ts'
 import { type BuiltDesign, builtDesign } from './build-enclosure.ts'
@@ -27,11 +27,9 @@ export function combinationNamed(
 }
 
 export function builtSystem(request: SearchRequest, question: Question, standing: Standing): Weighed<BuiltDesign> {
-  return rememberingParts(() => {
-    const joined = joinedWith(combinationNamed(request, standing, question))
-    if (joined.found === undefined) return joined
-    const powered = electrics(joined.found)
-    if (powered.found === undefined) return powered
-    return builtDesign(powered.found, standing.kind, question, standing.figures.netVolumeM3)
-  })
+  const joined = joinedWith(combinationNamed(request, standing, question), partRunner())
+  if (joined.found === undefined) return joined
+  const powered = electrics(joined.found)
+  if (powered.found === undefined) return powered
+  return builtDesign(powered.found, standing.kind, question, standing.figures.netVolumeM3)
 }

@@ -1,7 +1,7 @@
 /** Every system of one driver in closed form: what it would be, or the first limit it breaks. */
 import type { DesignLimits, SearchRequest } from '../../../contract/systems/design-search.ts'
 import type { ForeseenFigures, LimitReading, RejectedDesign } from '../../../contract/systems/design-system.ts'
-import type { PlannedKind } from '../../../contract/systems/words.ts'
+import type { SearchedKind } from '../../../contract/systems/words.ts'
 import { REFERENCE_PRESSURE_PA } from '../../../domain/constants.ts'
 import { inLitres } from '../../../domain/digits.ts'
 import { present } from '../../../domain/present.ts'
@@ -11,6 +11,7 @@ import { wishProblem } from '../../enclosure/goal-designs.ts'
 import { roomForAir } from '../../enclosure/parts/plan-box.ts'
 import { shellRequest } from '../../enclosure/parts/plan-shell.ts'
 import type { Setting } from '../../enclosure/parts/setting.ts'
+import { partRunner, type RunPart } from '../../request/part.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { Room } from '../search/design-problem.ts'
 import { type Combination, kindsOf } from '../search-combinations.ts'
@@ -47,10 +48,11 @@ interface Space {
 }
 
 interface Bench {
+  readonly run: RunPart
   readonly question: Question
   /** Every system is foreseen to its end, whatever it breaks: for who looks for what breaks least. */
   readonly whole: boolean
-  readonly kinds: readonly PlannedKind[]
+  readonly kinds: readonly SearchedKind[]
   /** By shell, and by shell and wiring: amplifiers ask for the same. */
   readonly spaces: Map<string, Space | undefined>
   readonly wired: Map<string, WiredBoxes>
@@ -117,7 +119,7 @@ function foreseen(combination: Combination, bench: Bench): readonly Foresight[] 
   const early = bench.whole ? {} : limits
   const expensive = rejectionBy(foreseenBreaks(early, present({ price })))
   if (expensive !== undefined) return all(expensive)
-  const { found, rejection } = joinedWith(combination)
+  const { found, rejection } = joinedWith(combination, bench.run)
   if (found === undefined) return all(rejection)
   const thirsty = rejectionBy(foreseenBreaks(early, found.figures))
   return thirsty === undefined ? systems.map(system => foreseenIn(system, found, bench)) : all(thirsty)
@@ -129,6 +131,7 @@ export function foresight(
   question: Question,
   whole = false
 ): (combination: Combination) => readonly Foresight[] {
-  const bench: Bench = { question, whole, kinds: kindsOf(request), spaces: new Map(), wired: new Map() }
+  const run = partRunner()
+  const bench: Bench = { run, question, whole, kinds: kindsOf(request), spaces: new Map(), wired: new Map() }
   return combination => foreseen(combination, bench)
 }

@@ -2,7 +2,6 @@
 import type { SearchRequest } from '../../../contract/systems/design-search.ts'
 import type { SearchRelaxation } from '../../../contract/systems/design-system.ts'
 import { sixDigitsThroughout } from '../../../numeric/six-digits.ts'
-import { rememberingParts } from '../../request/part.ts'
 import { combinationsOf } from '../search-combinations.ts'
 import { broken, givenWay, readLimits } from '../search-limits.ts'
 import type { SearchDriver } from '../search-request.ts'
@@ -24,9 +23,7 @@ export const byNearness = (a: Beyond, b: Beyond): number => a.beyond - b.beyond 
 /** Each system with the box that breaks the limits least, the nearest first. */
 export function nearest(request: SearchRequest, question: Question, drivers: readonly SearchDriver[]): readonly Near[] {
   const all = drivers.flatMap(driver =>
-    rememberingParts(() =>
-      [...combinationsOf(request, driver, question.goal)].flatMap(foresight(request, question, true))
-    )
+    [...combinationsOf(request, driver, question.goal)].flatMap(foresight(request, question, true))
   )
   return all
     .flatMap(({ standing }) => (standing === undefined ? [] : [standing]))

@@ -6,7 +6,6 @@ import { rejectionRules } from '../../../contract/systems/words.ts'
 import type { Caution } from '../../../domain/caution.ts'
 import { present } from '../../../domain/present.ts'
 import { sixDigitsThroughout } from '../../../numeric/six-digits.ts'
-import { rememberingParts } from '../../request/part.ts'
 import { combinationsOf, driversOf } from '../search-combinations.ts'
 import { builtSystem } from './build-system.ts'
 import { systemDefaults } from './defaults.ts'
@@ -55,7 +54,7 @@ export type Shard = NonNullable<SearchRequest['shard']>
 export function searchPart(request: SearchRequest, question: Question, { until, ...shard }: Shard): SearchPart {
   const drivers = driversOf(request, shard)
   const all: readonly Foresight[] = drivers.flatMap(driver =>
-    rememberingParts(() => [...combinationsOf(request, driver, question.goal)].flatMap(foresight(request, question)))
+    [...combinationsOf(request, driver, question.goal)].flatMap(foresight(request, question))
   )
   const standing = all.flatMap(each => (each.standing === undefined ? [] : [each.standing]))
   const rejected = all.flatMap(each => (each.rejected === undefined ? [] : [each.rejected]))

@@ -62,7 +62,9 @@ export const cable = (
   lengthM: number,
   laid: Laid
 ): CircuitCable => ({
-  ...{ id, from, to },
+  id,
+  from,
+  to,
   lengthM: Math.max(graphDefaults.shortestM.value, lengthM),
   ...laid
 })

@@ -8,7 +8,7 @@ import type { Assumption } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import { planDefaults } from '../../request/defaults.ts'
-import { type Part, runPart, waitingFor } from '../../request/part.ts'
+import { type Part, waitingFor } from '../../request/part.ts'
 import type { SupplyBrief } from '../../request/supply-brief.ts'
 import { capacitorOf } from '../accessories.ts'
 import { withPartNames } from '../part-words.ts'
@@ -148,6 +148,6 @@ export function planGraph(
     capacitorPieces(brief, capacitorOf(brief, runs))
   ])
   const laid = { ...thin, pieces }
-  const circuit = runPart(graphRequest(brief, current.request, drawn, laid, runs, joined, hub.minus), namedCircuit)
+  const circuit = brief.run(graphRequest(brief, current.request, drawn, laid, runs, joined, hub.minus), namedCircuit)
   return { circuit, assumed: [...pieces.assumed, ...graphAssumed(brief, drawn)] }
 }

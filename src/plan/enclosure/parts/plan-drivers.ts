@@ -10,18 +10,19 @@ import { coilFactors } from '../../../domain/driver/coil-connection.ts'
 import { completeDriverParameters } from '../../../domain/driver/complete-driver-parameters.ts'
 import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
-import { type Part, runPart } from '../../request/part.ts'
+import type { Part } from '../../request/part.ts'
+import type { ResolvedPlan } from '../../request/resolved-plan.ts'
 
 export type DriverPart = Part<DriverParametersRequest, DriverParameters>
 
-export function planDrivers({ driver, air }: PlanRequest, joined: JoinedDrivers | undefined): DriverPart {
+export function planDrivers({ driver, air, run }: ResolvedPlan, joined: JoinedDrivers | undefined): DriverPart {
   const { ratedOhm: _, ...coils } = driver.coils
   const request = {
     driver: ratedSheet(driver),
     coils: { ...coils, ...present({ wanted: joined?.connection }) },
     ...present({ air })
   }
-  return runPart(request, completeDriverParameters)
+  return run(request, completeDriverParameters)
 }
 
 /** A sheet without Re falls back on the rating of the coils, which a plan always knows. */

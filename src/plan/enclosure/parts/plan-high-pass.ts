@@ -5,7 +5,7 @@ import { computeResponse } from '../../../domain/enclosure/answer/compute-respon
 import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts'
 import { say } from '../../../domain/say.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
-import { runPart } from '../../request/part.ts'
+import type { RunPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import type { ResponsePart } from './plan-response.ts'
 
@@ -17,21 +17,31 @@ function cornerOf({ filters = [] }: ResponseRequest): number | undefined {
 }
 
 /** Largest excursion over the programme without the high-pass, over Xmax. */
-function bareExcursionOfXmax({ filters = [], ...request }: ResponseRequest): number | undefined {
-  const bare = runPart({ ...request, filters: filters.filter(filter => !isHighPass(filter)) }, computeResponse)
+function bareExcursionOfXmax(run: RunPart, { filters = [], ...request }: ResponseRequest): number | undefined {
+  const bare = run({ ...request, filters: filters.filter(filter => !isHighPass(filter)) }, computeResponse)
   return bare.done ? bare.outcome.result.limits?.atDrive.coneExcursionOfXmax : undefined
 }
+
+/** Of drivers that are shut in between two chambers. */
+export const hiddenCones = (response: ResponsePart): readonly Caution[] =>
+  response.done && response.request.enclosure.kind === 'band-pass-4'
+    ? [caution('cones-out-of-sight', say('cones-out-of-sight'))]
+    : []
 
 /**
  * The power at which the cone reaches Xmax without the filter: excursion grows with the voltage, power with its square.
  *
  *   P = P_set·(Xmax/x)²
  */
-export function closedHighPass(response: ResponsePart, { powerW }: Pick<JoinedDrivers, 'powerW'>): readonly Caution[] {
+export function closedHighPass(
+  run: RunPart,
+  response: ResponsePart,
+  { powerW }: Pick<JoinedDrivers, 'powerW'>
+): readonly Caution[] {
   if (!response.done || response.request.enclosure.kind !== 'closed') return []
   const cornerHz = cornerOf(response.request)
   const { fcHz } = response.outcome.result.scalars
-  const ofXmax = cornerHz === undefined ? undefined : bareExcursionOfXmax(response.request)
+  const ofXmax = cornerHz === undefined ? undefined : bareExcursionOfXmax(run, response.request)
   if (cornerHz === undefined || fcHz === undefined || ofXmax === undefined) return []
   const unfilteredPowerW = powerW / ofXmax ** 2
   const grave = cornerHz > boxPlanDefaults.bassShare.value * fcHz

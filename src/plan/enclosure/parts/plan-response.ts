@@ -8,7 +8,7 @@ import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts
 import { present } from '../../../domain/present.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
 import { planDefaults } from '../../request/defaults.ts'
-import { type Part, runPart } from '../../request/part.ts'
+import type { Part } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import { acousticRadiators, radiatorTravelM, type WeightedRadiators } from './plan-radiators.ts'
 import type { Setting } from './setting.ts'
@@ -18,6 +18,8 @@ export type ResponsePart = Part<ResponseRequest, Response>
 export interface BuiltEnclosure {
   readonly kind: PlannedKind
   readonly netVolumeM3: number
+  /** Only of a band-pass: before the drivers. */
+  readonly frontVolumeM3?: number
   readonly port?: PortRequest
   readonly radiators?: WeightedRadiators
   /** K of ends, walls and bends. */
@@ -27,20 +29,19 @@ export interface BuiltEnclosure {
 
 function responseRequest(
   { brief, driver, drivers, joined }: Setting,
-  { kind, netVolumeM3, port, portLossFactor, leakQ, radiators }: BuiltEnclosure,
+  { kind, netVolumeM3, frontVolumeM3, port, portLossFactor, leakQ, radiators }: BuiltEnclosure,
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
 ): ResponseRequest {
   const { cabin, air, airSpeedMPerS } = brief
+  const rear = { netVolumeM3, ...present({ leakQ }) }
+  const opening = present({ port, passiveRadiators: radiators && acousticRadiators(radiators) })
   return {
     driver,
     drivers,
-    enclosure: {
-      kind,
-      rear: {
-        netVolumeM3,
-        ...present({ leakQ, port, passiveRadiators: radiators && acousticRadiators(radiators) })
-      }
-    },
+    enclosure:
+      frontVolumeM3 === undefined
+        ? { kind, rear: { ...rear, ...opening } }
+        : { kind, rear, front: { netVolumeM3: frontVolumeM3, ...present({ leakQ }), ...opening } },
     source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
     filters: planFilters(brief),
     limits: {
@@ -64,7 +65,8 @@ export function planResponse(
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = boxPlanDefaults.chart.value
 ): ResponsePart {
   const bare = responseRequest(setting, built, frequenciesHz)
-  return runPart(withProtection(setting.brief, bare, neededCornerHz(bare)), computeResponse)
+  const { brief } = setting
+  return brief.run(withProtection(brief, bare, neededCornerHz(brief, bare)), computeResponse)
 }
 
 const withProtection = (brief: BoxBrief, bare: ResponseRequest, cornerHz: number | undefined) =>
@@ -73,25 +75,26 @@ const withProtection = (brief: BoxBrief, bare: ResponseRequest, cornerHz: number
 /** Where only limits are read: they are found on grids of their own. */
 const UNREAD_HZ = [40] as const
 
-const needsOf = (request: ResponseRequest) => runPart({ ...request, frequenciesHz: UNREAD_HZ }, coneNeeds)
+const needsOf = ({ run }: BoxBrief, request: ResponseRequest) =>
+  run({ ...request, frequenciesHz: UNREAD_HZ }, coneNeeds)
 
-function neededCornerHz(request: ResponseRequest): number | undefined {
-  const found = needsOf(request)
+function neededCornerHz(brief: BoxBrief, request: ResponseRequest): number | undefined {
+  const found = needsOf(brief, request)
   return found.done ? protectiveCornerHz(found.outcome.result, request) : undefined
 }
 
 /** The high-pass that the cone needs in a box like this. */
 export function protectionFor(setting: Setting, built: BuiltEnclosure): number | undefined {
-  return neededCornerHz(responseRequest(setting, built, UNREAD_HZ))
+  return neededCornerHz(setting.brief, responseRequest(setting, built, UNREAD_HZ))
 }
 
 /** The highest pressure in such a box over the band of a chart, protected as the plan says; none where there is no response. */
 export function pressureIn(setting: Setting, built: BuiltEnclosure): number | undefined {
   const bare = responseRequest(setting, built, boxPlanDefaults.chart.value)
-  const needs = needsOf(bare)
+  const needs = needsOf(setting.brief, bare)
   if (!needs.done) return undefined
   const { limits: _, ...linear } = withProtection(setting.brief, bare, protectiveCornerHz(needs.outcome.result, bare))
-  const pressure = runPart(linear, highestChamberPressurePa)
+  const pressure = setting.brief.run(linear, highestChamberPressurePa)
   return pressure.done ? pressure.outcome.result : undefined
 }
 

@@ -9,7 +9,8 @@ import { usualSheets } from '../../../domain/material/usual-sheets.ts'
 import { present } from '../../../domain/present.ts'
 import { nestPanels } from '../../../domain/sheet/nest-panels.ts'
 import { type Accuracy, accuracyOf } from '../../request/defaults.ts'
-import { type Part, runPart } from '../../request/part.ts'
+import type { Part } from '../../request/part.ts'
+import type { ResolvedPlan } from '../../request/resolved-plan.ts'
 
 export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
 
@@ -44,5 +45,5 @@ export function sheetRequest({ board, workshop }: Cut, panels: BoxLayout['panels
   }
 }
 
-export const planSheets = (request: Cut, { panels }: BoxLayout): SheetsPart =>
-  runPart(sheetRequest(request, panels), nestPanels)
+export const planSheets = (request: Cut & Pick<ResolvedPlan, 'run'>, { panels }: BoxLayout): SheetsPart =>
+  request.run(sheetRequest(request, panels), nestPanels)

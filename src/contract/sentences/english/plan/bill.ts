@@ -42,6 +42,9 @@ export const billSentences = {
   'bill.flange': 'flange',
   'bill.flanges': 'flanges',
   'bill.for-a-hole-of': ', for a hole of {diameter}',
+  'bill.bolt-for-converter': 'bolt M5 with two washers and self-locking nut, for converter or charger',
+  'bill.four-through-the-board':
+    'four, through the board or bracket that is bolted to the body (common practice, no source)',
   'bill.four-an-amplifier-through-the-board':
     'four an amplifier, through the board or bracket that is bolted to the body (common practice, no source)',
   'bill.from-the-post-to-the-fuse': '{tail} from the post to the fuse{more}',
@@ -105,5 +108,7 @@ export const billSentences = {
   'bill.passive-radiator-named': 'passive radiator {name}',
   'bill.radiator-weight':
     'weight of {addedG} g for a passive radiator: that of its maker, or washers on its middle bolt',
-  'bill.one-for-each-radiator': 'one for each radiator; it tunes the box'
+  'bill.one-for-each-radiator': 'one for each radiator; it tunes the box',
+  'bill.round-the-screwed-front': 'once round the front that comes off, {round}',
+  'bill.round-the-front-every': 'round the front that comes off, every {spacing} (common practice, no source)'
 } as const

@@ -7,6 +7,6 @@ export const germanLimit = translation<typeof limitSentences>()({
   'limit.drop': 'Spannungsfall',
   'limit.fuse': 'Sicherung',
   'limit.short-circuit': 'Kurzschluss',
-  'limit.smallest-size': 'kleinste Größe',
+  'limit.smallest-size': 'kleinster Querschnitt',
   'limit.terminal': 'Anschluss'
 })

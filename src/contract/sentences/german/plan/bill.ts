@@ -45,6 +45,9 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.flange': 'Korbrand',
   'bill.flanges': 'Korbränder',
   'bill.for-a-hole-of': ', für ein Loch von {diameter}',
+  'bill.bolt-for-converter': 'Schraube M5 mit zwei Scheiben und selbstsichernder Mutter, für Wandler oder Lader',
+  'bill.four-through-the-board':
+    'vier, durch das Brett oder den Halter, der an der Karosserie verschraubt ist (übliche Praxis, keine Quelle)',
   'bill.four-an-amplifier-through-the-board':
     'vier je Verstärker, durch das Brett oder den Halter, der mit der Karosserie verschraubt ist (übliche Praxis, ohne Quelle)',
   'bill.from-the-post-to-the-fuse': '{tail} vom Pol zur Sicherung{more}',
@@ -110,5 +113,7 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.passive-radiator-named': 'Passivmembran {name}',
   'bill.radiator-weight':
     'Gewicht von {addedG} g für eine Passivmembran: das des Herstellers, oder Scheiben auf ihrer Mittelschraube',
-  'bill.one-for-each-radiator': 'eines je Passivmembran; es stimmt das Gehäuse ab'
+  'bill.one-for-each-radiator': 'eines je Passivmembran; es stimmt das Gehäuse ab',
+  'bill.round-the-screwed-front': 'einmal rings um die abnehmbare Front, {round}',
+  'bill.round-the-front-every': 'rings um die abnehmbare Front, alle {spacing} (übliche Praxis, keine Quelle)'
 })
