@@ -1163,7 +1163,7 @@ export interface components {
          * Kind of box a plan can be made for.
          * @enum {string}
          */
-        BoxKind: "closed" | "vented" | "passive-radiator";
+        BoxKind: "closed" | "vented" | "passive-radiator" | "band-pass-4";
         BoxLayoutResult: {
             assembly: components["schemas"]["BoxAssembly"];
             boardAreaM2: number;
@@ -1226,6 +1226,7 @@ export interface components {
         BoxPatch: {
             enclosure: {
                 airSpeedMPerS?: number;
+                frontVolumeL?: number;
                 goal: null;
                 kind?: components["schemas"]["BoxKind"];
                 netVolumeL?: number;
@@ -2530,7 +2531,7 @@ export interface components {
             driver: string;
             driverCount: number;
             figures: components["schemas"]["DesignFigures"];
-            kind: components["schemas"]["BoxKind"];
+            kind: components["schemas"]["SearchedKind"];
             plan: components["schemas"]["PlanRequest"];
             points: components["schemas"]["DesignPoints"];
             rank: number;
@@ -2655,7 +2656,7 @@ export interface components {
             /** What each box is made for */
             goal?: components["schemas"]["DesignGoal"];
             /** Kinds of box to try */
-            kinds?: components["schemas"]["BoxKind"][];
+            kinds?: components["schemas"]["SearchedKind"][];
             /** Where the level is compared */
             levelHz?: number;
             limits?: components["schemas"]["DesignLimits"];
@@ -2748,6 +2749,8 @@ export interface components {
             fromFrontMm?: number;
             /** Instead */
             frontNetVolumeL?: number;
+            /** The front is screwed on over a gasket and comes off */
+            screwedFront?: boolean;
         };
         DrawBoxAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -4050,7 +4053,7 @@ export interface components {
             /** Absent where it cannot be built */
             found?: components["schemas"]["SearchRelaxation"];
             /** Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            kind: components["schemas"]["SearchedKind"];
         };
         NestPanelsAnswer: {
             assumed: components["schemas"]["AssumedList"];
@@ -4580,9 +4583,11 @@ export interface components {
         PlanEnclosure: {
             /** Highest peak air speed in the port */
             airSpeedMPerS?: number;
+            /** Of a band-pass */
+            frontVolumeL?: number;
             /** Wish in plain words */
             goal?: components["schemas"]["DesignGoal"];
-            /** `closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` reaches as low without the length and the noise of a port, by the radiators of `passiveRadiators` */
+            /** `closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` as low without the length and noise of a port, by those of `passiveRadiators` */
             kind?: components["schemas"]["BoxKind"];
             /** Net volume wanted */
             netVolumeL?: number;
@@ -4600,7 +4605,7 @@ export interface components {
             radiatorCount?: number;
             /** Face for them, or `sides` for half of them on each */
             radiatorFace?: components["schemas"]["RadiatorFace"];
-            /** Tuning wanted of a box with a port or passive radiators */
+            /** Tuning wanted of port or radiators */
             tuningHz?: number;
         };
         PlanFacePatch: {
@@ -5162,11 +5167,13 @@ export interface components {
             lowPassHz?: number;
             /** Ends `sharp`, or `flared` at both sides */
             mouth?: components["schemas"]["PortMouth"];
-            /** Net volume, port and driver taken off */
+            /** Net volume of its chamber, port and driver taken off */
             netVolumeL: number;
             /** In place of the driver */
             peakFlowM3PerS?: number;
             port?: components["schemas"]["PortWish"];
+            /** Of a band-pass */
+            rearVolumeL?: number;
             /** Full drive */
             source?: components["schemas"]["Source"];
             space?: components["schemas"]["PortSpace"];
@@ -5349,7 +5356,7 @@ export interface components {
             /** Of the box that came nearest */
             figures?: components["schemas"]["ForeseenFigures"];
             /** Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            kind: components["schemas"]["SearchedKind"];
             /** `match` */
             rule: components["schemas"]["RejectionRule"];
             /** Unit of the figure */
@@ -5641,6 +5648,11 @@ export interface components {
             /** Its data sheet */
             sheet: components["schemas"]["DriverSheet"];
         };
+        /**
+         * Kind of box that a search weighs.
+         * @enum {string}
+         */
+        SearchedKind: "closed" | "vented" | "passive-radiator";
         /** One part of a search */
         SearchPart: {
             /** What they are warned of, each once */
@@ -5683,7 +5695,7 @@ export interface components {
             /** Each limit that gives way, beside the figure it has to reach */
             gives: components["schemas"]["LimitReading"][];
             /** Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            kind: components["schemas"]["SearchedKind"];
             /** JSON Merge Patch (RFC 7396) onto the request */
             patch: {
                 /** Only the bounds that change */
@@ -6113,6 +6125,8 @@ export interface components {
         };
         /** What the box should come out as */
         SizingWanted: {
+            /** Beside it */
+            frontVolumeL?: number;
             /** Upper half-power edge of a band-pass */
             highHz?: number;
             /** Lower half-power edge of a band-pass */
@@ -6429,6 +6443,7 @@ export interface components {
         SystemFigures: {
             airSpeedMPerS?: number;
             f3Hz?: number;
+            frontVolumeL?: number;
             gainPowerW: number;
             groupDelayMs: number;
             /** @enum {string} */
@@ -6541,7 +6556,7 @@ export interface components {
             /** By which it was taken in turn */
             foreseen: components["schemas"]["ForeseenFigures"];
             /** Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            kind: components["schemas"]["SearchedKind"];
             /** Why it is no design */
             rejection?: components["schemas"]["RejectedDesign"];
         };
@@ -6595,7 +6610,7 @@ export interface components {
             driverCount: number;
             figures: components["schemas"]["ForeseenFigures"];
             /** Kind of box */
-            kind: components["schemas"]["BoxKind"];
+            kind: components["schemas"]["SearchedKind"];
         };
         UnitSlip: {
             detail: string;
@@ -8150,6 +8165,7 @@ export interface operations {
                 "port.lengthMm"?: number;
                 "port.walls"?: components["schemas"]["SlotWalls"];
                 "port.widthMm"?: number;
+                rearVolumeL?: number;
                 "source.loadOhm"?: number;
                 "source.powerW"?: number;
                 "source.seriesOhm"?: number;

@@ -29,7 +29,7 @@ import { planChoice } from './enclosure/alternatives.ts'
 import { leafletTravel } from './enclosure/leaflet-enclosure.ts'
 import { fittedRadiators } from './enclosure/parts/fitted-radiators.ts'
 import { planDrivers } from './enclosure/parts/plan-drivers.ts'
-import { closedHighPass } from './enclosure/parts/plan-high-pass.ts'
+import { closedHighPass, hiddenCones } from './enclosure/parts/plan-high-pass.ts'
 import { settingOf } from './enclosure/parts/setting.ts'
 import { systemFigures } from './enclosure/parts/system-figures.ts'
 import { planEnclosure } from './enclosure/plan-enclosure.ts'
@@ -142,7 +142,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     ...notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) }),
     ...gainAbove(request.signal, joined)
   ]
-  const filtered = joined === undefined ? [] : closedHighPass(run, enclosure.response, joined)
+  const heard = fits ? hiddenCones(enclosure.response) : []
+  const filtered = joined === undefined ? [] : [...closedHighPass(run, enclosure.response, joined), ...heard]
   const found = planCautions(
     { ...parts },
     build.restraint,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { ringGapM } from '../../src/domain/box/layout/box-cautions.ts'
+import { ringGapM } from '../../src/domain/box/solids/front-gaps.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
 

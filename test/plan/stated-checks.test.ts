@@ -13,7 +13,7 @@ import { insetPolygon } from '../../src/numeric/geometry/polygon-inset.ts'
 import { notched, withoutRectangles } from '../../src/numeric/geometry/polygon-window.ts'
 import { sixDigitsThroughout } from '../../src/numeric/six-digits.ts'
 import { boxJoints } from '../../src/plan/bill/joints.ts'
-import { closedQ } from '../../src/plan/designer/evaluate/driver-tables.ts'
+import { closedHz, closedQ } from '../../src/plan/designer/evaluate/driver-tables.ts'
 import { cornerFor, leastGain } from '../../src/plan/designer/evaluate/held-level.ts'
 import { typicalDriver } from '../../src/plan/designer/region/typical-driver.ts'
 import { insideM3 } from '../../src/plan/designer/room/box-sides.ts'
@@ -116,6 +116,9 @@ describe('a time as a person says it', () => {
 describe('figures of the designer', () => {
   it('doubles Qts in a third of Vas (closedQ)', () =>
     expect(closedQ({ qts: 0.4, vasM3: 0.09 } as never, 0.03)).toBeCloseTo(0.8, 12))
+
+  it('doubles fs in a third of Vas (closedHz)', () =>
+    expect(closedHz({ fsHz: 31, vasM3: 0.09 } as never, 0.03)).toBeCloseTo(62, 12))
 
   it('holds twice the limit at 30 Hz by a corner of 39.48 Hz = 30·3^(1/4) (cornerFor)', () => {
     const programme = { fourthHz4: new Float64Array([30 ** 4]) } as never

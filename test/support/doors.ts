@@ -14,7 +14,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'domain/box/assembly': ['arm-reach', 'assembly-units', 'joint-screws', 'take-apart', 'worked-boards'],
   'domain/box/boot': ['axes', 'boot-ranges', 'box-fit', 'size-limits'],
-  'domain/box/layout': ['box-cautions', 'displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
+  'domain/box/layout': ['displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
   'domain/box/request': [
     'boards-of-face',
     'box-request',
@@ -30,6 +30,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'box-shell',
     'divider',
     'face',
+    'ledges',
     'outer-size',
     'panel',
     'panel-words',
@@ -195,7 +196,8 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'frequencies',
     'response-at-one-volt',
     'scalars',
-    'time-response'
+    'time-response',
+    'tuning-in'
   ],
   'domain/enclosure/sizing': ['alignments', 'formulas', 'size-enclosure'],
   'domain/enclosure/tolerance': ['compute-tolerance'],
@@ -233,6 +235,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   ],
   'plan/designer/variations': ['limits-cost', 'spot', 'spot-solver', 'what-if', 'defaults'],
   'plan/designer/evaluate': [
+    'band-pass-load',
     'box-response',
     'crossing',
     'design-grid',
@@ -243,7 +246,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'radiator-load'
   ],
   'plan/designer/region': ['driver-region'],
-  'plan/designer/room': ['area-steps', 'box-facts', 'box-room', 'ports-of-area', 'stands-any'],
+  'plan/designer/room': ['area-steps', 'box-facts', 'box-room', 'divided-room', 'ports-of-area', 'stands-any'],
   'plan/designer/search': [
     'design-problem',
     'goals',

@@ -35,7 +35,7 @@ export function randomBox(seed: number): BuildFacts {
     heavy: draw.pick([true, false]),
     carriedKg: draw.whole(8, 60),
     ...draw.pick([{}, { fixing: 'wood-screw' as const }, { fixing: 'machine-screw' as const }]),
-    ...draw.pick([{}, {}, { port: 'none' as const, radiators }]),
+    ...draw.pick([{}, {}, { port: 'none' as const, radiators }, { port: 'round' as const, screwedFront: true }]),
     joints: draw.pick([
       { pocketDepthM: 0, pocketCount: 0, fingerCount: 0 },
       { pocketDepthM: 0.006, pocketCount: 8, fingerCount: 0 },

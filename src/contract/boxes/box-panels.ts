@@ -39,7 +39,8 @@ const Divider = component(
   'Board between the chambers of a band-pass box, parallel to the front; drivers may stand on it.',
   {
     fromFrontMm: Type.Optional(quantity('mm', 'Clear depth of the front chamber', { from: 10, to: 3000 })),
-    frontNetVolumeL: Type.Optional(quantity('L', 'Instead: net volume of the front chamber', { above: 0, to: 1000 }))
+    frontNetVolumeL: Type.Optional(quantity('L', 'Instead: net volume of the front chamber', { above: 0, to: 1000 })),
+    screwedFront: Type.Optional(Type.Boolean({ description: 'The front is screwed on over a gasket and comes off' }))
   }
 )
 

@@ -19,5 +19,11 @@ export const wholePlanCautions = {
     meaning:
       'A high-pass before a closed box keeps the cone within its travel and takes away bass that the cabin would have given; the message says at which power the box needs none. From half the resonance of the box on it is `care`: a smaller box or less power then gives more bass.',
     basis: 'computed excursion against Xmax; half the resonance is our choice'
+  },
+  'cones-out-of-sight': {
+    level: 'care',
+    meaning:
+      'The drivers of a band-pass play into a closed box: a cone that strikes is not seen and hardly heard, a coil that burns is smelt late. Keep to gain and filters of the plan, and take the front off at the first changed sound.',
+    basis: 'common practice, no source'
   }
 } as const satisfies CautionCatalogue

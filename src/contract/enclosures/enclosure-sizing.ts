@@ -112,6 +112,7 @@ const lossQ = (description: string) => Type.Optional(quantity('1', description, 
 const SizingWanted = component('SizingWanted', 'What the box should come out as; whatever is absent is chosen.', {
   qtc: Type.Optional(list('Total Q of closed boxes to offer', quantity('1', 'Qtc', { from: 0.3, to: 3 }), 1, 8)),
   netVolumeL: Type.Optional(quantity('L', 'A volume to be judged as it is', { from: 0.5, to: 5000 })),
+  frontVolumeL: Type.Optional(quantity('L', 'Beside it: front chamber of a band-pass', { from: 0.5, to: 5000 })),
   tuningHz: Type.Optional(quantity('Hz', 'A tuning to be judged as it is', { from: 8, to: 200 })),
   lowHz: Type.Optional(quantity('Hz', 'Lower half-power edge of a band-pass', { from: 8, to: 500 })),
   highHz: Type.Optional(quantity('Hz', 'Upper half-power edge of a band-pass', { from: 8, to: 1000 }))

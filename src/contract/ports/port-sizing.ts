@@ -144,7 +144,10 @@ const PortSpace = component('PortSpace', 'Room for the port.', {
   bentMm: Type.Optional(quantity('mm', 'Longest centre line with bends', { from: 10, to: 20_000 }))
 })
 export const PortSizingRequest = component('PortSizingRequest', 'A vented box looking for its port.', {
-  netVolumeL: quantity('L', 'Net volume, port and driver taken off', { from: 0.5, to: 5000 }),
+  netVolumeL: quantity('L', 'Net volume of its chamber, port and driver taken off', { from: 0.5, to: 5000 }),
+  rearVolumeL: Type.Optional(
+    quantity('L', 'Of a band-pass: closed chamber behind the drivers', { from: 0.5, to: 5000 })
+  ),
   tuningHz: Type.Optional(quantity('Hz', 'Tuning; follows from a port given whole', { from: 5, to: 300 })),
   air: Type.Optional(ref(AirBody)),
   driver: Type.Optional(ref(DriverBody)),

@@ -14,7 +14,7 @@ import {
   PlanSignalBody,
   PlanSupplyBody
 } from './plan-request.ts'
-import { designGoals, MOST_SHARDS, MOST_SHOWN, MOST_WEIGHED, plannedKinds, portShapes, rankings } from './words.ts'
+import { designGoals, MOST_SHARDS, MOST_SHOWN, MOST_WEIGHED, portShapes, rankings, searchedKinds } from './words.ts'
 
 const name = label('Name, unlike the others', 40)
 
@@ -107,7 +107,7 @@ export const SearchBody = component(
     kinds: Type.Optional(
       list(
         'Kinds of box to try; when absent all, those with passive radiators where they are given',
-        choice('Kind', plannedKinds),
+        choice('Kind', searchedKinds),
         1,
         3
       )

@@ -4,7 +4,7 @@ import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
 import { LimitsBody } from './design-search.ts'
-import { designLimitNames, MOST_WEIGHED, plannedKinds, rejectionRules } from './words.ts'
+import { designLimitNames, MOST_WEIGHED, rejectionRules, searchedKinds } from './words.ts'
 
 const foreseenFields = {
   price: Type.Optional(quantity('1', 'Drivers and amplifier; absent where one has no price')),
@@ -46,7 +46,7 @@ export const systemFields = {
   driver: Type.String({ description: 'Name of the driver', maxLength: 40 }),
   driverCount: count('Drivers', 1, 4),
   amplifier: Type.String({ description: 'Name of the amplifier', maxLength: 40 }),
-  kind: choice('Kind of box', plannedKinds)
+  kind: choice('Kind of box', searchedKinds)
 }
 
 const ruleText =

@@ -11,11 +11,12 @@ export const SystemFiguresBody = component(
   'What a box is and does, at the voltage the gain is set to.',
   {
     kind: choice('Kind of box', plannedKinds),
-    netVolumeL: quantity('L', 'Air in the box'),
+    netVolumeL: quantity('L', 'Air in the box; of a band-pass behind the drivers'),
+    frontVolumeL: Type.Optional(quantity('L', 'Air before the drivers of a band-pass')),
     outerVolumeL: quantity('L', 'Space the box takes'),
     massKg: quantity('kg', 'Box with its drivers'),
     gainPowerW: quantity('W', 'Power of all outputs that the gain is set for'),
-    tuningHz: Type.Optional(quantity('Hz', 'Tuning of a box with a port or passive radiators')),
+    tuningHz: Type.Optional(quantity('Hz', 'Tuning of port or radiators')),
     f3Hz: Type.Optional(quantity('Hz', 'Half power')),
     levelDb: Type.Array(quantity('dB', 'Level'), {
       description: 'At 25, 31.5, 40, 50 and 63 Hz, held back where a limit of the parts would be passed'
@@ -36,6 +37,7 @@ const ChoicePatch = component('BoxPatch', 'JSON Merge Patch (RFC 7396) onto the 
       kind: PlanEnclosureBody.properties.kind,
       goal: Type.Null({ description: 'Takes the wish out: the box is given' }),
       netVolumeL: PlanEnclosureBody.properties.netVolumeL,
+      frontVolumeL: PlanEnclosureBody.properties.frontVolumeL,
       tuningHz: PlanEnclosureBody.properties.tuningHz,
       portShape: PlanEnclosureBody.properties.portShape,
       portFace: PlanEnclosureBody.properties.portFace,

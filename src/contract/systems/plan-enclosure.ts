@@ -13,7 +13,7 @@ export const PlanEnclosureBody = component(
   {
     kind: Type.Optional(
       choice(
-        '`closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` reaches as low without the length and the noise of a port, by the radiators of `passiveRadiators`',
+        '`closed` is tighter and smaller, `vented` louder and reaches lower, `passive-radiator` as low without the length and noise of a port, by those of `passiveRadiators`; `band-pass-4`, only where asked for, plays one band by a port, its cones out of reach behind a screwed front',
         plannedKinds
       )
     ),
@@ -24,10 +24,11 @@ export const PlanEnclosureBody = component(
       )
     ),
     qtc: Type.Optional(quantity('1', 'Total Q wanted of a closed box', { from: 0.3, to: 2 })),
-    netVolumeL: Type.Optional(quantity('L', 'Net volume wanted', { from: 1, to: 1000 })),
-    tuningHz: Type.Optional(
-      quantity('Hz', 'Tuning wanted of a box with a port or passive radiators', { from: 15, to: 100 })
+    netVolumeL: Type.Optional(
+      quantity('L', 'Net volume wanted; of a band-pass behind the drivers', { from: 1, to: 1000 })
     ),
+    frontVolumeL: Type.Optional(quantity('L', 'Of a band-pass: before the drivers', { from: 1, to: 1000 })),
+    tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of port or radiators', { from: 15, to: 100 })),
     portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
     portFace: Type.Optional(
       choice('Face for tubes; the front when absent, in a round well that of the drivers', shellFaces)

@@ -36,8 +36,11 @@ export const rejectionRules = [...hindrances, ...designLimitNames] as const
 export const rankings = ['balance', 'level', 'reach', 'box', 'price', 'current'] as const
 export type DesignRanking = (typeof rankings)[number]
 export const portShapes = ['round', 'slot'] as const
-export const plannedKinds = ['closed', 'vented', 'passive-radiator'] as const
+export const plannedKinds = ['closed', 'vented', 'passive-radiator', 'band-pass-4'] as const
 export type PlannedKind = (typeof plannedKinds)[number]
+/** Kinds that a search of systems weighs. */
+export const searchedKinds = ['closed', 'vented', 'passive-radiator'] as const satisfies readonly PlannedKind[]
+export type SearchedKind = (typeof searchedKinds)[number]
 /** Where passive radiators stand: on one face, or half of them on each side, so that their forces cancel. */
 export const radiatorFaces = ['front', 'back', 'top', 'bottom', 'left', 'right', 'sides'] as const
 export type RadiatorFace = (typeof radiatorFaces)[number]

@@ -2,6 +2,7 @@
 import type { CircuitLevel, EngineState } from '../../contract/supply/words.ts'
 import type { PowerRun } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { tuningIn } from '../../domain/enclosure/response/tuning-in.ts'
 import { told } from '../../domain/say.ts'
 import { leastVoltage } from '../../plan/electric/graph/circuit-figures.ts'
 import { sizeOfRun } from '../../plan/electric/plan-run.ts'
@@ -37,7 +38,7 @@ export function soundFacts({ parts }: SystemPlan, paper: Reader): PaperFacts {
     title: told(language, 'paper.facts.sound'),
     rows: [
       ...row(told(language, 'paper.facts.half-power'), inUnit(scalars?.f3Hz, 'Hz', paper)),
-      ...row(told(language, 'paper.tuning'), inUnit(scalars?.tuningHz, 'Hz', paper)),
+      ...row(told(language, 'paper.tuning'), inUnit(scalars && tuningIn(scalars), 'Hz', paper)),
       ...row(told(language, 'paper.facts.highest-level'), inUnit(scalars?.peakLevelDb, 'dB', paper)),
       ...row(told(language, 'paper.facts.cone'), inMm(limits?.atDrive.coneExcursionM, paper)),
       ...row('Xmax', inMm(sheet?.xmaxM, paper)),
@@ -70,6 +71,9 @@ export function boxFacts({ parts }: SystemPlan, paper: Reader): PaperFacts {
         topDepthM === undefined ? undefined : lengthText(topDepthM, paper)
       ),
       ...row(told(language, 'paper.facts.net-volume'), volumeText(box.volume.netM3, paper)),
+      ...(box.chambers ?? []).flatMap(({ name, netM3 }) =>
+        row(told(language, `paper.facts.${name}-chamber`), volumeText(netM3, paper))
+      ),
       ...row(told(language, 'paper.facts.mass'), massText(box.massKg, paper)),
       ...row(told(language, 'paper.facts.port'), port && long(port))
     ]

@@ -2,6 +2,7 @@
 import { sources as sourceCatalogue } from '../../contract/sources/source.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { tuningIn } from '../../domain/enclosure/response/tuning-in.ts'
 import type { Assumption, Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { told } from '../../domain/say.ts'
@@ -30,7 +31,7 @@ function limitsOf({ parts }: SystemPlan, { language }: Reader): ChartLimits {
     ...present({ airSpeedMPerS: speed }),
     ...present({
       minimumOhm: best?.lowestOhm,
-      tuningHz: response?.scalars.tuningHz,
+      tuningHz: response && tuningIn(response.scalars),
       f3Hz: response?.scalars.f3Hz,
       cabinLevelDb: response?.curves.seatLevelDb
     })
@@ -60,7 +61,7 @@ function cardOf({ parts, commissioning, readings }: SystemPlan, paper: Reader): 
     planned === undefined || step === undefined ? [] : [{ what, how: '', planned, step, otherwise: '' }]
   const two = (value: number) => significant(value, 2, paper)
   const [first, second] = (scalars?.impedancePeaks ?? []).map(({ frequencyHz }) => two(frequencyHz))
-  const least = scalars?.tuningHz === undefined ? undefined : scalars.impedanceMinima[0]
+  const least = scalars === undefined || tuningIn(scalars) === undefined ? undefined : scalars.impedanceMinima[0]
   return [
     ...row(
       told(language, 'paper.check.impedance-peaks'),

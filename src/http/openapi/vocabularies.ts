@@ -38,7 +38,8 @@ import {
   plannedKinds,
   portShapes,
   radiatorFaces,
-  rejectionRules
+  rejectionRules,
+  searchedKinds
 } from '../../contract/systems/words.ts'
 import { problemKinds } from '../wire/problem/problem-kinds.ts'
 import type { JsonObject } from './json-tree.ts'
@@ -103,6 +104,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
   RadiatorFace: { words: radiatorFaces, description: 'Where passive radiators stand in a box.' },
   RejectionRule: { words: rejectionRules, description: 'Why a system was not chosen.', open: true },
   RunSpace: { words: runSpaces, description: 'A space that a cable runs through.' },
+  SearchedKind: { words: searchedKinds, description: 'Kind of box that a search weighs.' },
   ShellFace: { words: shellFaces, description: 'A face of a box.' },
   SlotWalls: { words: slotWalls, description: 'Which walls a slot has of its own.' },
   SourceId: {

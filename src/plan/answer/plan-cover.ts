@@ -12,6 +12,7 @@ import { airSpeedLevel, portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
 import { say, worded } from '../../domain/say.ts'
 import type { FittedRadiators } from '../enclosure/parts/fitted-radiators.ts'
+import { airIn } from '../enclosure/parts/plan-box.ts'
 import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
@@ -39,7 +40,8 @@ const counts = ['none', 'one', 'two', 'three', 'four'] as const
 const inBox = {
   closed: 'answer.in-closed-box',
   vented: 'answer.in-vented-box',
-  'passive-radiator': 'answer.in-radiator-box'
+  'passive-radiator': 'answer.in-radiator-box',
+  'band-pass-4': 'answer.in-band-pass-box'
 } as const satisfies Record<PlannedKind, unknown>
 
 function sentence({ driverCount, driver }: ResolvedPlan, parts: PlanParts, { joined, chosen, fits }: Outcomes): Said {
@@ -50,12 +52,12 @@ function sentence({ driverCount, driver }: ResolvedPlan, parts: PlanParts, { joi
   })
   const power = joined === undefined ? '' : say('answer.on-power', { powerW: joined.powerW.toFixed(0) as Figure })
   if (!fits || chosen === undefined || !parts.box.done) return say('answer.cover-parts', { drivers, power })
-  const { netM3 } = parts.box.outcome.result.volume
+  const { netVolumeM3, frontVolumeM3 = 0 } = airIn(parts.box)
   const tuningHz = builtTuningHz(parts)
   const tuned = tuningHz === undefined ? '' : say('answer.tuned-to-hz-2', { tuning: inDigits(tuningHz) })
   return say('answer.cover-sentence', {
     drivers,
-    box: say(inBox[chosen.kind], { volume: inLitres(netM3) }),
+    box: say(inBox[chosen.kind], { volume: inLitres(netVolumeM3), front: inLitres(frontVolumeM3) }),
     tuned,
     power: power === '' ? '' : say('answer.then-power', { power })
   })
@@ -166,7 +168,7 @@ function askedOf(request: ResolvedPlan, parts: PlanParts): Pick<PlanCover, 'aske
   const { box, response } = parts
   if (!box.done) return {}
   const { netVolumeM3: askedM3, tuningHz: askedHz, qtc: askedQtc } = request.enclosure ?? {}
-  const { netM3: builtM3 } = box.outcome.result.volume
+  const { netVolumeM3: builtM3 } = airIn(box)
   const { qtc: builtQtc } = response.done ? response.outcome.result.scalars : {}
   const builtHz = builtTuningHz(parts)
   const tuning =

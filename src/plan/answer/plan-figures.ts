@@ -1,19 +1,27 @@
 /** The chief figures of a plan, each from the part that has it. */
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanFigures } from '../../contract/systems/plan-summary.ts'
+import { tuningIn } from '../../domain/enclosure/response/tuning-in.ts'
 import { present } from '../../domain/present.ts'
+import { airIn } from '../enclosure/parts/plan-box.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { PlanParts } from './plan-parts.ts'
 
 function ofBox({ box }: PlanParts): PlanFigures {
   if (!box.done) return {}
-  const { outer, volume, massKg } = box.outcome.result
-  return { netVolumeM3: volume.netM3, widthM: outer.widthM, heightM: outer.heightM, depthM: outer.depthM, massKg }
+  const { outer, massKg } = box.outcome.result
+  return {
+    netVolumeM3: airIn(box).netVolumeM3,
+    widthM: outer.widthM,
+    heightM: outer.heightM,
+    depthM: outer.depthM,
+    massKg
+  }
 }
 
 /** Of the port by a leaflet, where there is no response. */
 export function builtTuningHz({ port, response }: Pick<PlanParts, 'port' | 'response'>): number | undefined {
-  if (response.done) return response.outcome.result.scalars.tuningHz
+  if (response.done) return tuningIn(response.outcome.result.scalars)
   return port?.done ? port.outcome.result.tuningHz : undefined
 }
 
@@ -23,7 +31,7 @@ function ofResponse({ response }: PlanParts): PlanFigures {
   const { coneExcursionM, portAirSpeedMPerS } = limits?.atDrive ?? {}
   return {
     peakLevelDb: scalars.peakLevelDb,
-    ...present({ tuningHz: scalars.tuningHz, f3Hz: scalars.f3Hz, coneExcursionM, airSpeedMPerS: portAirSpeedMPerS })
+    ...present({ tuningHz: tuningIn(scalars), f3Hz: scalars.f3Hz, coneExcursionM, airSpeedMPerS: portAirSpeedMPerS })
   }
 }
 

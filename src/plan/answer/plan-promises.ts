@@ -5,8 +5,9 @@ import type { PlanSignal } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { toDigits } from '../../domain/digits.ts'
+import { tuningIn } from '../../domain/enclosure/response/tuning-in.ts'
 import { say } from '../../domain/say.ts'
-import type { BoxPart } from '../enclosure/parts/plan-box.ts'
+import { airIn, type BoxPart } from '../enclosure/parts/plan-box.ts'
 import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { ResponsePart } from '../enclosure/parts/plan-response.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
@@ -87,13 +88,14 @@ export function notAsAsked(
   { chosen, box, response, goalMissed }: Built
 ): readonly Caution[] {
   if (chosen === undefined || !box.done) return []
-  const { netM3 } = box.outcome.result.volume
-  const { tuningHz, qtc } = response.done ? response.outcome.result.scalars : {}
+  const { netVolumeM3 } = airIn(box)
+  const { qtc } = response.done ? response.outcome.result.scalars : {}
+  const tuningHz = response.done ? tuningIn(response.outcome.result.scalars) : undefined
   const litres = (volumeM3: number | undefined) => (volumeM3 === undefined ? undefined : volumeM3 * 1000)
   const volume = broken({
     figure: 'NetVolumeL',
     asked: litres(asked.netVolumeM3),
-    built: litres(netM3),
+    built: litres(netVolumeM3),
     of: 'volume' as const
   })
   if (chosen.kind === 'closed') {

@@ -14,6 +14,7 @@ import type { PlannedBox } from '../enclosure/parts/plan-candidates.ts'
 import type { SheetSaving } from '../enclosure/sheet-saving.ts'
 import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { Part } from '../request/part.ts'
+import { chamberLines } from './chamber-lines.ts'
 import { answerDefaults } from './defaults.ts'
 import { builtTuningHz, planFigures } from './plan-figures.ts'
 import type { PlanParts } from './plan-parts.ts'
@@ -120,7 +121,8 @@ function loadLine(request: PlanRequest, joined: JoinedDrivers | undefined): read
 const boxOf = {
   closed: 'answer.closed-box',
   vented: 'answer.vented-box',
-  'passive-radiator': 'answer.radiator-box'
+  'passive-radiator': 'answer.radiator-box',
+  'band-pass-4': 'answer.band-pass-box'
 } as const satisfies Record<PlannedKind, unknown>
 
 function boxLine({ box }: PlanParts, chosen: PlannedBox | undefined): readonly Said[] {
@@ -227,6 +229,7 @@ export function planSummary(
           ...savingLine(parts, saving),
           ...portLine(parts),
           ...radiatorLine(parts, outcomes),
+          ...chamberLines(parts),
           ...soundLine(parts)
         ]
       : []

@@ -181,10 +181,7 @@ function fixingRows({
       basis
     })
   if (kind === 'wood-screw') return fitting('driver-screw', say(screw), holes)
-  const leastMm = (baffleThicknessM + billDefaults.machineScrewExtraM.value) * 1e3 - 1e-6
-  const lengthMm =
-    billDefaults.machineScrewLengthsMm.value.find(length => length >= leastMm) ??
-    Math.ceil(leastMm / billDefaults.machineScrewStepMm.value) * billDefaults.machineScrewStepMm.value
+  const lengthMm = machineScrewMm(baffleThicknessM)
   return [
     ...fitting(
       'driver-screw',
@@ -223,6 +220,13 @@ function gasketRow({
       overlap: inMm(billDefaults.gasketOverlapM.value, 1)
     })
   })
+}
+
+/** Of the lengths sold, through a board and its T-nut. */
+export function machineScrewMm(throughM: number): number {
+  const leastMm = (throughM + billDefaults.machineScrewExtraM.value) * 1e3 - 1e-6
+  const step = billDefaults.machineScrewStepMm.value
+  return billDefaults.machineScrewLengthsMm.value.find(length => length >= leastMm) ?? Math.ceil(leastMm / step) * step
 }
 
 export function driverRows(driver: BillDriver): readonly BillRow[] {

@@ -6,7 +6,7 @@ import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import { type BillDriver, driverRows, joiningRows, panelRows, sheetRows } from './bill-box.ts'
 import { branchesRows } from './bill-branches.ts'
 import { type BillCarpet, type BillLining, coveringRows, liningRows, surfaceRows } from './bill-finish.ts'
-import { portRows } from './bill-port.ts'
+import { frontRows, portRows } from './bill-port.ts'
 import { type BillBranch, type BillCable, cableRows } from './bill-power.ts'
 import { restraintRows } from './bill-restraint.ts'
 import { type BillTerminals, type BillWire, terminalRows, wireRows } from './bill-wiring.ts'
@@ -26,6 +26,8 @@ interface BillRequest {
   readonly branches?: readonly BillBranch[]
   readonly wire?: BillWire
   readonly restraint?: Restraint
+  /** The front is screwed on over a gasket. */
+  readonly screwedFront?: boolean
 }
 
 /**
@@ -43,14 +45,16 @@ export function billOfMaterials({
   cable,
   branches = [],
   wire,
-  restraint
+  restraint,
+  screwedFront = false
 }: BillRequest): readonly BillRow[] {
   const rows = [
     ...(sheets === undefined ? [] : sheetRows(sheets)),
     ...panelRows(box.panels, sheets !== undefined),
-    ...joiningRows(boxJoints(box), laminatedAreaM2(box.panels), box.panels),
+    ...joiningRows(boxJoints(box, screwedFront), laminatedAreaM2(box.panels), box.panels),
     ...(driver === undefined ? [] : driverRows(driver)),
     ...radiators.flatMap(driverRows),
+    ...(screwedFront ? frontRows(box.panels) : []),
     ...portRows(box),
     ...(terminals === undefined ? [] : terminalRows(terminals)),
     ...(lining === undefined ? [] : liningRows(lining)),

@@ -64,14 +64,19 @@ function gluedWidthM(
 /**
  * Seams of a box, as marked on the boards that others stand against: what ends free has none.
  *
+ * @param screwedFront  a front that comes off is in no glued seam
  * @validity butt joints: a mitre is marked nowhere
  * @source derived: the marks of the layout, each a touch of an edge and a face
  * @check  640 × 400 × 380 mm, 18 mm → 4·(640 + 364 + 344) mm = 5.392 m in all
  */
-export function boxJoints(layout: BoxLayout): readonly Joint[] {
+export function boxJoints(layout: BoxLayout, screwedFront = false): readonly Joint[] {
   const open = openSeams(layout)
+  const isLoose = (name: string) => screwedFront && /^front( \d+)?$/.test(name)
   const marks = layout.panels.flatMap(({ copies = [], ...panel }) =>
-    copies.flatMap(copy => copy.marks.map(mark => ({ ...mark, gluedM: gluedWidthM(panel, mark) })))
+    copies
+      .filter(({ name }) => !isLoose(name))
+      .flatMap(copy => copy.marks.filter(({ part }) => !isLoose(part)))
+      .map(mark => ({ ...mark, gluedM: gluedWidthM(panel, mark) }))
   )
   return marks.map(({ part, from, to, gluedM, screws }) => ({
     name: part,

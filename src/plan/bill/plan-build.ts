@@ -53,13 +53,16 @@ function billedRadiators({ passiveRadiators, board }: PlanRequest, { request, ou
     }))
 }
 
-function billedDriver({ driver, driverCount, board }: PlanRequest, { panels }: BoxLayout): BillDriver | undefined {
+function billedDriver(
+  { driver, driverCount, board }: PlanRequest,
+  { request: box, outcome }: Done
+): BillDriver | undefined {
   const { cutOutDiameterM, flangeDiameterM, screwCount, massKg } = driver.mounting ?? {}
   if (cutOutDiameterM === undefined) return undefined
   return {
     count: driverCount,
     cutOutDiameterM,
-    baffleThicknessM: boardsOf(driver.mounting ?? {}, { ...board, frontLayers: boardsOfFront(panels) }),
+    baffleThicknessM: boardsOf(box.drivers?.[0] ?? {}, { ...board, frontLayers: boardsOfFront(outcome.result.panels) }),
     ...present({ flangeDiameterM, screwCount, massKg })
   }
 }
@@ -85,7 +88,7 @@ function billedTrunk(trunk: PowerRun, circuit: PlanCircuit): BillCable {
 
 function billed(request: ResolvedPlan, part: Done, sheets: SheetsPart, circuit: PlanCircuit, held: Restraint) {
   const box = part.outcome.result
-  const driver = billedDriver(request, box)
+  const driver = billedDriver(request, part)
   const { finish, workshop } = request
   const { trunk, branches, speakerWire, insideWire, signalLead } = circuit
   return billOfMaterials({
@@ -100,6 +103,7 @@ function billed(request: ResolvedPlan, part: Done, sheets: SheetsPart, circuit: 
       ...present({ wire: insideWire })
     },
     restraint: held,
+    screwedFront: hasScrewedFront(part),
     ...present({
       lining: finish.lined ? { thicknessM: planDefaults.liningM.value, areaM2: liningAreaM2(box) } : undefined,
       carpet: finish.covered ? {} : undefined,
@@ -115,6 +119,8 @@ const sheathedTailM = ({ supply }: PlanRequest, { trunk }: PlanCircuit): number 
 
 const slotHeightM = ({ request: { port } }: Done): number | undefined =>
   port?.kind === 'slot' ? port.heightM : undefined
+
+const hasScrewedFront = ({ request: { divider } }: Done): boolean => divider?.screwedFront === true
 
 /** All inner faces but the front. */
 function liningAreaM2({ inner }: BoxLayout): number {
@@ -148,6 +154,7 @@ export function planBuild(
     covered: finish.covered,
     driverCount: request.driverCount,
     innerWire: circuit.insideWire !== undefined,
+    screwedFront: hasScrewedFront(box),
     ...present({ driverMassKg, radiators, fixing: fixingOf(request), slotHeightM: slotHeightM(box) })
   })
   const held = restraint(

@@ -1,7 +1,7 @@
 /** Every system that could be put together from what is at hand, in an order that does not depend on how it was listed. */
 import type { SearchRequest } from '../../contract/systems/design-search.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { type DesignGoal, MOST_WEIGHED, type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
+import { type DesignGoal, MOST_WEIGHED, type SearchedKind, searchedKinds } from '../../contract/systems/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
@@ -24,8 +24,8 @@ const countsOf = ({ driverCounts }: SearchRequest) => [...new Set(driverCounts ?
 export const kindsOf = ({
   kinds,
   passiveRadiators
-}: Pick<SearchRequest, 'kinds'> & { readonly passiveRadiators?: object }): readonly PlannedKind[] =>
-  plannedKinds.filter(kind => kinds?.includes(kind) ?? (kind !== 'passive-radiator' || passiveRadiators !== undefined))
+}: Pick<SearchRequest, 'kinds'> & { readonly passiveRadiators?: object }): readonly SearchedKind[] =>
+  searchedKinds.filter(kind => kinds?.includes(kind) ?? (kind !== 'passive-radiator' || passiveRadiators !== undefined))
 
 function requireBounded(request: SearchRequest): void {
   const { drivers, amplifiers } = request

@@ -1,6 +1,7 @@
 /** From the music source to the gain setting, with the filters that the acoustic result asks for. */
 import type { SignalSetup } from '../../contract/signals/signal-result.ts'
 import type { SignalSetupRequest } from '../../contract/signals/signal-setup.ts'
+import { tuningIn } from '../../domain/enclosure/response/tuning-in.ts'
 import { present } from '../../domain/present.ts'
 import { setUpSignal } from '../../domain/signal/set-up-signal.ts'
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/parts/plan-response.ts'
@@ -24,7 +25,7 @@ export function planSignal(
   const { input, mainsLowHz, gainPowerW: _, ...signal } = asked
   const highPassHz = response.done ? protectiveCornerHz(response.outcome.result, response.request) : undefined
   const leafletHz = leaflet?.kind === 'vented' ? leaflet.tuningHz : undefined
-  const tuningHz = response.done ? response.outcome.result.scalars.tuningHz : leafletHz
+  const tuningHz = response.done ? tuningIn(response.outcome.result.scalars) : leafletHz
   const acoustic = present({ tuningHz, mainsLowHz })
   return run(
     {

@@ -13,12 +13,13 @@ import { driverTables } from '../designer/evaluate/driver-tables.ts'
 import { programme } from '../designer/evaluate/held-level.ts'
 import { boxFacts } from '../designer/room/box-facts.ts'
 import { boxRoom, type PlacedBox, tightRoom } from '../designer/room/box-room.ts'
+import { type DividedFace, dividedRoom } from '../designer/room/divided-room.ts'
 import { goals } from '../designer/search/defaults.ts'
 import type { DesignProblem, FoundDesign, RadiatorWay, Room } from '../designer/search/design-problem.ts'
 import { goalFor } from '../designer/search/goals.ts'
 import { remembered } from '../designer/search/remembered.ts'
 import { searchBoxes } from '../designer/search/search-boxes.ts'
-import type { BoxBrief } from '../request/box-brief.ts'
+import { type BoxBrief, isDivided } from '../request/box-brief.ts'
 import { planDefaults } from '../request/defaults.ts'
 import { portOnly, radiatorOnly } from '../request/plan-conflicts.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
@@ -31,17 +32,23 @@ import type { Setting } from './parts/setting.ts'
 function roomOf(brief: BoxBrief, largestM3: number, leastM3: number, { soundSpeedMPerS }: Air): Room<PlacedBox> {
   const facts = boxFacts(spaceQuestion(brief), brief.space.strategy)
   const longestM = soundSpeedMPerS / (2 * portSizingDefaults.resonanceClose.value * brief.crossoverHz)
-  return boxRoom(facts, {
+  const room = boxRoom(facts, {
     shapes: brief.portShapes,
     portFace: brief.portFace,
     fromM3: leastM3,
     toM3: largestM3 / enclosurePlanDefaults.braced.value,
     longestM
   })
+  return isDivided(brief) ? { ...room, divided: dividedRoom(facts, tubeFaces(brief), longestM) } : room
 }
+
+/** Across the front chamber before through the front, where the tubes end at the cones. */
+const tubeFaces = ({ enclosure: { portFace } }: BoxBrief): readonly DividedFace[] =>
+  portFace === undefined || portFace === 'back' ? ['right', 'top', 'front'] : [portFace]
 
 /** Who asks for a port asks for a vented box, who places radiators for a box with them; a tuning alone leaves both. */
 export function wantedKind({ kind, ...enclosure }: PlanEnclosure, hasRadiators: boolean): PlannedKind | undefined {
+  if (kind === 'band-pass-4') return kind
   const asks = (fields: readonly (keyof typeof enclosure)[]) => fields.some(field => enclosure[field] !== undefined)
   if (asks(radiatorOnly)) return 'passive-radiator'
   if (asks(portOnly)) return 'vented'
@@ -93,6 +100,7 @@ export function wishProblem(
       radiators: radiatorWays(brief),
       kind: wantedKind(enclosure, brief.radiators !== undefined),
       netVolumeM3: enclosure.netVolumeM3,
+      frontVolumeM3: enclosure.frontVolumeM3,
       tuningHz: enclosure.tuningHz,
       areaM2: enclosure.portAreaM2
     })

@@ -8,7 +8,7 @@ import { allSaidOf, listed, saidOf, say } from '../../domain/say.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { refusalSaid, refusedBy, waitingFor } from '../request/part.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
-import { type BoxWish, clears, type JudgedBoxPart, type TriedBoxPart } from './parts/plan-box.ts'
+import { airIn, type BoxWish, clears, type JudgedBoxPart, type TriedBoxPart } from './parts/plan-box.ts'
 import { inPlanOrder, type PlannedBox, type PlannedCandidate, type SizingPart } from './parts/plan-candidates.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './parts/plan-port.ts'
 import { type RadiatorPlace, radiatorComplaint, radiatorPlaces, weightedRadiators } from './parts/plan-radiators.ts'
@@ -26,6 +26,7 @@ interface Built {
 /** Losses the sizing counted with, so that the response is of the same box. */
 function leakQOf({ alignment, kind }: EnclosureCandidate, sizing: SizingPart): number | undefined {
   if (kind === 'closed' || alignment === undefined || !sizing.done) return undefined
+  if (kind === 'band-pass-4') return sizing.request.losses?.leakQ
   const assumed = sizing.outcome.assumed.find(({ field }) => field === 'losses.leakQ')
   return typeof assumed?.value === 'number' ? assumed.value : undefined
 }
@@ -37,10 +38,12 @@ export function enclosureOf(
   box: JudgedBoxPart
 ): BuiltEnclosure {
   const wanted = candidate.builtVolumeM3 ?? candidate.netVolumeM3
-  const netVolumeM3 = box.done ? box.outcome.result.volume.netM3 : wanted
+  const built = box.done ? airIn(box) : undefined
+  const { netVolumeM3, frontVolumeM3 } = built ?? { ...candidate, netVolumeM3: wanted }
   return {
     kind: candidate.kind,
     netVolumeM3,
+    ...present({ frontVolumeM3 }),
     ...(port?.done ? acousticPort(port.outcome.result.recommended) : {}),
     ...present({ leakQ, radiators: radiators && weighted(brief, candidate, radiators, netVolumeM3) })
   }
@@ -51,9 +54,10 @@ const weighted = (brief: BoxBrief, { tuningHz }: PlannedBox, place: RadiatorPlac
 
 /** Sized twice: the high-pass that the first response asks for takes flow away below the tuning. */
 function sizedPort(setting: Setting, candidate: PlannedCandidate, wish: PortWish, leakQ: number | undefined): PortPart {
-  const { netVolumeM3, tuningHz } = candidate
+  const { netVolumeM3, frontVolumeM3, tuningHz } = candidate
   if (tuningHz === undefined) return waitingFor('a tuning')
-  const question = { netVolumeM3, tuningHz, ...wish, ...present({ leakQ }) }
+  const air = frontVolumeM3 === undefined ? { netVolumeM3 } : { netVolumeM3: frontVolumeM3, rearVolumeM3: netVolumeM3 }
+  const question = { ...air, tuningHz, ...wish, ...present({ leakQ }) }
   const first = planPort(setting, question)
   if (!first.done) return first
   const highPassHz = protectionFor(
@@ -65,12 +69,17 @@ function sizedPort(setting: Setting, candidate: PlannedCandidate, wish: PortWish
 
 /** What the box of an attempt is laid out for; none without the port it needs. */
 function boxWish(brief: BoxBrief, { candidate, port, wish, radiators }: Sized): Omit<BoxWish, 'strategy'> | undefined {
-  if (candidate.kind !== 'vented') {
+  if (candidate.kind === 'closed' || candidate.kind === 'passive-radiator') {
     const netVolumeM3 = candidate.builtVolumeM3 ?? candidate.netVolumeM3
     return { netVolumeM3, port: undefined, ...present({ radiators }) }
   }
   if (!port?.done || wish === undefined) return undefined
-  return { netVolumeM3: candidate.netVolumeM3, port: boxPort(brief, port.outcome.result.recommended, wish.form) }
+  const { netVolumeM3, frontVolumeM3 } = candidate
+  return {
+    netVolumeM3,
+    ...present({ frontVolumeM3 }),
+    port: boxPort(brief, port.outcome.result.recommended, wish.form)
+  }
 }
 
 function complaint({ port, box }: Built): Said | undefined {

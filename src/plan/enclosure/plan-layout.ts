@@ -2,7 +2,7 @@
 import { strategies } from '../../contract/boxes/words.ts'
 import type { BoxBrief } from '../request/box-brief.ts'
 import { enclosurePlanDefaults } from './defaults.ts'
-import { type BoxWish, clears, planBox, type TriedBoxPart } from './parts/plan-box.ts'
+import { type BoxWish, clears, planBox, type TriedBoxPart, wholeVolumeM3 } from './parts/plan-box.ts'
 import { missOf } from './plan-miss.ts'
 
 /** The largest volume allowed, where it lacks little of the one wanted. */
@@ -17,9 +17,10 @@ function sparedVolume(part: TriedBoxPart, netVolumeM3: number): number | undefin
 export function laidOut(brief: BoxBrief, wish: Omit<BoxWish, 'strategy'>): TriedBoxPart {
   const { strategy } = brief.space
   const first = planBox(brief, { ...wish, strategy })
-  const spared = sparedVolume(first, wish.netVolumeM3)
+  const whole = wholeVolumeM3(wish)
+  const spared = sparedVolume(first, whole)
   if (spared === undefined) return first
-  const smaller = planBox(brief, { ...wish, strategy, netVolumeM3: spared })
+  const smaller = planBox(brief, { ...wish, strategy, netVolumeM3: wish.netVolumeM3 - (whole - spared) })
   return smaller.done ? smaller : first
 }
 

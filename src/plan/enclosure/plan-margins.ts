@@ -38,7 +38,7 @@ function lossQ(leakQ: number | undefined, portQ: number | undefined): number | u
 
 function spotOf({ radiators }: BoxBrief, { request }: Done<ResponsePart>): Spot | undefined {
   const { enclosure } = request
-  if (enclosure.kind === 'custom' || enclosure.rear === undefined) return undefined
+  if (enclosure.kind === 'custom' || enclosure.rear === undefined || enclosure.front !== undefined) return undefined
   const { netVolumeM3, leakQ, port, passiveRadiators } = enclosure.rear
   if (passiveRadiators !== undefined) {
     const { count = 1, massKg } = passiveRadiators

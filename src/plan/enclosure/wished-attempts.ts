@@ -28,17 +28,18 @@ interface WishedAttempt {
 /** Of the searched figures those that a plan takes, at the digits it shows. */
 function given(
   { brief }: Setting,
-  { kind, netVolumeM3, tuningHz, areaM2, place }: FoundDesign<PlacedBox>
+  { kind, netVolumeM3, frontVolumeM3, tuningHz, areaM2, place }: FoundDesign<PlacedBox>
 ): GivenEnclosure {
   const { goal: _, qtc: _qtc, portShape, portFace, airSpeedMPerS, ...rest } = brief.enclosure
   const fixed = kind === 'passive-radiator' ? rest : { ...rest, ...present({ portShape, portFace, airSpeedMPerS }) }
   const opening = {
     portShape: place.portShape,
+    portFace: place.portFace,
     portAreaM2: areaM2,
     radiatorCount: place.radiators?.count,
     radiatorFace: place.radiators?.face
   }
-  return sixDigitsThroughout({ ...fixed, ...present({ kind, netVolumeM3, tuningHz, ...opening }) })
+  return sixDigitsThroughout({ ...fixed, ...present({ kind, netVolumeM3, frontVolumeM3, tuningHz, ...opening }) })
 }
 
 /** The box as given, at the gain that the search held it to. */

@@ -1,7 +1,7 @@
 /** What the rooms of the box work from: their part of the request, and once each what several of them need of it. */
 import type { AirRequest } from '../../contract/acoustics/air.ts'
 import type { BoxDriver } from '../../contract/boxes/box-hardware.ts'
-import type { shellFaces } from '../../contract/boxes/words.ts'
+import type { FaceName, shellFaces } from '../../contract/boxes/words.ts'
 import type { DriverSheet } from '../../contract/drivers/driver-parameters.ts'
 import type { PlanEnclosure } from '../../contract/systems/plan-enclosure.ts'
 import type { PlanRadiators } from '../../contract/systems/plan-radiators.ts'
@@ -70,8 +70,10 @@ function askedBox(
   enclosure: PlanEnclosure,
   { space: { shape }, driverFace }: Pick<BoxBrief, 'space' | 'driverFace'>
 ): AskedBox {
-  const portFace = enclosure.portFace ?? (shape === 'round' ? driverFace : 'front')
-  const onlyTubes = portFace !== 'front' || shape === 'prism' || shape === 'round'
+  const usualFace = shape === 'round' ? driverFace : 'front'
+  // across the chamber before the drivers a tube finds its length; from the front it ends at their cones
+  const portFace = enclosure.portFace ?? (isDivided({ enclosure }) ? 'right' : usualFace)
+  const onlyTubes = isDivided({ enclosure }) || portFace !== 'front' || shape === 'prism' || shape === 'round'
   const usualShapes = onlyTubes ? (['round'] as const) : portShapes
   return {
     enclosure,
@@ -87,7 +89,10 @@ export const withEnclosure = (brief: BoxBrief, enclosure: PlanEnclosure): BoxBri
   ...askedBox(enclosure, brief)
 })
 
-function boxDrivers({ driver, driverCount }: ResolvedPlan, face: Face): BoxBrief['drivers'] {
+/** A box of two chambers, its drivers on the board between them. */
+export const isDivided = ({ enclosure }: Pick<BoxBrief, 'enclosure'>): boolean => enclosure.kind === 'band-pass-4'
+
+function boxDrivers({ driver, driverCount }: ResolvedPlan, face: FaceName): BoxBrief['drivers'] {
   const { sdM2, xmaxM } = driver.sheet
   return {
     ...present({ label: driver.name?.slice(0, planDefaults.labelLetters.value) }),
@@ -115,7 +120,7 @@ export function boxBrief(resolved: ResolvedPlan): BoxBrief {
     board,
     lined: finish.lined,
     driverFace: face,
-    drivers: boxDrivers(resolved, face),
+    drivers: boxDrivers(resolved, isDivided({ enclosure }) ? 'divider' : face),
     sheet: resolved.driver.sheet,
     crossoverHz,
     prices: present({ driver: resolved.driver.price, amplifier: resolved.amplifier.price }),

@@ -13,7 +13,7 @@ const closedOnly = ['qtc'] as const
 /** What only a box with a port can be asked for, and what only one with passive radiators; both are tuned. */
 export const portOnly = ['portShape', 'portFace', 'portAreaM2', 'portFlareM', 'airSpeedMPerS'] as const
 export const radiatorOnly = ['radiatorCount', 'radiatorFace'] as const
-const openedOnly = ['tuningHz', ...portOnly, ...radiatorOnly] as const
+const openedOnly = ['tuningHz', 'frontVolumeM3', ...portOnly, ...radiatorOnly] as const
 
 function given<Field extends keyof PlanEnclosure>(
   enclosure: PlanEnclosure,
@@ -29,7 +29,7 @@ function unusable(fields: readonly string[], detail: Said): readonly FoundFault[
 /** A wish is searched for; what it cannot move, or what it rules out, contradicts it. */
 function goalFaults(enclosure: PlanEnclosure): readonly FoundFault[] {
   if (enclosure.goal === undefined) return []
-  const fixed = given(enclosure, ['netVolumeM3', 'qtc'])
+  const fixed = given(enclosure, ['netVolumeM3', 'frontVolumeM3', 'qtc'])
   if (fixed.length > 0) return unusable(['goal', ...fixed], say('refused.a-volume-or-qtc-that-is'))
   const isOpened = enclosure.kind !== undefined && enclosure.kind !== 'closed'
   const ported = [...given(enclosure, openedOnly), ...(isOpened ? ['kind'] : [])]
@@ -49,7 +49,7 @@ function enclosureFaults(enclosure: PlanEnclosure): readonly FoundFault[] {
   if (closed.length > 0 && opened.length > 0) {
     return unusable([...closed, ...opened], say('refused.qtc-belongs-to-a-closed-box'))
   }
-  const idle = kind === 'passive-radiator' ? ports : kind === 'vented' ? radiators : []
+  const idle = kind === 'passive-radiator' ? ports : kind === 'vented' || kind === 'band-pass-4' ? radiators : []
   const mixed = ports.length > 0 && radiators.length > 0 ? [...ports, ...radiators] : idle
   if (mixed.length > 0) return unusable(mixed, say('refused.a-box-has-a-port-or-radiators'))
   if (radiatorFace === 'sides' && radiatorCount !== undefined && radiatorCount % 2 === 1) {
@@ -58,6 +58,26 @@ function enclosureFaults(enclosure: PlanEnclosure): readonly FoundFault[] {
   return closed.length > 0 && enclosure.netVolumeM3 !== undefined
     ? unusable(['qtc', 'netVolumeM3'], say('refused.volume-and-qtc-of-a-closed'))
     : []
+}
+
+const isUpright = ({ acrossSlopeDeg = 0, lidSlopeDeg = 0 }: PlanRequest['car']['space']) =>
+  acrossSlopeDeg === 0 && lidSlopeDeg === 0
+
+/** Two chambers with tubes, between four walls. */
+function dividedFaults({ enclosure = {}, driver, car }: PlanRequest): readonly FoundFault[] {
+  const { kind, portShape, portFace } = enclosure
+  if (kind !== 'band-pass-4') {
+    return unusable(given(enclosure, ['frontVolumeM3']), say('refused.a-front-chamber-belongs-to-a-band-pass'))
+  }
+  const wrong = [...(portShape === 'slot' ? ['portShape'] : []), ...(portFace === 'back' ? ['portFace'] : [])]
+  const face = driver.mounting?.face
+  const between = say('refused.a-band-pass-has-its-drivers-between')
+  const walls = say('refused.a-band-pass-has-four-walls')
+  return [
+    ...unusable(wrong, say('refused.a-band-pass-has-tubes')),
+    ...(face === undefined || face === 'front' ? [] : [{ field: 'driver.mounting.face', detail: between }]),
+    ...(isFourWalled(car.space) && isUpright(car.space) ? [] : unusable(['kind'], walls))
+  ]
 }
 
 function supplyFaults({ supply }: PlanRequest): readonly FoundFault[] {
@@ -146,6 +166,7 @@ export function requireUsable(request: PlanRequest): void {
     ...contradictions(request.amplifier, 'amplifier.'),
     ...goalFaults(request.enclosure ?? {}),
     ...enclosureFaults(request.enclosure ?? {}),
+    ...dividedFaults(request),
     ...slotFaults(request),
     ...flareFaults(request),
     ...jointFaults(request),

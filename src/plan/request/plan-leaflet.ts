@@ -18,7 +18,7 @@ export type GivenBox =
 
 function givenBox({ kind, netVolumeM3, tuningHz }: PlanEnclosure = {}): GivenBox | undefined {
   if (netVolumeM3 === undefined) return undefined
-  if (kind === 'passive-radiator') return undefined
+  if (kind === 'passive-radiator' || kind === 'band-pass-4') return undefined
   if (tuningHz !== undefined) return { kind: 'vented', netVolumeM3, tuningHz }
   return kind === 'closed' ? { kind, netVolumeM3 } : undefined
 }

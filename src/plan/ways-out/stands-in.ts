@@ -14,6 +14,7 @@ export function standsIn(request: PlanRequest): boolean {
   const { enclosure, space, radiators } = brief
   const kind = wantedKind(enclosure, radiators !== undefined)
   const asked = { strategy: space.strategy, ...enclosure, kind }
+  if (kind === 'band-pass-4') return standsAny(spaceQuestion(brief), { strategy: space.strategy, kind: 'closed' })
   if (kind !== 'passive-radiator') return standsAny(spaceQuestion(brief), asked)
   const tight = { ...asked, kind: 'closed' as const }
   return radiatorPlaces(brief).some(place => standsAny(spaceQuestion(brief, place), tight))

@@ -2,9 +2,10 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { WorkWay } from '../../contract/systems/words.ts'
-import { jointScrewOf } from '../../domain/box/assembly/joint-screws.ts'
+import { frontScrewCount, jointScrewOf } from '../../domain/box/assembly/joint-screws.ts'
 import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
 import type { DriverFixing } from '../../domain/box/request/driver-fixing.ts'
+import { present } from '../../domain/present.ts'
 import type { FittedRadiators } from '../enclosure/parts/fitted-radiators.ts'
 import { accuracyOf } from '../request/defaults.ts'
 import { type AssemblyOrder, assemblyOrder } from './assembly-order.ts'
@@ -21,6 +22,7 @@ interface BuildChoice {
   readonly fixing?: DriverFixing['kind']
   readonly innerWire: boolean
   readonly radiators?: FittedRadiators
+  readonly screwedFront?: boolean
   /** Smaller side of the mouth of a slot [m]. */
   readonly slotHeightM?: number
 }
@@ -30,6 +32,11 @@ const countOf = (panels: readonly Panel[], role: Panel['role']) =>
 
 /** As built: a plan that leaves it open may get two. */
 export const boardsOfFront = (panels: readonly Panel[]) => Math.max(1, countOf(panels, 'front'))
+
+function screwsOfFront(panels: readonly Panel[]): number | undefined {
+  const front = panels.find(({ role }) => role === 'front')
+  return front && frontScrewCount(front)
+}
 
 function portOf(panels: readonly Panel[]): BuildFacts['port'] {
   if (countOf(panels, 'port-wall') > 0) return 'slot'
@@ -93,6 +100,7 @@ export function buildFacts(layout: BoxLayout, { slotHeightM, ...choice }: BuildC
     joints: jointsOf(panels),
     jointPilotMm: jointScrewOf(panels).pilotMm,
     frontLayers: boardsOfFront(panels),
+    ...present({ frontScrewCount: choice.screwedFront ? screwsOfFront(panels) : undefined }),
     port: portOf(panels),
     portFlareM: layout.port?.flareRadiusM ?? 0,
     braceCount: countOf(panels, 'brace'),
@@ -148,6 +156,9 @@ export interface BuildFacts {
   /** Absent where the sizes of the driver are not given: then its screws are in no bill. */
   readonly fixing?: DriverFixing['kind']
   readonly radiators?: FittedRadiators
+  /** Of a band-pass: it comes off to reach the drivers behind it. */
+  readonly screwedFront?: boolean
+  readonly frontScrewCount?: number
   /** Whether a wire inside the box was sized. */
   readonly innerWire: boolean
   /** As it is carried over the sill. */

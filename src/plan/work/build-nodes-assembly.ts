@@ -5,6 +5,7 @@ import { panelSaid } from '../../domain/box/shell/panel-words.ts'
 import { inMm } from '../../domain/digits.ts'
 import { listed, say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
+import { screwFront } from './build-nodes-front.ts'
 import { type BuildNode, step } from './build-step.ts'
 
 const dayMinutes = 24 * 60
@@ -51,7 +52,8 @@ const insideParts = ({ port, braceCount }: BuildFacts): readonly Said[] => [
 ]
 
 function fitInside(facts: BuildFacts): readonly BuildNode[] {
-  const parts = insideParts(facts)
+  const beside = insideParts(facts)
+  const parts = facts.screwedFront ? [say('assembly.the-divider'), ...beside] : beside
   if (parts.length === 0) return []
   const named = listed(parts, 'list.and')
   const { inside } = facts.order
@@ -72,13 +74,14 @@ function fitInside(facts: BuildFacts): readonly BuildNode[] {
         'glue',
         'wood-screw',
         ...(facts.port === 'slot' ? (['port-walls'] as const) : []),
+        ...(facts.screwedFront ? (['cut-panel'] as const) : []),
         ...(facts.braceCount > 0 ? (['brace'] as const) : [])
       ],
       minutes: 20,
       cureMinutes: 45,
       checks: [
         ...(facts.port === 'slot' ? [say('assembly.the-clear-way-at-the-inner')] : []),
-        say('assembly.the-driver-still-clears', { named })
+        ...(beside.length === 0 ? [] : [say('assembly.the-driver-still-clears', { named: listed(beside, 'list.and') })])
       ]
     })
   ]
@@ -174,6 +177,6 @@ export function assemblyNodes(facts: BuildFacts): readonly BuildNode[] {
     ...(facts.port === 'none' ? [] : [colourPort]),
     ...(facts.lined ? [lineWalls] : []),
     wireInside(facts),
-    closeBox(facts)
+    facts.screwedFront ? screwFront(facts) : closeBox(facts)
   ]
 }

@@ -4,6 +4,7 @@ import { peopleFor, saidPeople } from '../../domain/box/layout/lift.ts'
 import { fixed, inMm } from '../../domain/digits.ts'
 import { say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
+import { closeFront } from './build-nodes-front.ts'
 import { radiatorLeakTest, radiatorNodes } from './build-nodes-radiators.ts'
 import { type BuildNode, step } from './build-step.ts'
 import { workDefaults } from './defaults.ts'
@@ -11,7 +12,8 @@ import { workDefaults } from './defaults.ts'
 const dayMinutes = 24 * 60
 
 /** A board on a gasket has no travel to speak of: every box is blown up, and the cone tells the rest once it is in. */
-function leakMethod({ port, radiators }: BuildFacts): Said {
+function leakMethod({ port, radiators, screwedFront }: BuildFacts): Said {
+  if (screwedFront) return say('finish.close-the-port-with-a-board')
   const opened = port === 'none' ? '' : say('finish.and-the-port')
   const more = radiators === undefined ? opened : say('finish.and-those-of-the-radiators')
   return say('finish.close-the-driver-hole-with-boards', { more })
@@ -80,18 +82,23 @@ const sealEdges = step({
   cureMinutes: 120
 })
 
-const coverBox = step({
-  id: 'cover',
-  title: say('finish.cover-the-box'),
-  actions: [say('finish.glue-the-wrap-first-with-its'), say('finish.cut-out-the-holes-from-the')],
-  needs: ['seal-edges'],
-  tools: [say('tool.knife'), say('tool.straight-edge'), say('tool.roller')],
-  uses: ['closed-box', 'carpet', 'carpet-adhesive'],
-  minutes: 90,
-  cureMinutes: dayMinutes,
-  warnings: [say('finish.wear-gloves-let-it-flash-off')],
-  cautions: ['solvent-vapour']
-})
+const coverBox = ({ screwedFront }: BuildFacts): BuildNode =>
+  step({
+    id: 'cover',
+    title: say('finish.cover-the-box'),
+    actions: [
+      say('finish.glue-the-wrap-first-with-its'),
+      say('finish.cut-out-the-holes-from-the'),
+      ...(screwedFront ? [say('finish.cover-the-front-by-itself')] : [])
+    ],
+    needs: ['seal-edges'],
+    tools: [say('tool.knife'), say('tool.straight-edge'), say('tool.roller')],
+    uses: ['closed-box', 'carpet', 'carpet-adhesive'],
+    minutes: 90,
+    cureMinutes: dayMinutes,
+    warnings: [say('finish.wear-gloves-let-it-flash-off')],
+    cautions: ['solvent-vapour']
+  })
 
 const fitTerminals = step({
   id: 'terminals',
@@ -108,7 +115,7 @@ function heavyLift(driverMassKg = 0): Said | '' {
   return driverMassKg > workDefaults.twoHandsKg.value ? say('finish.lower-it-with-two-hands-or') : ''
 }
 
-const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): BuildNode =>
+const fitDriver = ({ driverCount, driverMassKg, fixing, heavy, screwedFront }: BuildFacts): BuildNode =>
   step({
     id: 'fit-driver',
     title: say('finish.fit-the', {
@@ -116,6 +123,7 @@ const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): Bu
       more2: heavy ? say('finish.when-the-box-stands-in-the') : ''
     }),
     actions: [
+      ...(screwedFront ? [say('finish.take-the-front-off')] : []),
       say('finish.lay-the-gasket-strip-connect-the', { driverMass: heavyLift(driverMassKg) }),
       say('finish.tighten-crosswise-in-two-rounds-by')
     ],
@@ -162,7 +170,7 @@ const listen = ({ port, radiators }: BuildFacts): BuildNode =>
         more: port === 'none' && radiators === undefined ? '' : say('finish.keep-above-the-tuning-frequency-at')
       })
     ],
-    needs: ['polarity'],
+    needs: ['polarity', 'close-front'],
     tools: [say('tool.tone-source'), say('tool.small-amplifier')],
     uses: ['finished-box'],
     minutes: 15
@@ -206,18 +214,23 @@ const mountInCar = ({ heavy }: BuildFacts): BuildNode =>
     cautions: ['box-restraint', 'blind-drilling', 'under-car']
   })
 
+/** Behind the cones nothing is open. */
+const isTight = ({ port, radiators, screwedFront }: BuildFacts) =>
+  screwedFront || (port === 'none' && radiators === undefined)
+
 export function finishNodes(facts: BuildFacts): readonly BuildNode[] {
   return [
     leakTest(facts),
     sandFaces(facts),
     sealEdges,
-    ...(facts.covered ? [coverBox] : []),
+    ...(facts.covered ? [coverBox(facts)] : []),
     fitTerminals,
     ...radiatorNodes(facts),
     fitDriver(facts),
     ...(facts.radiators === undefined ? [] : [radiatorLeakTest]),
-    ...(facts.port === 'none' && facts.radiators === undefined ? [coneLeakTest] : []),
+    ...(isTight(facts) ? [coneLeakTest] : []),
     polarity,
+    ...(facts.screwedFront ? [closeFront] : []),
     listen(facts),
     loadBox(facts),
     mountInCar(facts)

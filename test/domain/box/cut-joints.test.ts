@@ -36,8 +36,10 @@ function check(request: BoxRequest, joints: Joints): number {
   expect([about, cut.shared]).toEqual([about, []])
   expect(after.outer).toEqual(before.outer)
   expect(after.volume).toEqual(before.volume)
-  expect(cut.woodM3).toBeCloseTo(plain.woodM3, 8)
-  expect(after.boardMassKg).toBeCloseTo(before.boardMassKg, 6)
+  // Where walls lean, a square groove is a fraction of a millimetre longer than its tongue.
+  const off = (request.shape ?? 'rectangular') === 'rectangular' ? 5e-9 : 1e-6
+  expect(Math.abs(cut.woodM3 - plain.woodM3)).toBeLessThan(off)
+  expect(Math.abs(after.boardMassKg - before.boardMassKg)).toBeLessThan(1000 * off)
   expect([about, after.assembly.stuck]).toEqual([about, before.assembly.stuck])
   // What stands in one another already is said by the clearances.
   const isClear = before.assembly.stuck.length === 0 && before.clearances.every(({ availableM }) => availableM > 0)

@@ -4,6 +4,7 @@ import { airOf } from '../../../src/domain/air/air.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import { bandPassLoad } from '../../../src/plan/designer/evaluate/band-pass-load.ts'
 import { type BoxCurves, boxCurves, portLimit2, solveBox } from '../../../src/plan/designer/evaluate/box-response.ts'
 import { designGridHz } from '../../../src/plan/designer/evaluate/design-grid.ts'
 import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
@@ -145,6 +146,38 @@ describe('the inner evaluation of the designer', () => {
       expectSolved(solvedBox.curves, curves, governed)
     }
     expect([...governed].toSorted()).toEqual([...everyLimit, 'passive-radiator-excursion'].toSorted())
+  })
+
+  it('equals the limits of the service: band-pass of fourth order', () => {
+    const draw = draws(1205)
+    const governed = new Set<string>()
+    for (let round = 0; round < 60; round++) {
+      const { kind: _, port, limits, ...made } = randomCase('closed', draw)
+      const { driver, netVolumeM3, leakQ } = made
+      const frontVolumeM3 = netVolumeM3 * draw.between(0.2, 4)
+      const { airSpeedMPerS: _speed, ...others } = limits
+      const solvedBox = computeResponse({
+        driver,
+        drivers: { count: made.count, inSeries: made.inSeries },
+        enclosure: {
+          kind: 'band-pass-4',
+          rear: { netVolumeM3, leakQ },
+          front: { netVolumeM3: frontVolumeM3, leakQ, port }
+        },
+        source: { voltageV: 1, seriesOhm: made.seriesOhm },
+        limits: { ...others, airSpeedMPerS: 1e6 },
+        frequenciesHz: [...frequenciesHz]
+      }).result
+      const { tables, bounds, curves } = grouped({ ...made, limits })
+      const tuningHz = solvedBox.scalars.frontTuningHz as number
+      solveLoaded(tables, bandPassLoad(tables, { netVolumeM3, frontVolumeM3, tuningHz, leakQ }, {}), bounds, curves)
+      expectSolved(solvedBox.curves, curves, governed)
+      for (const k of frequenciesHz.keys()) {
+        const speed = Math.sqrt(2 * (curves.port2[k] as number)) / port.areaM2
+        expect(speed / (solvedBox.curves.frontPortAirSpeedMPerS?.[k] as number)).toBeCloseTo(1, 9)
+      }
+    }
+    expect([...governed].toSorted()).toEqual([...everyLimit].toSorted())
   })
 
   it('hears a box given as a load as the box itself, and its air as one more limit', () => {

@@ -59,6 +59,8 @@ const register: readonly (readonly [Table, Readonly<Record<string, unknown>>])[]
       sameArea: 0.985,
       mostTubes: 2,
       spareM: 0.005,
+      mouthSides: 4,
+      acrossStepM: 0.02,
       leastAirShare: 0.35,
       volumes: 24,
       volumeStep: 1.2,

@@ -72,6 +72,7 @@ export const acousticPhrases: Readonly<Record<string, string>> = {
   'lining: {amount} (practice, no source)': 'Auskleidung: {amount} (Praxis, ohne Quelle)',
   '{range} in practice (no source)': '{range} in der Praxis (ohne Quelle)',
   'the board between the chambers': 'das Brett zwischen den Kammern',
+  'strips behind the front': 'Leisten hinter der Front',
   'below this the cone passes its limit at the target power, as the response shows':
     'darunter überschreitet die Membran bei der Zielleistung ihre Grenze, wie der Frequenzgang zeigt',
   'where the front speakers begin, held between 50 and 120 Hz: below it stays hidden, above it tells where the box stands':

@@ -39,11 +39,14 @@ interface Entry {
 
 const isDriver = (each: { readonly kind: string }): each is MountedDriver => each.kind === 'driver'
 
-function entriesOf({ mounted }: FittedBox): readonly Entry[] {
+/** Through a front that is screwed on the holes in the divider are reached as well. */
+function entriesOf({ mounted }: FittedBox, isOpen: boolean): readonly Entry[] {
   return mounted
     .filter(isDriver)
     .flatMap(({ label, face, at, driver }) =>
-      face.name === 'divider' ? [] : [{ through: label, face, at, radiusM: (driver.cutOutDiameterM ?? 0) / 2 }]
+      face.name === 'divider' && !isOpen
+        ? []
+        : [{ through: label, face, at, radiusM: (driver.cutOutDiameterM ?? 0) / 2 }]
     )
 }
 
@@ -78,10 +81,12 @@ function rearOf({ name, pieces, inwards, shape }: Body): Target {
   return { part: name, points: [plus(middle, way, deepM + arm.nearM)] }
 }
 
-function targetsOf({ mounted }: FittedBox, bodies: readonly Body[]): readonly Target[] {
+/** What stands before the divider lies open where the front is screwed on. */
+function targetsOf({ mounted }: FittedBox, bodies: readonly Body[], isOpen: boolean): readonly Target[] {
+  const isAhead = ({ port }: MountedTube) => isOpen && port.chamber === 'front'
   return [
-    ...mounted.flatMap(each => (each.kind === 'tube' ? [seamOf(each)] : [])),
-    ...mounted.filter(isDriver).flatMap(each => (each.face.name === 'divider' ? [flangeOf(each)] : [])),
+    ...mounted.flatMap(each => (each.kind === 'tube' && !isAhead(each) ? [seamOf(each)] : [])),
+    ...mounted.filter(isDriver).flatMap(each => (each.face.name === 'divider' && !isOpen ? [flangeOf(each)] : [])),
     ...bodies.filter(({ kind }) => kind === 'cup' || kind === 'amplifier').map(rearOf)
   ]
 }
@@ -119,9 +124,10 @@ interface Contents {
 
 /** Nothing is said of a box without a driver's hole to reach in by, unless a driver is shut in between two chambers. */
 export function reachIn(built: FittedBox, resolved: BoxTask, { standing, braces }: Contents): readonly Reach[] {
-  const entries = entriesOf(built)
+  const isOpen = resolved.request.divider?.screwedFront === true
+  const entries = entriesOf(built, isOpen)
   const isShut = (part: string) => built.mounted.some(each => isDriver(each) && each.label === part)
-  const targets = targetsOf(built, standing.bodies).filter(({ part }) => entries.length > 0 || isShut(part))
+  const targets = targetsOf(built, standing.bodies, isOpen).filter(({ part }) => entries.length > 0 || isShut(part))
   if (targets.length === 0) return []
   const outside = new Set(entries.map(({ through }) => through))
   const things = standing.bodies.filter(({ name }) => !outside.has(name))

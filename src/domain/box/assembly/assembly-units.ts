@@ -39,8 +39,9 @@ const boardRanks: Readonly<Partial<Record<PanelRole, number>>> = {
 const INSIDE_RANK = 4
 const BRACE_RANK = 5
 
-/** The board of the shell with the largest hole of a driver. */
-function closingBoard({ mounted }: FittedBox): string | undefined {
+/** A front that is screwed on, or the board of the shell with the largest hole of a driver. */
+function closingBoard({ mounted }: FittedBox, { request }: BoxTask): string | undefined {
+  if (request.divider?.screwedFront) return 'front'
   const holes = mounted.flatMap(each =>
     each.kind === 'driver' && each.face.name !== 'divider'
       ? [{ name: each.face.name, diameterM: each.driver.cutOutDiameterM ?? 0 }]
@@ -115,14 +116,14 @@ export function assemblyUnits(
 ): { readonly fixed: readonly AssemblyUnit[]; readonly loose: readonly AssemblyUnit[] } {
   const { bodies } = standing
   const inside = braceBodies(braces, built.inside, resolved)
-  const battens = inside.filter(({ kind }) => kind === 'batten')
+  const battens = [...bodies, ...inside].filter(({ kind }) => kind === 'batten')
   const slot = built.port?.kind === 'slot' ? slotPanels(built.port).map(boardBody) : []
   const inner = [
     ...slot.map(each => innerUnit(each, INSIDE_RANK)),
     ...inside.filter(({ kind }) => kind === 'brace').map(each => innerUnit(each, BRACE_RANK, tonguesOf(each.name, cut)))
   ]
   const units = (fixed: readonly Body[], others: readonly Body[]) => [
-    ...shellUnits(built, closingBoard(built), fixed, cut),
+    ...shellUnits(built, closingBoard(built, resolved), fixed, cut),
     ...inner,
     ...fittingUnits(others)
   ]

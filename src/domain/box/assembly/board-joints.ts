@@ -3,7 +3,7 @@ import type { CutOut, Panel, PanelMark } from '../../../contract/boxes/panel.ts'
 import { type Point2, vertex } from '../../../numeric/geometry/polygon.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { blankOf, isNotch } from '../shell/board-faces.ts'
-import { isShellBoard, type Touch } from './board-marks.ts'
+import { isShellBoard, isStrip, type Touch } from './board-marks.ts'
 import { type Finger, fingersAlong, isStraight, jointDepthM } from './joint-cuts.ts'
 
 export type JointKind = 'groove' | 'rebate' | 'finger'
@@ -15,11 +15,11 @@ export interface Joint extends Touch {
   readonly fingers: readonly Finger[]
 }
 
-export type JointTask = Pick<BoxTask, 'worked' | 'sawStepM' | 'board'>
+export type JointTask = Pick<BoxTask, 'worked' | 'sawStepM' | 'board' | 'request'>
 
 function kindOf({ worked }: JointTask, other: Panel): JointKind | undefined {
   if (isShellBoard(other)) return worked.corners === 'butt' ? undefined : worked.corners
-  const standsInside = other.role === 'divider' || (other.role === 'brace' && !other.name.startsWith('batten'))
+  const standsInside = other.role === 'divider' || (other.role === 'brace' && !isStrip(other))
   return standsInside && worked.inner === 'groove' ? 'groove' : undefined
 }
 

@@ -47,9 +47,12 @@ const point = ({ x, y }: Point2) => ({ uM: clean(x), vM: clean(y) })
 const shellRoles: readonly Panel['role'][] = ['top', 'bottom', 'front', 'back', 'side', 'wall']
 export const isShellBoard = ({ role }: Panel): boolean => shellRoles.includes(role)
 
+/** Strips are glued. */
+export const isStrip = ({ name }: Panel): boolean => name.startsWith('batten') || name.startsWith('ledge')
+
 /** Screwed from outside through a single board of the shell into the edge of another board; battens are glued. */
 function screwsInto(board: Panel, other: Panel, isSingle: boolean, from: Point2, to: Point2): PanelMark['screws'] {
-  if (!isSingle || !isShellBoard(board) || other.name.startsWith('batten')) return []
+  if (!isSingle || !isShellBoard(board) || isStrip(other)) return []
   const length = Math.hypot(to.x - from.x, to.y - from.y)
   return screwPlaces(length)
     .map(along =>
@@ -129,9 +132,14 @@ function marksOf(board: PlacedBoard, other: PlacedBoard, name: string, isSingle:
  * Every touch of an edge and a face, in the order of the parts.
  *
  * @param names  of the parts, each its own
+ * @param isLoose  what comes off again is screwed by no joint
  * @source derived: an edge that lies in the plane of a face and over it stands against it
  */
-export function touchesOf(parts: readonly Panel[], names: readonly string[]): readonly Touch[] {
+export function touchesOf(
+  parts: readonly Panel[],
+  names: readonly string[],
+  isLoose: (panel: Panel) => boolean = () => false
+): readonly Touch[] {
   const placed = parts.map(placedBoard)
   return placed.flatMap((board, i) => {
     if (board === undefined) return []
@@ -139,7 +147,12 @@ export function touchesOf(parts: readonly Panel[], names: readonly string[]): re
     return placed.flatMap((other, k) =>
       other === undefined || k === i
         ? []
-        : marksOf(board, other, names[k] ?? other.panel.name, isSingle).map(each => ({ board: i, other: k, ...each }))
+        : marksOf(
+            board,
+            other,
+            names[k] ?? other.panel.name,
+            isSingle && !isLoose(board.panel) && !isLoose(other.panel)
+          ).map(each => ({ board: i, other: k, ...each }))
     )
   })
 }

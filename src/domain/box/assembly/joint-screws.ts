@@ -36,6 +36,13 @@ export function screwsAlong(lengthM: number): number {
   return Math.max(fewest, Math.ceil((lengthM - 2 * fromCornerM) / spacingM - 1e-9) + 1)
 }
 
+/** Round a front that comes off, so that it is pressed evenly on its gasket; common practice, no source [m]. */
+export const FRONT_SPACING_M = 0.12
+
+/** @param front  the board that comes off */
+export const frontScrewCount = ({ lengthM, widthM }: Pick<Panel, 'lengthM' | 'widthM'>): number =>
+  Math.ceil((2 * (lengthM + widthM)) / FRONT_SPACING_M)
+
 /** A joint shorter than this has no screw: they would split the edge [m]. */
 const SHORTEST_SCREWED_M = 0.04
 

@@ -20,12 +20,23 @@ interface WorkedBoards {
 const growthOf = ({ outline }: Panel, own: readonly Joint[]): readonly number[] =>
   outline.map((_, edge) => own.find(joint => joint.edge === edge)?.depthM ?? 0)
 
-/** Of the tongues at both ends of an edge: how far they go on round its corners. */
+/**
+ * How far the tongue of an edge goes on past its ends, where those of its neighbours grow as well.
+ *
+ *   e = max over s = 0, d of (d' + s·cos α)/sin α
+ *
+ * @source derived: where the edge d' outside the neighbour meets the tongue of depth d, at an inner angle α
+ */
 function pastEnds(part: Panel, edge: number, growth: readonly number[]): readonly [number, number] {
   const blank = blankOf(part)
   const count = blank.length
-  const past = (corner: number, neighbour: number) =>
-    (interiorAngle(blank, corner % count) < Math.PI ? 1 : -1) * (growth[(neighbour + count) % count] ?? 0)
+  const own = growth[edge] ?? 0
+  const past = (corner: number, neighbour: number) => {
+    const angle = interiorAngle(blank, corner % count)
+    const other = growth[(neighbour + count) % count] ?? 0
+    if (Math.abs(Math.sin(angle)) < 1e-9) return 0
+    return Math.max(...[0, own].map(depth => (other + depth * Math.cos(angle)) / Math.sin(angle)))
+  }
   return [past(edge, edge - 1), past(edge + 1, edge + 1)]
 }
 
@@ -155,14 +166,17 @@ const tonguesIn = (
  * The boards as they are cut, and what is marked on each.
  *
  * @param names  of the parts, each its own
- * @validity Edges that meet a wall squarely over their whole length; all others are butted.
+ * @validity Edges that meet a wall squarely over their whole length; all others are butted, and a front that comes off.
  * @source derived: a tongue fills what is cut for it, so that neither outer sizes nor air change
  * @check  the boards of a box with grooves, rebates or fingers fill V_ext − V_gross and share no space (mesh kernel)
  */
 export function workedBoards(parts: readonly Panel[], names: readonly string[], task: JointTask): WorkedBoards {
-  const touches = touchesOf(parts, names)
+  const isLoose = ({ role }: Panel) => role === 'front' && task.request.divider?.screwedFront === true
+  const touches = touchesOf(parts, names, isLoose)
+  const isHeld = (k: number) => parts.some((part, i) => i === k && !isLoose(part))
   const own = parts.map((_, k) => touches.flatMap(({ board, mark }) => (board === k ? [mark] : [])))
-  const joints = jointsOf(parts, touches, task)
+  const held = touches.filter(({ board, other }) => isHeld(board) && isHeld(other))
+  const joints = jointsOf(parts, held, task)
   if (joints.length === 0) return { panels: parts, marks: own, cut: { boards: new Map(), tongues: [] } }
   const laid = laidJoints(parts, joints)
   const blankOfPart = (k: number) => laid.blanks[k] ?? []

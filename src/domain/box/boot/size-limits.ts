@@ -8,7 +8,7 @@ import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
 import { tubeWidest } from '../slot/tube.ts'
-import { roomBehind } from '../solids/clearances.ts'
+import { roomBefore, roomBehind } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
 import { type Axis, axes } from './axes.ts'
 import { faceNeed } from './face-needs.ts'
@@ -28,19 +28,28 @@ export const LEAST_INSIDE_M = 60e-3
 
 const sizeField = { width: 'widthM', height: 'heightM', depth: 'depthM' } as const
 
-/** What stands on the front without a place of its own: diameters [m]. */
-export function frontDiameters({ drivers = [], port }: BoxRequest): readonly number[] {
-  const flanges = drivers
-    .filter(({ face = 'front', centres }) => face === 'front' && centres === undefined)
+/** Drivers on a face without a place of their own: diameters [m]. */
+const flangesOn = ({ drivers = [] }: BoxRequest, on: 'front' | 'divider'): readonly number[] =>
+  drivers
+    .filter(({ face = 'front', centres }) => face === on && centres === undefined)
     .flatMap(({ count = 1, flangeDiameterM, cutOutDiameterM }) =>
       Array.from({ length: count }, () => flangeDiameterM ?? cutOutDiameterM ?? 0)
     )
+    .filter(diameter => diameter > 0)
+
+/** What stands on the front without a place of its own: diameters [m]. */
+function frontDiameters(request: BoxRequest): readonly number[] {
+  const { port } = request
   const tubes =
     port?.kind === 'round' && (port.face ?? 'front') === 'front' && port.centres === undefined
       ? Array.from({ length: port.count ?? 1 }, () => tubeWidest(port))
       : []
-  return [...flanges, ...tubes].filter(diameter => diameter > 0)
+  return [...flangesOn(request, 'front'), ...tubes].filter(diameter => diameter > 0)
 }
+
+/** Rows that the fuller of front and divider can be set in at most. */
+export const mostRows = (request: BoxRequest): number =>
+  Math.max(1, frontDiameters(request).length, flangesOn(request, 'divider').length)
 
 interface FrontNeed {
   readonly width: number
@@ -75,6 +84,17 @@ function depthNeed({ drivers = [], port }: BoxRequest): number {
       ? (port.lengthM ?? port.insideLengthM ?? 0) + port.innerDiameterM
       : 0
   return Math.max(tube, ...onFront.map(need))
+}
+
+/** Inner face of the front to the inner face of the back, with a driver on a divider between them [m]. */
+function dividedNeed({ drivers = [] }: BoxRequest, boardM: number): number {
+  const needs = drivers
+    .filter(({ face, mount }) => face === 'divider' && mount !== 'reversed')
+    .map(({ mountingDepthM = boardM, rebateDepthM = 0, ...driver }) => {
+      const behindM = Math.max(boardM, mountingDepthM + rebateDepthM) + roomBehind(driver).needM
+      return roomBefore(driver).needM + behindM
+    })
+  return Math.max(0, ...needs)
 }
 
 /** Clear height over the wall that a slot runs along, in the axis in which it stands [m]. */
@@ -130,18 +150,24 @@ export function sizeRanges(resolved: BoxTask, rows: number): Ranges {
   const { thicknessM: t, frontLayers, recessM, shape } = fixed
   const { limits = {}, outer = {} } = request
   const front = frontNeed(frontDiameters(request), rows)
+  const between = frontNeed(flangesOn(request, 'divider'), rows)
   const [across, up, along] = [faceNeed(request, 'width'), faceNeed(request, 'height'), faceNeed(request, 'depth')]
-  const upright = [front.height, up.clearM, ...(shape === 'prism' ? [] : [slotNeed(request, t, 'height')])]
+  const upright = [
+    front.height,
+    between.height,
+    up.clearM,
+    ...(shape === 'prism' ? [] : [slotNeed(request, t, 'height')])
+  ]
   const frontM = recessM + frontLayers * t
   const least = {
     width: Math.max(
-      2 * t + Math.max(LEAST_INSIDE_M, front.width, slotNeed(request, t, 'width'), across.clearM),
+      2 * t + Math.max(LEAST_INSIDE_M, front.width, between.width, slotNeed(request, t, 'width'), across.clearM),
       t + across.behindM
     ),
     height: Math.max(2 * t + Math.max(LEAST_INSIDE_M, ...upright), t + up.behindM),
     depth: Math.max(
       recessM + t + leanM(resolved, front.highest) + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request)),
-      frontM + Math.max(t + along.clearM, along.behindM)
+      frontM + Math.max(t + along.clearM, along.behindM, t + dividedNeed(request, t))
     )
   }
   const range = (axis: Axis): Range => {

@@ -11,6 +11,7 @@ import type { BoxTask } from '../request/box-task.ts'
 import { panelSaid } from '../shell/panel-words.ts'
 import { portCautions } from '../slot/port-layout.ts'
 import { clearanceCautions } from '../solids/clearances.ts'
+import { ringGapM } from '../solids/front-gaps.ts'
 import { vibrationCautions } from '../stiffness/box-vibration.ts'
 import { bracingDefaults } from '../stiffness/defaults.ts'
 import { standingWaveCautions } from '../stiffness/standing-waves.ts'
@@ -43,16 +44,6 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
       : []
   })
 }
-
-/**
- * Free way before a cone whose ring is as large as the cone itself.
- *
- *   h = d/4
- *
- * @source derived; that it should be: common practice, no source
- * @check  π·0.28·0.07 m = π·0.28²/4
- */
-export const ringGapM = (diameterM: number): number => diameterM / 4
 
 /** Room that no limit of the space knows of. */
 function coneCautions({ request }: BoxTask): readonly Caution[] {

@@ -5,7 +5,7 @@ import { moved, profilePoint } from '../shell/face.ts'
 import type { Body } from '../solids/bodies.ts'
 import { wallBodies } from '../solids/bodies.ts'
 import { pairGaps } from '../solids/body-pairs.ts'
-import { faceGaps, type Gap } from '../solids/clearances.ts'
+import { beforeCone, faceGaps, type Gap } from '../solids/clearances.ts'
 import type { Mounted } from '../solids/mounting.ts'
 import { slotGaps } from '../solids/slot-clearances.ts'
 import { cupGaps } from '../solids/terminal-hole.ts'
@@ -21,6 +21,10 @@ const chamberOf =
     const behind = moved(each.at, each.face.inwards, each.face.thicknessM + 1e-6)
     return chamberAt(inside, divider, profilePoint(inside.shell.axis, behind))
   }
+
+/** The chamber that a driver on the divider plays into. */
+const before = ({ inside, divider }: BuiltBox, { at, face }: Mounted) =>
+  chamberAt(inside, divider, profilePoint(inside.shell.axis, moved(at, face.inwards, -1e-6)))
 
 /** What a pair may be deeper in each other than the row with the better name says [m]. */
 const ALIKE_M = 1e-3
@@ -49,7 +53,10 @@ function faceClearances(built: BuiltBox, { standing }: BoxContents): readonly Ga
   const bends = mounted.flatMap(each =>
     each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowGaps(chamber(each), each) : []
   )
-  return [...faceGaps(chamber, mounted), ...slotGaps(standing.bodies), ...bends, ...cupGaps(standing.cup)]
+  const ahead = mounted.flatMap(each =>
+    each.kind === 'driver' && each.face.name === 'divider' ? beforeCone(before(built, each), each) : []
+  )
+  return [...faceGaps(chamber, mounted), ...ahead, ...slotGaps(standing.bodies), ...bends, ...cupGaps(standing.cup)]
 }
 
 /** Every two bodies, but for what the rows of the faces say already. */

@@ -4,6 +4,7 @@ import { bounds } from '../../../numeric/geometry/polygon.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { boardFace } from '../shell/board-faces.ts'
 import { moved } from '../shell/face.ts'
+import { ledgePanel } from '../shell/ledges.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { slotPanels } from '../slot/slot-panels.ts'
 import { mouthOn, type Opening } from '../slot/slot-port.ts'
@@ -106,5 +107,6 @@ export function boxParts(built: BuiltBox, resolved: BoxTask, { standing, braces 
     ])
   })
   const port = built.port?.kind === 'slot' ? slotPanels(built.port).map(bare => finishPanel(bare, board, [])) : []
-  return [...shell, ...port, ...braceParts(braces, built.inside, resolved)]
+  const ledges = (built.ledges ?? []).map(each => finishPanel(ledgePanel(each, resolved.fixed.thicknessM), board, []))
+  return [...shell, ...port, ...ledges, ...braceParts(braces, built.inside, resolved)]
 }

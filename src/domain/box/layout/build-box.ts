@@ -15,7 +15,7 @@ import type { FittedBox } from '../solids/fitted-box.ts'
 import { mountAll, withoutStrip } from '../solids/mounting.ts'
 import { tubesBeside } from '../solids/tube-places.ts'
 import { type BraceAir, type BracedTask, type BracePlan, noBraceAir, planVolume } from '../stiffness/brace-plan.ts'
-import { airBeforePort, chambersOf, checkChambers, dividerOf } from './chambers.ts'
+import { airBeforePort, chambersOf, checkChambers, dividerOf, ledgesIn, ledgesM3 } from './chambers.ts'
 import { displacedRows } from './displaced.ts'
 
 export interface BuiltBox extends FittedBox {
@@ -34,9 +34,19 @@ function liningArea(shell: Shell, inner: Polygon, areaOfProfile: number): number
   return walls + 2 * areaOfProfile
 }
 
-function dividerRows(divider: BuiltDivider | undefined): readonly VolumeRow[] {
+function dividerRows({
+  resolved,
+  inside,
+  divider
+}: Pick<Carcass, 'resolved' | 'inside' | 'divider'>): readonly VolumeRow[] {
   if (divider === undefined) return []
-  return [{ item: 'divider', volumeM3: divider.boardM3, known: 'computed', how: 'the board between the chambers' }]
+  const ledges = ledgesM3(resolved, inside)
+  return [
+    { item: 'divider', volumeM3: divider.boardM3, known: 'computed', how: 'the board between the chambers' },
+    ...(ledges === 0
+      ? []
+      : [{ item: 'cleats', volumeM3: ledges, known: 'computed', how: 'strips behind the front' } as const])
+  ]
 }
 
 const portHow = (port: BuiltPort) =>
@@ -110,11 +120,11 @@ function carcassOf(resolved: BracedTask, sizes: ShellSizes, braces: BraceAir): C
 function portContext(carcass: Carcass, braces: BraceAir, lenient: boolean) {
   const { resolved, inside, volumes, divider } = carcass
   const othersM3 = total(
-    carcass.rowsWith(dividerRows(divider)).filter(({ item }) => item !== 'ports' && item !== 'braces')
+    carcass.rowsWith(dividerRows(carcass)).filter(({ item }) => item !== 'ports' && item !== 'braces')
   )
   const given = resolved.request.displacement?.bracesM3
   const air = given === undefined ? braces : { rearM3: given, frontM3: 0 }
-  const freeM3 = airBeforePort(resolved, { grossM3: volumes.grossM3, othersM3, braces: air }, divider)
+  const freeM3 = airBeforePort(resolved, { grossM3: volumes.grossM3, othersM3, braces: air }, inside, divider)
   return { resolved, inside, freeM3, lenient }
 }
 
@@ -122,7 +132,7 @@ const rowsOf = (carcass: Carcass, braces: BraceAir, ports: readonly VolumeRow[])
   carcass.rowsWith([
     ...ports,
     ...braceRows(carcass.resolved.plan, braces.rearM3 + braces.frontM3),
-    ...dividerRows(carcass.divider)
+    ...dividerRows(carcass)
   ])
 
 /** The box with braces of a volume: its port gets the air that is left. */
@@ -133,9 +143,10 @@ function withBraces(carcass: Carcass, braces: BraceAir, lenient: boolean): Built
   const panels = [...shellPanels(inside.shell, inside.inner), ...(divider === undefined ? [] : [divider.panel])]
   const free = (face: Face) => freePart(port, panels, face)
   const tubeInsideM = port?.kind === 'round' ? port.insideM : 0
-  const set = mountAll(inside, panels, resolved.request, free, tubeInsideM)
+  const set = mountAll(inside, panels, resolved.request, free, tubeInsideM, divider)
   const netM3 = volumes.grossM3 - total(rows)
-  const mounted = tubesBeside({ inside, panels, mounted: set, netM3, ...present({ port, divider }) })
+  const ledges = ledgesIn(resolved, inside)
+  const mounted = tubesBeside({ inside, panels, mounted: set, netM3, ledges, ...present({ port, divider }) })
   checkChambers(inside, divider, mounted)
   return {
     sizes,
@@ -145,8 +156,9 @@ function withBraces(carcass: Carcass, braces: BraceAir, lenient: boolean): Built
     volumes,
     rows,
     netM3,
+    ledges,
     ...present({ port }),
-    ...(divider === undefined ? {} : { divider, chambers: chambersOf(resolved, divider, rows, braces) })
+    ...(divider === undefined ? {} : { divider, chambers: chambersOf(resolved, inside, divider, rows, braces) })
   }
 }
 

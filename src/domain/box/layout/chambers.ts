@@ -10,6 +10,7 @@ import type { BoxTask } from '../request/box-task.ts'
 import { USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { type BuiltDivider, chamberAt, dividerAt, dividerFor } from '../shell/divider.ts'
 import { type Inside, moved, profilePoint } from '../shell/face.ts'
+import { type Ledge, ledgesOf, ledgeVolumeM3 } from '../shell/ledges.ts'
 import { type BuiltPort, openingOf } from '../slot/built-port.ts'
 import { tubeInside, tubePanel, tubeVolume } from '../slot/tube.ts'
 import type { Mounted } from '../solids/mounting.ts'
@@ -40,12 +41,19 @@ function driversAheadM3({ request, fixed }: BoxTask): number {
 }
 
 /** What stands in the front chamber beside its tubes and braces. */
-function aheadM3(task: BoxTask): number {
+function aheadM3(task: BoxTask, inside: Inside): number {
   const { fittings, displacement } = task.request
   const { terminal } = fittings ?? {}
   const cupM3 = terminal?.face === 'front' ? (displacement?.terminalM3 ?? terminal.volumeM3 ?? USUAL_CUP_M3) : 0
-  return driversAheadM3(task) + cupM3
+  return driversAheadM3(task) + cupM3 + ledgesM3(task, inside)
 }
+
+/** Behind a front that comes off. */
+export const ledgesIn = ({ request, fixed }: BoxTask, inside: Inside): readonly Ledge[] =>
+  request.divider?.screwedFront ? ledgesOf(inside, fixed.thicknessM) : []
+
+export const ledgesM3 = (task: BoxTask, inside: Inside): number =>
+  ledgesIn(task, inside).reduce((sum, ledge) => sum + ledgeVolumeM3(ledge, task.fixed.thicknessM), 0)
 
 /** Tubes of the front chamber before it has its size: their length is given, or follows from its net volume. */
 function frontTubesM3(resolved: BoxTask, frontNetM3: number): number {
@@ -66,7 +74,7 @@ export function dividerOf(resolved: BoxTask, inside: Inside, { frontM3 }: BraceA
   const { thicknessM } = resolved.fixed
   if (divider.fromFrontM !== undefined) return dividerAt(inside, divider.fromFrontM, thicknessM)
   const net = divider.frontNetVolumeM3 ?? 0
-  return dividerFor(inside, net + frontTubesM3(resolved, net) + aheadM3(resolved) + frontM3, thicknessM)
+  return dividerFor(inside, net + frontTubesM3(resolved, net) + aheadM3(resolved, inside) + frontM3, thicknessM)
 }
 
 /**
@@ -77,10 +85,11 @@ export function dividerOf(resolved: BoxTask, inside: Inside, { frontM3 }: BraceA
 export function airBeforePort(
   resolved: BoxTask,
   { grossM3, othersM3, braces }: { readonly grossM3: number; readonly othersM3: number; readonly braces: BraceAir },
+  inside: Inside,
   divider: BuiltDivider | undefined
 ): number {
   if (divider === undefined) return grossM3 - othersM3 - braces.rearM3
-  const ahead = aheadM3(resolved)
+  const ahead = aheadM3(resolved, inside)
   return isInFront(resolved.request.port)
     ? divider.frontGrossM3 - ahead - braces.frontM3
     : divider.rearGrossM3 - (othersM3 - divider.boardM3 - ahead) - braces.rearM3
@@ -90,12 +99,13 @@ const total = (rows: readonly VolumeRow[]) => rows.reduce((sum, { volumeM3 }) =>
 
 export function chambersOf(
   resolved: BoxTask,
+  inside: Inside,
   divider: BuiltDivider,
   rows: readonly VolumeRow[],
   { frontM3 }: BraceAir
 ): readonly Chamber[] {
   const ports = total(rows.filter(({ item }) => item === 'ports'))
-  const front = aheadM3(resolved) + frontM3 + (isInFront(resolved.request.port) ? ports : 0)
+  const front = aheadM3(resolved, inside) + frontM3 + (isInFront(resolved.request.port) ? ports : 0)
   const rear = total(rows) - front - divider.boardM3
   const chamber = (name: Chamber['name'], grossM3: number, displacedM3: number): Chamber => ({
     name,

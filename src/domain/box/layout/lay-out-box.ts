@@ -131,7 +131,7 @@ function outcomeOf<Result>(
 export const layOutBox = (request: BoxRequest): Outcome<BoxLayout> => outcomeOf(laidOut(request), layout => layout)
 
 /** What tells whether a box will do: its sizes, its air, and the room round everything in it. */
-export interface TriedBox extends Pick<BoxLayout, 'outer' | 'clearances'> {
+export interface TriedBox extends Pick<BoxLayout, 'outer' | 'clearances' | 'chambers'> {
   readonly volume: Pick<BoxLayout['volume'], 'netM3'>
 }
 
@@ -160,7 +160,8 @@ export function tryBox(request: BoxRequest): Outcome<SolvedBox> {
     outer: outerSize(built.sizes, built.inside.shell),
     volume: { netM3: built.netM3 },
     sizes: built.sizes,
-    clearances: boxClearances(built, resolved, contents).map(toldGap)
+    clearances: boxClearances(built, resolved, contents).map(toldGap),
+    ...present({ chambers: built.chambers && [...built.chambers] })
   }
   return { result, cautions: [], assumed, sources: [], basis: [] }
 }

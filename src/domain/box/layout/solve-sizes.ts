@@ -3,7 +3,7 @@ import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { type Axis, axes } from '../boot/axes.ts'
 import { noPlace, places, standsInBoot } from '../boot/boot-ranges.ts'
-import { freeAxes, frontDiameters, noFit, type Ranges, rangeFaults, sizeRanges } from '../boot/size-limits.ts'
+import { freeAxes, mostRows, noFit, type Ranges, rangeFaults, sizeRanges } from '../boot/size-limits.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import type { BracedTask } from '../stiffness/brace-plan.ts'
 import { isTouched } from './box-clearances.ts'
@@ -161,7 +161,7 @@ export function solveSizes(resolved: BracedTask): ShellSizes {
       detail: say('refused.give-every-outer-size-or-a')
     })
   }
-  const most = fixed.shape === 'prism' ? 1 : Math.max(1, Math.min(frontDiameters(request).length, 4))
+  const most = fixed.shape === 'prism' ? 1 : Math.min(mostRows(request), 4)
   const choices = Array.from({ length: most }, (_, i) => sizeRanges(resolved, i + 1)).flatMap(ranges =>
     places(resolved, ranges)
   )

@@ -29,8 +29,8 @@ export interface BoxTask {
 
 const conflict = (field: string, detail: Said) => new DesignError('conflicting-input', { field, detail })
 
-function checkDivider({ divider = {}, port }: BoxRequest): void {
-  const { fromFrontM, frontNetVolumeM3 } = divider
+function checkDivider({ divider = {}, port, ...request }: BoxRequest): void {
+  const { fromFrontM, frontNetVolumeM3, screwedFront } = divider
   if ((fromFrontM === undefined) === (frontNetVolumeM3 === undefined)) {
     throw new DesignError(fromFrontM === undefined ? 'missing-input' : 'conflicting-input', {
       field: 'divider',
@@ -40,6 +40,15 @@ function checkDivider({ divider = {}, port }: BoxRequest): void {
   if (port?.kind === 'slot') {
     throw conflict('port.kind', say('refused.a-slot-along-the-walls-would'))
   }
+  if (screwedFront && !isUpright(request)) {
+    throw conflict('divider.screwedFront', say('refused.a-front-that-comes-off-is-upright'))
+  }
+}
+
+/** Between four walls, with an upright front. */
+function isUpright({ shape = 'rectangular', slopedFace, acrossSlopeDeg = 0, lidSlopeDeg = 0 }: Partial<BoxRequest>) {
+  const leans = slopedFace !== 'back' || acrossSlopeDeg !== 0 || lidSlopeDeg !== 0
+  return shape === 'rectangular' || (shape === 'wedge' && !leans)
 }
 
 function checkShapeFields(request: BoxRequest): void {

@@ -3,6 +3,7 @@ import {
   alongLine,
   bounds,
   edgeLine,
+  type Line,
   leftPart,
   type Point2,
   type Polygon,
@@ -11,7 +12,7 @@ import {
 } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
-import type { Inside } from './face.ts'
+import { type Face, type Inside, onFace, profilePoint } from './face.ts'
 import { clearLength } from './shell.ts'
 import { type BarePanel, boardAlong, sectionEnds } from './shell-panels.ts'
 
@@ -36,7 +37,6 @@ interface Parts {
 function parts({ inner }: Inside, front: number, fromFrontM: number, thicknessM: number): Parts {
   const near = edgeLine(inner, front, fromFrontM)
   const far = edgeLine(inner, front, fromFrontM + thicknessM)
-  const turned = ({ at, along }: typeof near) => ({ at, along: { x: -along.x, y: -along.y } })
   const behindNear = leftPart(inner, near)
   return {
     front: leftPart(inner, turned(near)),
@@ -44,6 +44,9 @@ function parts({ inner }: Inside, front: number, fromFrontM: number, thicknessM:
     rear: leftPart(behindNear, far)
   }
 }
+
+/** The same line, its other side to the left. */
+const turned = ({ at, along }: Line): Line => ({ at, along: { x: -along.x, y: -along.y } })
 
 const frontOf = ({ shell }: Inside) => shell.walls.findIndex(({ role }) => role === 'front')
 
@@ -120,7 +123,7 @@ export function dividerFor(inside: Inside, frontGrossM3: number, thicknessM: num
   let [low, high] = [0, width + height]
   for (let round = 0; round < 60; round++) {
     const middle = (low + high) / 2
-    const area = signedArea(parts(inside, front, middle, thicknessM).front)
+    const area = signedArea(leftPart(inside.inner, turned(edgeLine(inside.inner, front, middle))))
     if (area * clearLength(inside.shell) < frontGrossM3) low = middle
     else high = middle
   }
@@ -132,4 +135,33 @@ export function chamberAt(inside: Inside, divider: BuiltDivider | undefined, poi
   if (divider === undefined) return inside
   const isAhead = depthOf(inside, frontOf(inside), point) < divider.fromFrontM
   return { ...inside, inner: isAhead ? divider.parts.front : divider.parts.rear }
+}
+
+/**
+ * A face whose clear part is that before or behind the divider; the whole one where the divider does not meet it.
+ *
+ * @param clearFromM  what a front chamber keeps bare behind the front
+ */
+export function faceOfChamber(
+  inside: Inside,
+  divider: BuiltDivider,
+  face: Face,
+  chamber: 'front' | 'rear',
+  clearFromM = 0
+): Face {
+  const front = frontOf(inside)
+  const depthAt = (uM: number, vM: number) =>
+    depthOf(inside, front, profilePoint(inside.shell.axis, onFace(face.place, { uM, vM })))
+  const [none, u, v] = [depthAt(0, 0), depthAt(1, 0), depthAt(0, 1)]
+  const [du, dv] = [u - none, v - none]
+  const length = Math.hypot(du, dv)
+  if (length < 1e-9) return face
+  const way = { x: du / length, y: dv / length }
+  const cut = (atM: number, turn: 1 | -1): Line => {
+    const off = (atM - none) / length
+    return { at: { x: way.x * off, y: way.y * off }, along: { x: -turn * way.y, y: turn * way.x } }
+  }
+  const { fromFrontM, panel } = divider
+  if (chamber === 'rear') return { ...face, clear: leftPart(face.clear, cut(fromFrontM + panel.thicknessM, -1)) }
+  return { ...face, clear: leftPart(leftPart(face.clear, cut(fromFrontM, 1)), cut(clearFromM, -1)) }
 }

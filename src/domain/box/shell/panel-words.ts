@@ -12,6 +12,7 @@ const words = [
   'left',
   'right',
   'divider',
+  'ledge',
   'port-plate',
   'port-cheek',
   'first-leg',
@@ -33,7 +34,8 @@ const words = [
   'amplifier-inside',
   'basket',
   'motor',
-  'flange'
+  'flange',
+  'cone'
 ] as const
 
 const known: ReadonlyMap<string, (typeof words)[number]> = new Map(words.map(word => [word.replace('-', ' '), word]))

@@ -14,13 +14,13 @@ import { triangles } from '../../../numeric/geometry/triangles.ts'
 import { boardFace } from '../shell/board-faces.ts'
 import { chamberAt } from '../shell/divider.ts'
 import { type Face, moved, profilePoint } from '../shell/face.ts'
-import { clearLength } from '../shell/shell.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { unmirrored } from '../slot/slot-plane.ts'
 import type { BuiltSlot } from '../slot/slot-port.ts'
 import type { FittedBox } from './fitted-box.ts'
 import { driverShape, elbowShape, FLANGE_M, tubeShape } from './hardware-shapes.ts'
 import type { MountedDriver, MountedTube } from './mounting.ts'
+import { dividerBody, ledgeBodies } from './parting-bodies.ts'
 import type { Shape } from './shape.ts'
 import { bars, boardFrame, type Disc, drum, polytope, toDirection, toVector } from './solids.ts'
 import { elbowRoute } from './tube-elbow.ts'
@@ -29,7 +29,7 @@ type BodyKind = 'driver' | 'tube' | 'slot' | 'divider' | 'brace' | 'batten' | 'c
 
 interface Piece {
   /** Part of its body, where that has a name: `motor`. */
-  readonly what?: 'motor' | 'basket' | 'flange'
+  readonly what?: 'motor' | 'basket' | 'flange' | 'cone'
   readonly solid: Convex
 }
 
@@ -82,17 +82,21 @@ function roundBehind(face: Face, at: Point3, from: readonly [number, number], to
 
 /**
  * Flange before the board; basket from the hole to the motor, where the height of the motor is given; motor. A reversed driver
- * has basket and motor before the board, its flange under them.
+ * has basket and motor before the board, its flange under them. On a divider the way of the cone counts too: tubes pass before it.
  */
 function driverBody(mounted: MountedDriver): Body {
   const { driver, face, at, label } = mounted
   const { mountingDepthM, magnetDiameterM, magnetHeightM, cutOutDiameterM = 0, flangeDiameterM } = driver
-  const { rebateDepthM: sunk = 0, mount } = driver
+  const { rebateDepthM: sunk = 0, mount, xmaxM = 0 } = driver
   const sign = mount === 'reversed' ? -1 : 1
   const pieces: Piece[] = []
   if (flangeDiameterM !== undefined && sunk < FLANGE_M) {
     const solid = roundBehind(face, at, [sunk - FLANGE_M, flangeDiameterM], [0, flangeDiameterM])
     pieces.push({ what: 'flange', solid })
+  }
+  if (face.name === 'divider' && mount !== 'reversed') {
+    const solid = roundBehind(face, at, [-FLANGE_M - xmaxM, cutOutDiameterM], [0, cutOutDiameterM])
+    pieces.push({ what: 'cone', solid })
   }
   if (driver.kind === 'passive-radiator') pieces.push(...passivePieces(mounted))
   else if (mountingDepthM !== undefined && magnetDiameterM !== undefined) {
@@ -219,19 +223,13 @@ export function boardBody(panel: Pick<BarePanel, 'name' | 'place' | 'thicknessM'
   return { name, kind: 'wall', pieces }
 }
 
-function dividerBody({ inside, divider }: FittedBox): readonly Body[] {
-  if (divider === undefined) return []
-  const from = inside.shell.caps.low.thicknessM
-  const solids = bars(inside.shell.axis, divider.parts.board, from, from + clearLength(inside.shell))
-  return [{ name: 'divider', kind: 'divider', pieces: solids.map(solid => ({ solid })) }]
-}
-
 /** What stands in a box before braces and fittings find their places. */
 export function hardwareBodies(built: FittedBox): readonly Body[] {
   return [
     ...built.mounted.map(each => (each.kind === 'driver' ? driverBody(each) : tubeBody(built, each))),
     ...(built.port?.kind === 'slot' ? [slotBody(built.port)] : []),
-    ...dividerBody(built)
+    ...dividerBody(built),
+    ...ledgeBodies(built)
   ]
 }
 

@@ -10,7 +10,7 @@ import { toMm } from '../../digits.ts'
 import { saidOf, say, worded } from '../../say.ts'
 import { type Inside, moved, onFace, roomAhead, roomForHole } from '../shell/face.ts'
 import { panelSaid } from '../shell/panel-words.ts'
-import { frontGaps } from './front-gaps.ts'
+import { frontGaps, ringGapM } from './front-gaps.ts'
 import type { Mounted, MountedDriver, MountedTube } from './mounting.ts'
 
 type Sentence = keyof typeof clearanceSentences
@@ -114,6 +114,19 @@ function roomRound(inside: Inside, mounted: MountedDriver, depthM: number): numb
 
 /** Unit vector from a point to one a metre away. */
 const toward = (from: Point3, to: Point3) => ({ x: to.xM - from.xM, y: to.yM - from.yM, z: to.zM - from.zM })
+
+/** Room that a cone wants before itself, from its board on. */
+export function roomBefore({ cutOutDiameterM = 0, xmaxM = 0 }: BoxDriver): RoomRule {
+  return { needM: Math.max(ringGapM(cutOutDiameterM), xmaxM), why: 'room.before-cone' }
+}
+
+/** Of a driver on the divider its cone to the front, square to both. */
+export function beforeCone(ahead: Inside, { driver, face, label, at }: MountedDriver): readonly Gap[] {
+  if (driver.mount === 'reversed') return []
+  const { x, y, z } = face.inwards
+  const roomM = roomAhead(ahead, moved(at, face.inwards, -1e-6), { x: -x, y: -y, z: -z })
+  return [gap('clearance.cone-to-front', [{ name: label }], roomM, roomBefore(driver))]
+}
 
 function besideMotor(inside: Inside, mounted: MountedDriver): readonly Gap[] {
   const { driver, face, label } = mounted

@@ -1,5 +1,6 @@
 import type { BuiltDivider } from '../shell/divider.ts'
 import type { Inside } from '../shell/face.ts'
+import type { Ledge } from '../shell/ledges.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import type { BuiltPort } from '../slot/built-port.ts'
 import type { Mounted } from './mounting.ts'
@@ -12,4 +13,6 @@ export interface FittedBox {
   readonly netM3: number
   readonly port?: BuiltPort
   readonly divider?: BuiltDivider
+  /** Behind a front that comes off. */
+  readonly ledges?: readonly Ledge[]
 }

@@ -1,6 +1,16 @@
 /** Free board round the flanges on a face. Common practice, no source. */
 export const frontGaps = { toEdgeM: 15e-3, toFlangeM: 25e-3 } as const
 
+/**
+ * Free way before a cone whose ring is as large as the cone itself.
+ *
+ *   h = d/4
+ *
+ * @source derived; that it should be: common practice, no source
+ * @check  π·0.28·0.07 m = π·0.28²/4
+ */
+export const ringGapM = (diameterM: number): number => diameterM / 4
+
 interface LineGaps {
   readonly edgeM: number
   readonly betweenM: number

@@ -10,6 +10,7 @@ import { DesignError } from '../../design-error.ts'
 import { present } from '../../present.ts'
 import { say, worded } from '../../say.ts'
 import { driverFixing, USUAL_SCREW_COUNT } from '../request/driver-fixing.ts'
+import { type BuiltDivider, faceOfChamber } from '../shell/divider.ts'
 import { type Face, findFace, type Inside, inFrame, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { tubeOuter, tubeWidest } from '../slot/tube.ts'
@@ -130,19 +131,26 @@ function tubeItems(port: RoundPort, insideM: number): readonly Item[] {
 /** Where nothing else may stand on a face: what a slot takes of it, as a line that has the free part on its left. */
 type Reserved = (face: Face) => Polygon
 
-/** Sets everything on its face; what has no centre is arranged with the others that have none. */
+/** Sets everything on its face, tubes alone on one in their chamber; what has no centre is arranged with the others that have none. */
 export function mountAll(
   inside: Inside,
   panels: readonly BarePanel[],
-  { drivers = [], port }: BoxRequest,
+  { drivers = [], port, divider: { screwedFront } = {}, thicknessM }: BoxRequest,
   free: Reserved,
-  tubeInsideM: number
+  tubeInsideM: number,
+  divider?: BuiltDivider
 ): readonly Mounted[] {
   const items = [...driverItems(drivers), ...(port?.kind === 'round' ? tubeItems(port, tubeInsideM) : [])]
+  const bareM = screwedFront ? thicknessM : 0
   const names = [...new Set(items.map(({ faceName }) => faceName))]
   return names.flatMap(name => {
     const here = items.filter(({ faceName }) => faceName === name)
-    const face = findFace(inside, panels, name, `${here[0]?.field}.face`)
+    const whole = findFace(inside, panels, name, `${here[0]?.field}.face`)
+    const isTubes = here.every(({ field }) => field === 'port')
+    const face =
+      divider === undefined || port?.kind !== 'round' || !isTubes
+        ? whole
+        : faceOfChamber(inside, divider, whole, port.chamber ?? 'rear', bareM)
     const loose = here.filter(({ centre }) => centre === undefined)
     const places = arrange(
       free(face),

@@ -19,7 +19,8 @@ const shapes = [
 
 export function sizeBandPass(problem: SizingProblem): CandidateFamilies {
   const { boxed, request } = problem
-  const { lowHz, highHz } = request.wanted ?? {}
+  const { lowHz, highHz, frontVolumeM3 } = request.wanted ?? {}
+  if (frontVolumeM3 !== undefined) return asAsked(problem, frontVolumeM3)
   if (lowHz !== undefined || highHz !== undefined) return forEdges(problem, lowHz, highHz)
   const unsuited: Unsuited[] = []
   const candidates = shapes.flatMap(({ id, s, name }, rank) => {
@@ -52,7 +53,53 @@ function forEdges(problem: SizingProblem, lowHz: number | undefined, highHz: num
   return { candidates: [], unsuited: [{ kind: 'band-pass-4', alignment: 'band-pass-4-edges', why }] }
 }
 
-function evaluated(problem: SizingProblem, { rearVolumeM3, frontVolumeM3, centreHz }: BandPass4) {
+/** Both chambers as told, the front tuned as told or to the resonance of the closed one. */
+function asAsked(problem: SizingProblem, frontVolumeM3: number): CandidateFamilies {
+  const { boxed, request } = problem
+  const { netVolumeM3, tuningHz } = request.wanted ?? {}
+  if (netVolumeM3 === undefined) {
+    const detail = say('refused.a-front-chamber-needs-the-one-behind')
+    throw new DesignError('missing-input', { field: 'wanted.netVolumeM3', detail })
+  }
+  const rise = Math.sqrt(1 + boxed.vasM3 / netVolumeM3)
+  const [fcHz, qtc] = [boxed.fsHz * rise, boxed.qts * rise]
+  const centreHz = tuningHz ?? fcHz
+  const response = evaluated(problem, { rearVolumeM3: netVolumeM3, frontVolumeM3, centreHz })
+  const { f3Hz = centreHz, f3UpperHz = centreHz } = response
+  const candidate: UnrankedCandidate = {
+    ...common(problem, { netVolumeM3, frontVolumeM3, totalVolumeM3: netVolumeM3 + frontVolumeM3, fcHz, qtc }),
+    alignment: 'as-asked',
+    ...worded({ name: say('alignment.band-pass-as-asked') }),
+    reasons: [...bandReasons(response, 0), ...roomReasons(problem, netVolumeM3 + frontVolumeM3)],
+    goodAt: goodAtBand(f3Hz, f3UpperHz),
+    frontTuningHz: centreHz,
+    response,
+    rank: 0
+  }
+  return { candidates: [candidate], unsuited: [] }
+}
+
+const goodAtBand = (lowHz: number, highHz: number) =>
+  `filters itself: ${inDigits(lowHz)} to ${inDigits(highHz)} Hz, cone well held; all sound by the port, errors of volume hardly forgiven`
+
+const roomReasons = (problem: SizingProblem, totalVolumeM3: number): readonly Reason[] => [
+  ...spaceReason(totalVolumeM3 / problem.volumeFactor, problem.request.space?.netVolumeM3),
+  ebpReason(problem.ebpHz, 'opened')
+]
+
+type Chambers = Pick<UnrankedCandidate, 'netVolumeM3' | 'frontVolumeM3' | 'totalVolumeM3' | 'fcHz' | 'qtc'>
+
+const common = ({ boxed }: SizingProblem, chambers: Chambers) =>
+  ({
+    kind: 'band-pass-4',
+    ...chambers,
+    alpha: boxed.vasM3 / chambers.netVolumeM3,
+    source: 'geddes-1989-band-pass'
+  }) as const
+
+type Sized = Pick<BandPass4, 'rearVolumeM3' | 'frontVolumeM3' | 'centreHz'>
+
+function evaluated(problem: SizingProblem, { rearVolumeM3, frontVolumeM3, centreHz }: Sized) {
   const { air, driver, request, openedLeakQ } = problem
   const opening = { count: 1, areaM2: driver.sdM2 / 2 }
   const lengthM = effectiveLengthM(centreHz, frontVolumeM3, opening, air.soundSpeedMPerS)
@@ -77,29 +124,22 @@ function candidateOf(
   const { rearVolumeM3, frontVolumeM3, centreHz } = box
   const response = evaluated(problem, box)
   const totalVolumeM3 = rearVolumeM3 + frontVolumeM3
+  const chambers = { netVolumeM3: rearVolumeM3, frontVolumeM3, totalVolumeM3, fcHz: centreHz, qtc: box.qtc }
   const gain = `${inDigits(box.gainDb)} dB at its centre against the bare driver`
   const reasons: readonly Reason[] = [
     { against: box.gainDb < -6, text: gain },
     ...bandReasons(response, box.rippleDb),
-    ...spaceReason(totalVolumeM3 / problem.volumeFactor, problem.request.space?.netVolumeM3),
-    ebpReason(problem.ebpHz, 'opened')
+    ...roomReasons(problem, totalVolumeM3)
   ]
   return {
-    kind: 'band-pass-4',
+    ...common(problem, chambers),
     alignment,
     ...worded({ name: phrased(shape) }),
     reasons,
-    goodAt: `filters itself: ${inDigits(box.lowHz)} to ${inDigits(box.highHz)} Hz, cone well held; all sound by the port, errors of volume hardly forgiven`,
-    netVolumeM3: rearVolumeM3,
-    frontVolumeM3,
-    totalVolumeM3,
+    goodAt: goodAtBand(box.lowHz, box.highHz),
     frontTuningHz: centreHz,
-    fcHz: centreHz,
-    qtc: box.qtc,
-    alpha: problem.boxed.vasM3 / rearVolumeM3,
     alignmentF3Hz: box.lowHz,
     response,
-    source: 'geddes-1989-band-pass',
     rank
   }
 }

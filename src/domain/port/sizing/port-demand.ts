@@ -10,6 +10,7 @@ import { limitDefaults } from '../../enclosure/limits/defaults.ts'
 import { enclosureDefaults } from '../../enclosure/model/defaults.ts'
 import { type DriverWiring, driverWiring } from '../../enclosure/model/driver-wiring.ts'
 import { presetNetwork } from '../../enclosure/model/preset-network.ts'
+import type { PresetEnclosureRequest } from '../../enclosure/model/request.ts'
 import { filterDefaults } from '../../filter/defaults.ts'
 import { filterSections } from '../../filter/filter-sections.ts'
 import { branchFlow } from '../../network/branch-flow.ts'
@@ -58,7 +59,7 @@ export function portDemand(request: PortSizingRequest, setting: Setting, assume:
 }
 
 /** What only a driver's flow depends on; beside a flow or a swept volume it would be dropped. */
-const ofTheDriver = ['drivers', 'source', 'filters', 'leakQ', 'highPassHz'] as const
+const ofTheDriver = ['drivers', 'source', 'filters', 'leakQ', 'highPassHz', 'rearVolumeM3'] as const
 
 function requireNothingDriven(request: PortSizingRequest): void {
   const idle = ofTheDriver.find(field => request[field] !== undefined)
@@ -156,19 +157,23 @@ export function coneAreaM2({ driver, drivers }: PortSizingRequest, air: Air): nu
 }
 
 /** The box as the response builds it; its port has the mass that the tuning asks for, whatever its area. */
-function ventedNetwork(
+function openedNetwork(
   request: PortSizingRequest,
   driver: Driver,
   wiring: DriverWiring,
   { tuningHz, air }: Setting,
   assume: Assumptions
 ) {
-  const { netVolumeM3 } = request
+  const { netVolumeM3, rearVolumeM3 } = request
   const leakQ = assume.take(request.leakQ, 'leakQ', enclosureDefaults.openedLeakQ)
   const opening = { count: 1, areaM2: driver.sdM2 }
   const lengthM = effectiveLengthM(tuningHz, netVolumeM3, opening, air.soundSpeedMPerS)
-  const rear = { netVolumeM3, leakQ, port: { ...opening, lengthM, endFactor: 0 } }
-  return presetNetwork({ kind: 'vented', rear }, driver, wiring, air, assumptions())
+  const opened = { netVolumeM3, leakQ, port: { ...opening, lengthM, endFactor: 0 } }
+  const enclosure: PresetEnclosureRequest =
+    rearVolumeM3 === undefined
+      ? { kind: 'vented', rear: opened }
+      : { kind: 'band-pass-4', rear: { netVolumeM3: rearVolumeM3, leakQ }, front: opened }
+  return presetNetwork(enclosure, driver, wiring, air, assumptions())
 }
 
 /** The flow through the port over frequencies, the filters before the amplifier in it. */
@@ -179,7 +184,7 @@ function flowAtDrive(
   setting: Setting,
   assume: Assumptions
 ) {
-  const { network, ports } = ventedNetwork(request, driver, wiring, setting, assume)
+  const { network, ports } = openedNetwork(request, driver, wiring, setting, assume)
   const port = ports[0]?.branch as Branch
   const sourceOhm = assume.take(request.source?.seriesOhm, 'source.seriesOhm', enclosureDefaults.seriesOhm)
   const solver = filteredSolver(networkSolver(network, sourceOhm), filterSections(request.filters ?? [], 'filters'))

@@ -113,3 +113,15 @@ export function driverTables(wish: DriverWish, frequenciesHz: Float64Array): Dri
  */
 export const closedQ = ({ qts, vasM3 }: DriverTables, netVolumeM3: number): number =>
   qts * Math.sqrt(1 + vasM3 / netVolumeM3)
+
+/**
+ * Resonance of the drivers in a tight box.
+ *
+ *   fc = fs·√(1 + Vas/V)
+ *
+ * @param netVolumeM3 above 0
+ * @source Small, "Closed-box loudspeaker systems", JAES 20(10), 1972 (from memory)
+ * @check  Vas = 3·V doubles fs
+ */
+export const closedHz = ({ fsHz, vasM3 }: DriverTables, netVolumeM3: number): number =>
+  fsHz * Math.sqrt(1 + vasM3 / netVolumeM3)

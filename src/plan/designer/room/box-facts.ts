@@ -4,7 +4,7 @@ import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { Strategy } from '../../../contract/boxes/words.ts'
 import { assumptions } from '../../../domain/assume.ts'
 import { places } from '../../../domain/box/boot/boot-ranges.ts'
-import { frontDiameters, LEAST_INSIDE_M, type Ranges, sizeRanges } from '../../../domain/box/boot/size-limits.ts'
+import { LEAST_INSIDE_M, mostRows, type Ranges, sizeRanges } from '../../../domain/box/boot/size-limits.ts'
 import { oneDriver } from '../../../domain/box/layout/displaced.ts'
 import { boardsOf } from '../../../domain/box/request/boards-of-face.ts'
 import { type BoxTask, boxTask } from '../../../domain/box/request/box-task.ts'
@@ -34,7 +34,7 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
   const [driver] = all
   const { mountingDepthM = 0, rebateDepthM = 0, magnetDiameterM = 0, face = 'front' } = driver ?? {}
   const volumes = all.map(each => (each.count ?? 1) * (oneDriver(each, boardsOf(each, task.fixed))?.volumeM3 ?? 0))
-  const most = Math.max(1, Math.min(frontDiameters(task.request).length, roomDefaults.mostRows.value))
+  const most = Math.min(mostRows(task.request), roomDefaults.mostRows.value)
   return {
     task,
     boardM: thicknessM,

@@ -15,6 +15,8 @@ import { type SlotSide, slotSides, slotTakesM3, standsBeside, standsSlot, withSl
 export interface PlacedBox extends Place {
   /** Absent: none. */
   readonly portShape?: 'round' | 'slot'
+  /** Of the tubes of a band-pass. */
+  readonly portFace?: Exclude<FaceName, 'divider'>
   /** Only of a box with passive radiators. */
   readonly radiators?: { readonly count: number; readonly face: RadiatorFace }
 }
@@ -25,7 +27,7 @@ interface Way {
 }
 
 /** The ways of growing in the order of the layout. */
-function waysOf(facts: BoxFacts, choices: readonly RowRanges[]): readonly Way[] {
+export function waysOf(facts: BoxFacts, choices: readonly RowRanges[]): readonly Way[] {
   const tried = facts.strategy === undefined ? strategies : [facts.strategy]
   return tried.flatMap(strategy =>
     choices.flatMap(choice => {
@@ -36,7 +38,7 @@ function waysOf(facts: BoxFacts, choices: readonly RowRanges[]): readonly Way[] 
 }
 
 /** What the box takes on the first way on which it stands. */
-function standing(
+export function standing(
   facts: BoxFacts,
   ways: readonly Way[],
   volumeM3: number,
@@ -50,11 +52,11 @@ function standing(
 }
 
 /** Length of a port of this area for the tuning, both ends taken off [m]. */
-const lengthOf = (facts: BoxFacts, netM3: number, tuningHz: number, areaM2: number, endsM: number): number =>
+export const lengthOf = (facts: BoxFacts, netM3: number, tuningHz: number, areaM2: number, endsM: number): number =>
   effectiveLengthM(tuningHz, netM3, { count: 1, areaM2 }, facts.task.air.soundSpeedMPerS) - endsM
 
 /** No shorter than its radius, and short enough not to resonate as a pipe in the band. */
-const isPort = (lengthM: number, endsM: number, areaM2: number, longestM: number) =>
+export const isPort = (lengthM: number, endsM: number, areaM2: number, longestM: number) =>
   lengthM >= equivalentRadiusM(areaM2) && lengthM + endsM <= longestM
 
 interface Asked {
@@ -90,7 +92,7 @@ function tubeRoom(facts: BoxFacts, face: FaceName, longestM: number): PortRoom {
 const behindFace = { left: 'width', right: 'width', top: 'height', bottom: 'height' } as const
 
 /** At least so much along the way a tube goes from its face. */
-function roomier(choice: RowRanges, face: FaceName, leastM: number): RowRanges {
+export function roomier(choice: RowRanges, face: FaceName, leastM: number): RowRanges {
   const axis = face in behindFace ? behindFace[face as keyof typeof behindFace] : 'depth'
   const { min, max } = choice.ranges[axis]
   const least = leastM + (axis === 'depth' ? choice.leanM : 0)

@@ -27,6 +27,18 @@ export const roomDefaults = {
     why: 'more than the rule asks, for the steps of the saw and for braces',
     source: 'ours'
   },
+  mouthSides: {
+    value: 4,
+    unit: '1',
+    why: 'strips behind a front that comes off, each about as long as a cube of the air is wide',
+    source: 'ours'
+  },
+  acrossStepM: {
+    value: 0.02,
+    unit: 'm',
+    why: 'steps in which room for a tube across a chamber is asked for',
+    source: 'ours'
+  },
   leastAirShare: {
     value: 0.35,
     unit: '1',

@@ -37,6 +37,25 @@ export const searchDefaults = {
     why: 'above it a port plays what the front loudspeakers play',
     source: 'ours'
   },
+  highestBandHz: {
+    value: 80,
+    unit: 'Hz',
+    why: 'a band-pass is tuned to the middle of its band, not to its lower end',
+    source: 'ours'
+  },
+  frontRatios: {
+    value: [0.35, 0.5, 0.71, 1, 1.41, 2, 2.8],
+    unit: '1',
+    why: 'front chamber over the closed one; the textbook’s shapes lie within',
+    source: 'ours'
+  },
+  frontSteps: { value: [1.19, 1.09, 1.045], unit: '1', why: 'nearer and nearer to the best of them', source: 'ours' },
+  bandNodes: {
+    value: 2,
+    unit: '1',
+    why: 'a band-pass has one more figure to look for: every second node of the grid, steps twice as wide',
+    source: 'ours'
+  },
   seeds: { value: 4, unit: '1', why: 'regions that are refined', source: 'ours' },
   apartVolume: { value: 1.25, unit: '1', why: 'how far apart they are', source: 'ours' },
   apartTuning: { value: 1.12, unit: '1', why: 'how far apart they are', source: 'ours' },

@@ -18,6 +18,8 @@ export interface Room<Placed extends Place> {
   readonly toM3: number
   readonly closed: (netVolumeM3: number) => Placed | undefined
   readonly ported: (netVolumeM3: number, tuningHz: number, areaM2: number) => Placed | undefined
+  /** A band-pass: behind and before the drivers, tuning and area of its port; absent where none is asked for. */
+  readonly divided?: (netM3: number, frontM3: number, tuningHz: number, areaM2: number) => Placed | undefined
 }
 
 /** One way to set the radiators at hand into a box. */
@@ -48,6 +50,7 @@ export interface DesignProblem<Placed extends Place> {
   /** What the caller has fixed. */
   readonly kind?: PlannedKind
   readonly netVolumeM3?: number
+  readonly frontVolumeM3?: number
   readonly tuningHz?: number
   readonly areaM2?: number
 }
@@ -55,6 +58,8 @@ export interface DesignProblem<Placed extends Place> {
 export interface FoundDesign<Placed extends Place> {
   readonly kind: PlannedKind
   readonly netVolumeM3: number
+  /** Only of a band-pass. */
+  readonly frontVolumeM3?: number
   readonly tuningHz?: number
   readonly areaM2?: number
   readonly place: Placed

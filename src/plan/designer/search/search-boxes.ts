@@ -16,6 +16,9 @@ function* nodes(from: number, to: number, step: number): Generator<number> {
   for (let node = Math.ceil(from / step - 1e-9); node * step <= to + 1e-9; node++) yield node * step
 }
 
+/** Every second of the nodes that all boxes share. */
+const everyOther = (values: readonly number[]) => values.filter((_, k) => k % searchDefaults.bandNodes.value === 0)
+
 function volumes<Placed extends Place>({ room, netVolumeM3 }: DesignProblem<Placed>): readonly number[] {
   if (netVolumeM3 !== undefined) return netVolumeM3 > room.toM3 ? [] : [Math.log(netVolumeM3)]
   if (!(room.toM3 > room.fromM3)) return []
@@ -25,10 +28,13 @@ function volumes<Placed extends Place>({ room, netVolumeM3 }: DesignProblem<Plac
   return [...new Set([...inside, Math.log(room.toM3)])]
 }
 
-function tunings<Placed extends Place>({ tuningHz }: DesignProblem<Placed>): readonly number[] {
+function tunings<Placed extends Place>(
+  { tuningHz }: DesignProblem<Placed>,
+  highestHz: number = searchDefaults.highestTuningHz.value
+): readonly number[] {
   if (tuningHz !== undefined) return [Math.log(tuningHz)]
   const step = Math.LN2 / searchDefaults.tuningsPerOctave.value
-  const steps = nodes(0, Math.log(searchDefaults.highestTuningHz.value / searchDefaults.lowestTuningHz.value), step)
+  const steps = nodes(0, Math.log(highestHz / searchDefaults.lowestTuningHz.value), step)
   return [...steps].map(node => Math.log(searchDefaults.lowestTuningHz.value) + node)
 }
 
@@ -42,8 +48,14 @@ export function grid<Placed extends Place>(problem: DesignProblem<Placed>): read
       ? across.map(volume => ({ kind: 'closed', volume, tuning: 0 }) as const)
       : []),
     ...(wants('vented') ? opened('vented') : []),
+    ...(problem.kind === 'band-pass-4' ? divided(problem, across) : []),
     ...(wants('passive-radiator') && problem.radiators !== undefined ? opened('passive-radiator') : [])
   ]
+}
+
+function divided<Placed extends Place>(problem: DesignProblem<Placed>, across: readonly number[]): readonly Spot[] {
+  const tuned = everyOther(tunings(problem, searchDefaults.highestBandHz.value))
+  return everyOther(across).flatMap(volume => tuned.map(tuning => ({ kind: 'band-pass-4', volume, tuning }) as const))
 }
 
 const isApart = (a: Spot, b: Spot) =>
@@ -53,10 +65,11 @@ const isApart = (a: Spot, b: Spot) =>
 
 /** Neighbours of a spot within the volumes worth a look; what the caller has fixed does not move. */
 function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: Spot, share: number): readonly Spot[] {
-  const wide = (share * Math.LN10) / searchDefaults.volumesPerDecade.value
+  const step = spot.kind === 'band-pass-4' ? share * searchDefaults.bandNodes.value : share
+  const wide = (step * Math.LN10) / searchDefaults.volumesPerDecade.value
   const high =
     problem.tuningHz === undefined && spot.kind !== 'closed'
-      ? (share * Math.LN2) / searchDefaults.tuningsPerOctave.value
+      ? (step * Math.LN2) / searchDefaults.tuningsPerOctave.value
       : 0
   const up = high === 0 ? [0] : [-high, 0, high]
   const across = problem.netVolumeM3 === undefined ? [-wide, 0, wide] : [0]
@@ -82,7 +95,8 @@ export function searchBoxes<Placed extends Place>(problem: DesignProblem<Placed>
   const weighed = {
     closed: known('closed'),
     vented: known('vented'),
-    'passive-radiator': known('passive-radiator')
+    'passive-radiator': known('passive-radiator'),
+    'band-pass-4': known('band-pass-4')
   } as const satisfies Record<PlannedKind, unknown>
   const weigh = (spot: Spot): FoundDesign<Placed> | undefined => {
     const design = weighed[spot.kind](spot.volume, spot.tuning)

@@ -2,6 +2,7 @@
 import type { PlannedKind } from '../../../contract/systems/words.ts'
 import { radiatorTuning } from '../../../domain/enclosure/alignment/passive-radiator.ts'
 import { present } from '../../../domain/present.ts'
+import { bandPassLoad } from '../evaluate/band-pass-load.ts'
 import { type BoxCurves, boxCurves, portLimit2, solveBox } from '../evaluate/box-response.ts'
 import { closedQ } from '../evaluate/driver-tables.ts'
 import { gainLimit2, type Held, heldLevel } from '../evaluate/held-level.ts'
@@ -74,6 +75,14 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
   const vented = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
     if (goal.closedOnly) return undefined
     solveBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
+    return ported({ kind: 'vented', netVolumeM3, tuningHz }, areaM2 => room.ported(netVolumeM3, tuningHz, areaM2))
+  }
+
+  /** What the curves hold, with the port that the goal wants for it. */
+  const ported = (
+    box: Pick<FoundDesign<Placed>, 'kind' | 'netVolumeM3' | 'frontVolumeM3' | 'tuningHz'>,
+    placed: (areaM2: number) => Placed | undefined
+  ): FoundDesign<Placed> | undefined => {
     const { areaShares, leastAreaM2 } = searchDefaults
     const needed = neededArea(frequenciesHz, curves, problem.airSpeedMPerS)
     const ears = heard()
@@ -81,14 +90,27 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     const areas =
       given === undefined ? areaShares.value.map(share => Math.max(leastAreaM2.value, share * needed)) : [given]
     for (const areaM2 of areas) {
-      const place = room.ported(netVolumeM3, tuningHz, areaM2)
+      const place = placed(areaM2)
       if (place === undefined) continue
       const sound = listen(areaM2, ears)
       const score = scoreOf(goal, sound, place.outerM3, referenceDb)
       if (best !== undefined && score <= best.score) break
-      best = { kind: 'vented', netVolumeM3, tuningHz, areaM2, place, ...sound, score }
+      best = { ...box, areaM2, place, ...sound, score }
     }
     return best
+  }
+
+  const divided = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
+    const stands = room.divided
+    if (goal.closedOnly || stands === undefined) return undefined
+    const withFront = (frontVolumeM3: number) => {
+      const load = bandPassLoad(tables, { netVolumeM3, frontVolumeM3, tuningHz, leakQ }, limits)
+      solveLoaded(tables, load, limits, curves)
+      return ported({ kind: 'band-pass-4', netVolumeM3, frontVolumeM3, tuningHz }, areaM2 =>
+        stands(netVolumeM3, frontVolumeM3, tuningHz, areaM2)
+      )
+    }
+    return problem.frontVolumeM3 === undefined ? bestFront(netVolumeM3, withFront) : withFront(problem.frontVolumeM3)
   }
 
   const radiated = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
@@ -114,7 +136,28 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     return best
   }
 
-  return { closed, vented, 'passive-radiator': radiated } satisfies Record<PlannedKind, unknown>
+  return { closed, vented, 'passive-radiator': radiated, 'band-pass-4': divided } satisfies Record<PlannedKind, unknown>
+}
+
+/** The front chamber that the goal wants before a closed one: the usual ratios, then nearer to the best. */
+function bestFront<Placed extends Place>(
+  netVolumeM3: number,
+  withFront: (frontVolumeM3: number) => FoundDesign<Placed> | undefined
+): FoundDesign<Placed> | undefined {
+  const { frontRatios, frontSteps } = searchDefaults
+  let best: FoundDesign<Placed> | undefined
+  const weigh = (frontVolumeM3: number) => {
+    const next = withFront(frontVolumeM3)
+    if (next !== undefined && (best === undefined || next.score > best.score)) best = next
+  }
+  for (const ratio of frontRatios.value) weigh(ratio * netVolumeM3)
+  for (const step of frontSteps.value) {
+    const middle = best?.frontVolumeM3
+    if (middle === undefined) return undefined
+    weigh(middle / step)
+    weigh(middle * step)
+  }
+  return best
 }
 
 /** The area from which on something else limits first, 20 to 90 Hz. */

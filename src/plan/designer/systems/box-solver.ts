@@ -1,6 +1,6 @@
 /** A box as a plan sets it up, in closed form: full gain, the high-pass its cone needs, and the figures a search compares. */
 import type { ForeseenFigures } from '../../../contract/systems/design-system.ts'
-import { isFlatFace, type PlannedKind } from '../../../contract/systems/words.ts'
+import { isFlatFace, type SearchedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits, portLimit2, solveBox } from '../evaluate/box-response.ts'
 import { risesToHz } from '../evaluate/crossing.ts'
@@ -31,7 +31,7 @@ interface SolvedNode {
 }
 
 export interface BoxSolver {
-  readonly node: (box: Box, kind: PlannedKind) => SolvedNode | undefined
+  readonly node: (box: Box, kind: SearchedKind) => SolvedNode | undefined
   /** `driveV`: to which the gain is set. */
   readonly box: (box: Box, limits: DriveLimits, driveV: number) => BoxFigures
 }

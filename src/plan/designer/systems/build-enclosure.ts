@@ -1,7 +1,7 @@
 /** The costly half of a design: the box searched for the goal, sized, ported, laid out, braced and heard as a plan would do it. */
 import type { DesignFigures } from '../../../contract/systems/design-system.ts'
 import type { PlanEnclosure } from '../../../contract/systems/plan-enclosure.ts'
-import type { PlannedKind } from '../../../contract/systems/words.ts'
+import type { SearchedKind } from '../../../contract/systems/words.ts'
 import type { Caution } from '../../../domain/caution.ts'
 import { present } from '../../../domain/present.ts'
 import { inEnglish } from '../../../domain/say.ts'
@@ -105,7 +105,7 @@ function near(
 
 function designsNear(
   { setting }: Electrics,
-  kind: PlannedKind,
+  kind: SearchedKind,
   { goal: name, limits }: Question,
   roomM3: number,
   netVolumeM3: number
@@ -147,7 +147,7 @@ function made(electrics: Electrics, question: Question, design: FoundDesign<Plac
  */
 export function builtDesign(
   electrics: Electrics,
-  kind: PlannedKind,
+  kind: SearchedKind,
   question: Question,
   netVolumeM3: number
 ): Weighed<BuiltDesign> {

@@ -1,7 +1,7 @@
 /** Every system of one driver in closed form: what it would be, or the first limit it breaks. */
 import type { DesignLimits, SearchRequest } from '../../../contract/systems/design-search.ts'
 import type { ForeseenFigures, LimitReading, RejectedDesign } from '../../../contract/systems/design-system.ts'
-import type { PlannedKind } from '../../../contract/systems/words.ts'
+import type { SearchedKind } from '../../../contract/systems/words.ts'
 import { REFERENCE_PRESSURE_PA } from '../../../domain/constants.ts'
 import { inLitres } from '../../../domain/digits.ts'
 import { present } from '../../../domain/present.ts'
@@ -52,7 +52,7 @@ interface Bench {
   readonly question: Question
   /** Every system is foreseen to its end, whatever it breaks: for who looks for what breaks least. */
   readonly whole: boolean
-  readonly kinds: readonly PlannedKind[]
+  readonly kinds: readonly SearchedKind[]
   /** By shell, and by shell and wiring: amplifiers ask for the same. */
   readonly spaces: Map<string, Space | undefined>
   readonly wired: Map<string, WiredBoxes>

@@ -1,5 +1,5 @@
 /** Boxes for drivers wired in one way, weighed in closed form for one amplifier after the other. */
-import type { DesignGoal, PlannedKind } from '../../../contract/systems/words.ts'
+import type { DesignGoal, SearchedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import { inSteps } from '../room/area-steps.ts'
 import type { PlacedBox } from '../room/box-room.ts'
@@ -39,7 +39,7 @@ interface NearestBox extends ForeseenBox {
 }
 
 /** The best box that keeps every limit, or the one that comes nearest to it; none where no box stands at all. */
-export type WiredBoxes = (kind: PlannedKind, goal: DesignGoal, driveV: number) => NearestBox | undefined
+export type WiredBoxes = (kind: SearchedKind, goal: DesignGoal, driveV: number) => NearestBox | undefined
 
 /** The next above of the gains for which bounds are worked out. */
 function nextVoltage(driveV: number): number {
@@ -47,7 +47,7 @@ function nextVoltage(driveV: number): number {
   return 10 ** ((stepDb * Math.ceil((20 * Math.log10(driveV)) / stepDb)) / 20)
 }
 
-function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, solver: BoxSolver): readonly Node[] {
+function nodesFor(problem: BoxProblem, kind: SearchedKind, goalName: DesignGoal, solver: BoxSolver): readonly Node[] {
   const goal = goalFor(goals[goalName].value, problem.tables.qts)
   const most = mostOf({ ...problem, goal, kind })
   return grid({ ...problem, goal, kind })
@@ -105,11 +105,11 @@ export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: numbe
   const solver = boxSolver(problem, plateau2, levelHz)
   const room = inSteps(problem.room, systemDefaults.areaStep.value)
   const { amplifierV: _, ...limits } = problem.limits
-  const nodesOf = remembered((kind: PlannedKind, goal: DesignGoal, highestV: number) =>
+  const nodesOf = remembered((kind: SearchedKind, goal: DesignGoal, highestV: number) =>
     nodesFor({ ...problem, highestV }, kind, goal, solver)
   )
   const bestWithin = (
-    kind: PlannedKind,
+    kind: SearchedKind,
     goalName: DesignGoal,
     highestV: number,
     overshoot: Overshoot

@@ -1,6 +1,6 @@
 /** What a search is asked, with every silent field filled in and recorded. */
 import type { DesignLimits, SearchRequest } from '../../../contract/systems/design-search.ts'
-import { type DesignGoal, type DesignRanking, plannedKinds } from '../../../contract/systems/words.ts'
+import { type DesignGoal, type DesignRanking, searchedKinds } from '../../../contract/systems/words.ts'
 import type { Assumptions } from '../../../domain/assume.ts'
 import { planDefaults } from '../../request/defaults.ts'
 import { resolvedFields } from '../../request/resolved-plan.ts'
@@ -26,7 +26,7 @@ export function questionOf(request: SearchRequest, assumed: Assumptions): Questi
   const { limits = {} } = request
   const { driverCounts, kinds } = rankDefaults
   if (request.driverCounts === undefined) assumed.note('driverCounts', driverCounts.value.join(', '), driverCounts)
-  if (request.kinds === undefined) assumed.note('kinds', plannedKinds.join(', '), kinds)
+  if (request.kinds === undefined) assumed.note('kinds', searchedKinds.join(', '), kinds)
   const excursionOfXmax = assumed.take<number>(
     limits.excursionOfXmax,
     'limits.excursionOfXmax',

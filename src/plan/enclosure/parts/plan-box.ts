@@ -11,7 +11,7 @@ import {
 } from '../../../domain/box/layout/lay-out-box.ts'
 import type { BoxPort } from '../../../domain/box/request/box-request.ts'
 import { present } from '../../../domain/present.ts'
-import type { BoxBrief } from '../../request/box-brief.ts'
+import { type BoxBrief, isDivided } from '../../request/box-brief.ts'
 import type { Part, RunPart } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import type { RadiatorPlace } from './plan-radiators.ts'
@@ -27,16 +27,25 @@ export type JudgedBoxPart = Part<BoxRequest, TriedBox>
 
 export interface BoxWish {
   readonly netVolumeM3: number
+  /** Only of a band-pass: before the drivers. */
+  readonly frontVolumeM3?: number
   readonly port: BoxPort | undefined
   readonly radiators?: RadiatorPlace
   readonly strategy: Strategy | undefined
 }
 
-export function planBox(brief: BoxBrief, { netVolumeM3, port, radiators, strategy }: BoxWish): TriedBoxPart {
+/** Of all chambers. */
+export const wholeVolumeM3 = ({ netVolumeM3, frontVolumeM3 = 0 }: Omit<BoxWish, 'strategy'>): number =>
+  netVolumeM3 + frontVolumeM3
+
+export function planBox(brief: BoxBrief, wish: BoxWish): TriedBoxPart {
+  const { frontVolumeM3, port, radiators, strategy } = wish
+  const netVolumeM3 = wholeVolumeM3(wish)
+  const divider = frontVolumeM3 === undefined ? undefined : { frontNetVolumeM3: frontVolumeM3, screwedFront: true }
   const drawnIn = (furtherM: number) => {
     const shell = shellRequest(brief, furtherM, radiators)
     return brief.run(
-      { ...shell, netVolumeM3, limits: spaceLimits(brief, radiators), ...present({ strategy, port }) },
+      { ...shell, netVolumeM3, limits: spaceLimits(brief, radiators), ...present({ strategy, port, divider }) },
       tryBox
     )
   }
@@ -59,7 +68,7 @@ const isOverFootprint = ({ space }: BoxBrief) => space.shape === 'prism' || spac
 const holdsTooMuch = (part: TriedBoxPart) =>
   !part.done && part.refusal.faults.some(({ field, minimum }) => field === 'netVolumeM3' && minimum !== undefined)
 
-/** Net volume of the largest box the space holds, drivers and terminal taken off; undefined where not even the drivers fit. */
+/** Net volume of the largest box the space holds, drivers and terminal taken off; undefined where not even the drivers fit. Of a band-pass all of its inside. */
 export function roomForAir(brief: BoxBrief): number | undefined {
   const { widthM, heightM, depthM, coveringM = 0, clearanceM = 0, seatSlopeDeg, shape } = brief.space
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
@@ -67,8 +76,20 @@ export function roomForAir(brief: BoxBrief): number | undefined {
   const asked = sizes.filter(([size, sizeM]) => sizeM !== undefined && !(isOverFootprint(brief) && size !== 'heightM'))
   const outer = Object.fromEntries(asked) as NonNullable<BoxRequest['outer']>
   const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
-  const largest = brief.run({ ...shellRequest(brief), ...lean, outer }, tryBox)
+  const { drivers, ...shell } = shellRequest(brief)
+  const within = isDivided(brief) ? shell : { ...shell, ...present({ drivers }) }
+  const largest = brief.run({ ...within, ...lean, outer }, tryBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
+}
+
+/** Air behind the drivers, and before them where they stand between two chambers. */
+export function airIn({ outcome }: JudgedBoxPart & { readonly done: true }): {
+  readonly netVolumeM3: number
+  readonly frontVolumeM3?: number
+} {
+  const { volume, chambers = [] } = outcome.result
+  const of = (name: 'rear' | 'front') => chambers.find(each => each.name === name)?.netM3
+  return { netVolumeM3: of('rear') ?? volume.netM3, ...present({ frontVolumeM3: of('front') }) }
 }
 
 type TriedWell = TriedBoxPart & { readonly done: true }

@@ -7,9 +7,10 @@ import type {
 import type { PlanEnclosure } from '../../../contract/systems/plan-enclosure.ts'
 import { type PlannedKind, plannedKinds } from '../../../contract/systems/words.ts'
 import { loadedRadiator } from '../../../domain/enclosure/alignment/radiator-sheet.ts'
+import { enclosureDefaults } from '../../../domain/enclosure/model/defaults.ts'
 import { sizeEnclosure } from '../../../domain/enclosure/sizing/size-enclosure.ts'
 import { present } from '../../../domain/present.ts'
-import type { BoxBrief } from '../../request/box-brief.ts'
+import { type BoxBrief, isDivided } from '../../request/box-brief.ts'
 import type { Part } from '../../request/part.ts'
 import { boxPlanDefaults } from './defaults.ts'
 import { radiatorPlaces } from './plan-radiators.ts'
@@ -17,15 +18,15 @@ import type { Setting } from './setting.ts'
 
 export type SizingPart = Part<SizingRequest, EnclosureSizing>
 
-function wanted({ qtc, netVolumeM3, tuningHz }: PlanEnclosure): SizingRequest['wanted'] {
+function wanted({ qtc, netVolumeM3, frontVolumeM3, tuningHz }: PlanEnclosure): SizingRequest['wanted'] {
   return {
-    ...present({ qtc: qtc === undefined ? undefined : [qtc], netVolumeM3, tuningHz })
+    ...present({ qtc: qtc === undefined ? undefined : [qtc], netVolumeM3, frontVolumeM3, tuningHz })
   }
 }
 
-/** Radiators that nobody has fit no box. */
+/** Radiators that nobody has fit no box, and a band-pass is built only where it is asked for. */
 const kindsFor = ({ radiators }: BoxBrief): readonly PlannedKind[] =>
-  plannedKinds.filter(kind => kind !== 'passive-radiator' || radiators !== undefined)
+  plannedKinds.filter(kind => kind !== 'band-pass-4' && (kind !== 'passive-radiator' || radiators !== undefined))
 
 /** What a sizing takes of the radiators at hand: the number that is tried first. */
 function sizedBy(brief: BoxBrief): SizingRequest['passiveRadiators'] {
@@ -49,6 +50,7 @@ export function planSizing({ brief, driver, drivers, joined }: Setting, roomM3: 
         wanted: asked === undefined || Object.keys(asked).length === 0 ? undefined : asked,
         space: roomM3 === undefined ? undefined : { netVolumeM3: roomM3 },
         air,
+        losses: isDivided(brief) ? { leakQ: enclosureDefaults.openedLeakQ.value } : undefined,
         passiveRadiators: radiators !== undefined && kinds.includes('passive-radiator') ? sizedBy(brief) : undefined
       })
     },
@@ -58,7 +60,10 @@ export function planSizing({ brief, driver, drivers, joined }: Setting, roomM3: 
 
 /** What a box is built for, whoever says so: a sizing, or a leaflet. */
 export interface PlannedBox
-  extends Pick<EnclosureCandidate, 'name' | 'alignment' | 'netVolumeM3' | 'builtVolumeM3' | 'tuningHz'> {
+  extends Pick<
+    EnclosureCandidate,
+    'name' | 'alignment' | 'netVolumeM3' | 'frontVolumeM3' | 'builtVolumeM3' | 'tuningHz'
+  > {
   readonly kind: PlannedKind
 }
 
@@ -79,5 +84,8 @@ export function inPlanOrder(candidates: readonly EnclosureCandidate[]): readonly
     (suits ? 0 : boxPlanDefaults.suitedPoints.value) +
     (kind === 'closed' ? boxPlanDefaults.ventedPoints.value : 0) +
     (preferred ? 0 : 1)
-  return candidates.filter(isPlanned).sort((a, b) => rank(a) - rank(b))
+  return candidates
+    .filter(isPlanned)
+    .map(each => ({ ...each, ...present({ tuningHz: each.frontTuningHz ?? each.tuningHz }) }))
+    .sort((a, b) => rank(a) - rank(b))
 }

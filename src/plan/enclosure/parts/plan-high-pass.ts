@@ -22,6 +22,12 @@ function bareExcursionOfXmax(run: RunPart, { filters = [], ...request }: Respons
   return bare.done ? bare.outcome.result.limits?.atDrive.coneExcursionOfXmax : undefined
 }
 
+/** Of drivers that are shut in between two chambers. */
+export const hiddenCones = (response: ResponsePart): readonly Caution[] =>
+  response.done && response.request.enclosure.kind === 'band-pass-4'
+    ? [caution('cones-out-of-sight', say('cones-out-of-sight'))]
+    : []
+
 /**
  * The power at which the cone reaches Xmax without the filter: excursion grows with the voltage, power with its square.
  *

@@ -8,7 +8,7 @@ import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
 import { sizePort } from '../../../domain/port/sizing/size-port.ts'
 import { present } from '../../../domain/present.ts'
 import { slotOfArea, tubesOfArea } from '../../designer/room/ports-of-area.ts'
-import type { BoxBrief } from '../../request/box-brief.ts'
+import { type BoxBrief, isDivided } from '../../request/box-brief.ts'
 import type { Part } from '../../request/part.ts'
 import { onSawStep } from '../../request/plan-imperial.ts'
 import { boxPlanDefaults } from './defaults.ts'
@@ -49,7 +49,10 @@ export function portsTried(brief: BoxBrief): readonly PortWish[] {
 }
 
 interface PortQuestion {
+  /** Of the chamber it opens from. */
   readonly netVolumeM3: number
+  /** Of a band-pass: the closed chamber behind the drivers. */
+  readonly rearVolumeM3?: number
   readonly tuningHz: number
   readonly leakQ?: number
   readonly airSpeedMPerS: number
@@ -178,7 +181,16 @@ export function boxPort(brief: BoxBrief, design: PortDesign, form: PortForm): Bo
   if (kind === 'round' && diameterM !== undefined) {
     const { portFace: face } = brief
     const onFace = face === 'front' ? {} : { face }
-    return { kind, count, innerDiameterM: diameterM, lengthM: onSawStep(brief, lengthM), ...mouths, ...onFace }
+    const chamber = isDivided(brief) ? ({ chamber: 'front' } as const) : {}
+    return {
+      kind,
+      count,
+      innerDiameterM: diameterM,
+      lengthM: onSawStep(brief, lengthM),
+      ...mouths,
+      ...onFace,
+      ...chamber
+    }
   }
   if (widthM === undefined || heightM === undefined) return undefined
   // The layout adds the flares to the plain ends by itself.

@@ -18,6 +18,8 @@ export type ResponsePart = Part<ResponseRequest, Response>
 export interface BuiltEnclosure {
   readonly kind: PlannedKind
   readonly netVolumeM3: number
+  /** Only of a band-pass: before the drivers. */
+  readonly frontVolumeM3?: number
   readonly port?: PortRequest
   readonly radiators?: WeightedRadiators
   /** K of ends, walls and bends. */
@@ -27,20 +29,19 @@ export interface BuiltEnclosure {
 
 function responseRequest(
   { brief, driver, drivers, joined }: Setting,
-  { kind, netVolumeM3, port, portLossFactor, leakQ, radiators }: BuiltEnclosure,
+  { kind, netVolumeM3, frontVolumeM3, port, portLossFactor, leakQ, radiators }: BuiltEnclosure,
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
 ): ResponseRequest {
   const { cabin, air, airSpeedMPerS } = brief
+  const rear = { netVolumeM3, ...present({ leakQ }) }
+  const opening = present({ port, passiveRadiators: radiators && acousticRadiators(radiators) })
   return {
     driver,
     drivers,
-    enclosure: {
-      kind,
-      rear: {
-        netVolumeM3,
-        ...present({ leakQ, port, passiveRadiators: radiators && acousticRadiators(radiators) })
-      }
-    },
+    enclosure:
+      frontVolumeM3 === undefined
+        ? { kind, rear: { ...rear, ...opening } }
+        : { kind, rear, front: { netVolumeM3: frontVolumeM3, ...present({ leakQ }), ...opening } },
     source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
     filters: planFilters(brief),
     limits: {

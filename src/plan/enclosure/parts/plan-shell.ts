@@ -1,7 +1,7 @@
 /** Boards, drivers and fittings of the box, whatever its size and port. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { BoardJoints, RadiatorFace } from '../../../contract/systems/words.ts'
-import { ringGapM } from '../../../domain/box/layout/box-cautions.ts'
+import { ringGapM } from '../../../domain/box/solids/front-gaps.ts'
 import { present } from '../../../domain/present.ts'
 import { signedArea } from '../../../numeric/geometry/polygon.ts'
 import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'

@@ -3,10 +3,11 @@ import type { SystemFigures } from '../../../contract/systems/plan-choice.ts'
 import { type PlannedKind, plannedKinds } from '../../../contract/systems/words.ts'
 import { computeResponse } from '../../../domain/enclosure/answer/compute-response.ts'
 import { COMPARED_HZ } from '../../../domain/enclosure/comparison/defaults.ts'
+import { tuningIn } from '../../../domain/enclosure/response/tuning-in.ts'
 import { present } from '../../../domain/present.ts'
 import type { JoinedDrivers } from '../../load/joined-drivers.ts'
 import type { BoxBrief } from '../../request/box-brief.ts'
-import type { BoxPart } from './plan-box.ts'
+import { airIn, type BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'
 import { systemPrice } from './system-price.ts'
 
@@ -31,7 +32,7 @@ export function systemFigures(
   if (!box.done || !response.done) return undefined
   const compared = comparedAt(brief, response)
   if (!compared.done) return undefined
-  const { outer, volume, massKg } = box.outcome.result
+  const { outer, massKg } = box.outcome.result
   const { scalars, curves, limits } = compared.outcome.result
   const { levelDb, maximumLevelDb, seatLevelDb, maximumSeatLevelDb, groupDelayS } = curves
   const [played, most] = seatLevelDb === undefined ? [levelDb, maximumLevelDb] : [seatLevelDb, maximumSeatLevelDb]
@@ -39,11 +40,11 @@ export function systemFigures(
   if (!isPlannedKind(kind)) return undefined
   return {
     kind,
-    netVolumeM3: volume.netM3,
+    ...airIn(box),
     outerVolumeM3: outer.widthM * outer.heightM * outer.depthM,
     massKg,
     gainPowerW: powerW,
-    ...present({ f3Hz: scalars.f3Hz, tuningHz: kind === 'closed' ? undefined : scalars.tuningHz }),
+    ...present({ f3Hz: scalars.f3Hz, tuningHz: tuningIn(scalars) }),
     levelDb: played.map((level, k) => Math.min(level, most?.[k] ?? level)),
     heardAt: seatLevelDb === undefined ? 'half-space' : 'seat',
     groupDelayS: Math.max(...groupDelayS),

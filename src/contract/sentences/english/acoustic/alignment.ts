@@ -10,5 +10,6 @@ export const alignmentSentences = {
   'alignment.qb3': 'small and flat, quasi third order (QB3)',
   'alignment.sbb4': 'tuned to the resonance of the driver (SBB4)',
   'alignment.sc4': 'less delay for a little more volume (SC4)',
+  'alignment.band-pass-as-asked': 'Band-pass, as asked',
   'alignment.vented': 'Vented, {how}'
 } as const

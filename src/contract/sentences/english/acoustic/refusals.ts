@@ -92,5 +92,7 @@ export const refusalsAcousticSentences = {
   'refused.a-radiator-needs-its-compliance':
     'A passive radiator needs its compliance, its free resonance or its Vas: one of them at least.',
   'refused.the-sheet-of-the-radiator-contradicts':
-    'By this figure the compliance of the passive radiator is {other} mm/N, by the one before {first} mm/N: they are not of one thing.'
+    'By this figure the compliance of the passive radiator is {other} mm/N, by the one before {first} mm/N: they are not of one thing.',
+  'refused.a-front-chamber-needs-the-one-behind':
+    'A front chamber needs the closed one behind the drivers: give both volumes.'
 } as const

@@ -2,6 +2,7 @@
 export const clearanceSentences = {
   'clearance.bend-to-wall': '{thing}: bend to the wall behind it',
   'clearance.beyond-bend': '{thing}: length beyond its bend',
+  'clearance.cone-to-front': '{thing}: cone to the front before it',
   'clearance.cone-to-wall': '{thing}: cone to the wall behind it',
   'clearance.flange-to-edge': '{thing}: flange to the edge of the free panel',
   'clearance.flanges': '{thing} and {other}: flange to flange',
@@ -18,6 +19,7 @@ export const clearanceSentences = {
   'clearance.web': '{thing} and {other}: wood between the holes',
   'room.basket': 'the basket has to pass the walls (common practice)',
   'room.basket-slot': 'the basket must clear the plate of the slot',
+  'room.before-cone': 'a free ring as large as the cone, or its travel where that is more (common practice)',
   'room.behind-motor': 'room behind the motor for air and wire (common practice)',
   'room.behind-passive': 'room behind a passive radiator, that it strikes nothing (common practice)',
   'room.bend': 'room to fit the bend (common practice)',

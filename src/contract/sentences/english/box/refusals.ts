@@ -103,5 +103,7 @@ export const refusalsBoxSentences = {
   'refused.this-opening-tunes-the-box-below':
     'This opening tunes the box below {wantedHz} Hz even without a tube: the board alone is long enough. Take more area or a lower tuning.',
   'refused.unnamed': 'unnamed',
-  'refused.width-and-depth-of-a-prism': 'Width and depth of a prism follow from its footprint; give only its height.'
+  'refused.width-and-depth-of-a-prism': 'Width and depth of a prism follow from its footprint; give only its height.',
+  'refused.a-front-that-comes-off-is-upright':
+    'A front that comes off is laid out for boxes of four walls, upright: leave out its slopes, or `screwedFront`.'
 } as const

@@ -175,5 +175,8 @@ export const coverWords = {
   'paper.air.cleats': 'cleats',
   'paper.air.divider': 'divider',
   'paper.air.other': 'other',
-  'paper.kind.passive-radiator': 'with passive radiators'
+  'paper.kind.passive-radiator': 'with passive radiators',
+  'paper.kind.band-pass-4': 'band-pass',
+  'paper.facts.rear-chamber': 'Behind the drivers',
+  'paper.facts.front-chamber': 'Before the drivers'
 } as const

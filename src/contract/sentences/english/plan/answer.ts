@@ -153,5 +153,11 @@ export const answerSentences = {
   'answer.the-radiators-stay-within': 'The passive radiators stay within their travel',
   'answer.the-radiators-go-beyond': 'The passive radiators are driven beyond their travel',
   'answer.no-air-in-a-port': 'no air is heard in a port',
-  'answer.air-in-a-port': 'the air in its port can be heard'
+  'answer.air-in-a-port': 'the air in its port can be heard',
+  'answer.band-pass-box': 'Band-pass box{alignment}',
+  'answer.in-band-pass-box': 'in a band-pass of {volume} behind the drivers and {front} before them',
+  'answer.chambers':
+    'Of its air {rear} lie closed behind the drivers, {front} before them open through the port, tuned to {tuningHz} Hz.',
+  'answer.band-pass-gives-up':
+    'It plays {fromHz} to {toHz} Hz, all of it through the port, and falls by itself on both sides. For that it gives up a tight beat, drivers that are seen and reached without tools, and forgiveness: a few per cent of either volume are heard.'
 } as const

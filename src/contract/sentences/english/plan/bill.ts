@@ -108,5 +108,7 @@ export const billSentences = {
   'bill.passive-radiator-named': 'passive radiator {name}',
   'bill.radiator-weight':
     'weight of {addedG} g for a passive radiator: that of its maker, or washers on its middle bolt',
-  'bill.one-for-each-radiator': 'one for each radiator; it tunes the box'
+  'bill.one-for-each-radiator': 'one for each radiator; it tunes the box',
+  'bill.round-the-screwed-front': 'once round the front that comes off, {round}',
+  'bill.round-the-front-every': 'round the front that comes off, every {spacing} (common practice, no source)'
 } as const

@@ -45,5 +45,7 @@ export const planSentences = {
   'what.tuning': 'Tuning',
   'what.volume': 'Net volume',
   'wood-dust':
-    'Wood dust can cause asthma and, hardwood above all, cancer of the nose: extract it at the tool, wear a P3 (P100) mask, work out of doors where you can. Recommended limit 1 mg/m³ (NIOSH), hardwood 2 mg/m³ in the EU; board also gives off a little formaldehyde.'
+    'Wood dust can cause asthma and, hardwood above all, cancer of the nose: extract it at the tool, wear a P3 (P100) mask, work out of doors where you can. Recommended limit 1 mg/m³ (NIOSH), hardwood 2 mg/m³ in the EU; board also gives off a little formaldehyde.',
+  'cones-out-of-sight':
+    'Behind the front nobody sees the cones, the chambers swallow the knock of one that strikes, and a coil that burns is smelt late. Set gain and filters just as planned, smell at the port after the first loud minutes, and at the first changed sound switch off and take the front off.'
 } as const

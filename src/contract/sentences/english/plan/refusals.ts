@@ -73,5 +73,13 @@ export const refusalsPlanSentences = {
   'refused.radiators-sweep':
     ' Look for radiators that together sweep {volumeL} L one way, area times travel: about twice what the drivers do (common practice, no source).',
   'refused.no-box-for-the-radiators':
-    'No kind of box asked for has passive radiators: leave them out, or let boxes with them in.'
+    'No kind of box asked for has passive radiators: leave them out, or let boxes with them in.',
+  'refused.a-front-chamber-belongs-to-a-band-pass':
+    'A front chamber belongs to a band-pass: ask for that kind, or leave it out.',
+  'refused.a-band-pass-has-tubes':
+    'The port of a band-pass is a tube, and not on the back: a slot would cross the divider, and the back closes the other chamber.',
+  'refused.a-band-pass-has-its-drivers-between':
+    'The drivers of a band-pass stand between its two chambers: leave out their face.',
+  'refused.a-band-pass-has-four-walls':
+    'A band-pass is planned between four walls with an upright front: another kind of box fits this room.'
 } as const

@@ -15,5 +15,6 @@ export const wayOutSentences = {
   'way-out.room-width': '{byMm} mm wider',
   'way-out.uncovered': 'Leave its carpet off: paint it or leave it bare.',
   'way-out.vented': 'Vented',
-  'way-out.passive-radiator': 'With passive radiators'
+  'way-out.passive-radiator': 'With passive radiators',
+  'way-out.band-pass-4': 'Band-pass'
 } as const

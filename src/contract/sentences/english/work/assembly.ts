@@ -44,5 +44,10 @@ export const assemblySentences = {
   'assembly.the-driver-still-clears': 'The driver still clears {named}.',
   'assembly.the-last-panel-will-cover-them': 'The last panel will cover them, so leave none out.',
   'assembly.the-port': 'the port',
-  'assembly.with-straps-go-on': 'With straps go on.'
+  'assembly.with-straps-go-on': 'With straps go on.',
+  'assembly.the-divider': 'the divider',
+  'assembly.screw-the-front-on': 'Screw the front on over its gasket',
+  'assembly.drill-front-and-strips-in-one':
+    'Clamp the front on and drill 5.5 mm through it and the strips behind it, {screwCount} holes in the middle of the strips; knock the T-nuts in from behind. Lay the gasket strip on, butted at the corners, and screw the front on crosswise and by hand, without glue.',
+  'assembly.the-front-comes-off-again': 'It comes off again whenever a driver is fitted, looked at or changed.'
 } as const

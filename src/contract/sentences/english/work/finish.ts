@@ -99,5 +99,14 @@ export const finishSentences = {
     'Press a driver cone in gently with flat fingers near its middle, and hold it there.',
   'finish.the-radiators-stay-out':
     'The passive radiators come out and go back slowly, over half a second or more; at once means a leak.',
-  'finish.and-those-of-the-radiators': ' and those of the passive radiators'
+  'finish.and-those-of-the-radiators': ' and those of the passive radiators',
+  'finish.take-the-front-off':
+    'Unscrew the front and lay it aside with its gasket; the hole between the chambers lies open.',
+  'finish.screw-the-front-on-again': 'Screw the front on again',
+  'finish.nothing-lies-in-the-chamber':
+    'See that nothing lies in the chamber and no wire touches a cone; then screw the front on over its gasket, crosswise and by hand, without glue.',
+  'finish.close-the-port-with-a-board':
+    'Close the port with a board on a gasket, blow in gently by mouth through a small tube, and listen and feel along every seam and round the front, or brush on soap water.',
+  'finish.cover-the-front-by-itself':
+    'Cover the front by itself, off the box, and keep the edges it lies on bare for the gasket.'
 } as const

@@ -13,5 +13,6 @@ export const germanAlignment = translation<typeof alignmentSentences>()({
   'alignment.qb3': 'klein und flach, quasi dritter Ordnung (QB3)',
   'alignment.sbb4': 'abgestimmt auf die Resonanz des Lautsprechers (SBB4)',
   'alignment.sc4': 'weniger Laufzeit für etwas mehr Volumen (SC4)',
+  'alignment.band-pass-as-asked': 'Bandpass, wie gewünscht',
   'alignment.vented': 'Bassreflex, {how}'
 })

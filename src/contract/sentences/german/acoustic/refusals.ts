@@ -105,5 +105,7 @@ export const germanRefusalsAcoustic = translation<typeof refusalsAcousticSentenc
   'refused.a-radiator-needs-its-compliance':
     'Eine Passivmembran braucht ihre Nachgiebigkeit, ihre freie Resonanz oder ihr Vas: wenigstens eines davon.',
   'refused.the-sheet-of-the-radiator-contradicts':
-    'Nach dieser Zahl ist die Nachgiebigkeit der Passivmembran {other} mm/N, nach der vorigen {first} mm/N: sie gehören nicht zu einem Ding.'
+    'Nach dieser Zahl ist die Nachgiebigkeit der Passivmembran {other} mm/N, nach der vorigen {first} mm/N: sie gehören nicht zu einem Ding.',
+  'refused.a-front-chamber-needs-the-one-behind':
+    'Eine vordere Kammer braucht die geschlossene hinter den Lautsprechern: beide Volumen angeben.'
 })

@@ -5,6 +5,7 @@ import { translation } from '../../form/translation.ts'
 export const germanClearance = translation<typeof clearanceSentences>()({
   'clearance.bend-to-wall': '{thing}: Bogen zur Wand dahinter',
   'clearance.beyond-bend': '{thing}: Länge hinter dem Bogen',
+  'clearance.cone-to-front': '{thing}: Membran zur Front davor',
   'clearance.cone-to-wall': '{thing}: Membran zur Wand dahinter',
   'clearance.flange-to-edge': '{thing}: Korbrand zum Rand der freien Platte',
   'clearance.flanges': '{thing} und {other}: Korbrand zu Korbrand',
@@ -21,6 +22,7 @@ export const germanClearance = translation<typeof clearanceSentences>()({
   'clearance.web': '{thing} und {other}: Holz zwischen den Löchern',
   'room.basket': 'der Korb muss an den Wänden vorbei (übliche Praxis)',
   'room.basket-slot': 'der Korb muss von der Platte des Schlitzes frei sein',
+  'room.before-cone': 'ein freier Ring so groß wie die Membran, oder ihr Hub, wo er größer ist (übliche Praxis)',
   'room.behind-motor': 'Raum hinter dem Magneten für Luft und Kabel (übliche Praxis)',
   'room.behind-passive': 'Raum hinter einer Passivmembran, damit sie nirgends anschlägt (übliche Praxis)',
   'room.bend': 'Raum, um den Bogen einzusetzen (übliche Praxis)',

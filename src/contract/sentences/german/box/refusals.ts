@@ -112,5 +112,7 @@ export const germanRefusalsBox = translation<typeof refusalsBoxSentences>()({
     'Diese Öffnung stimmt das Gehäuse auch ohne Rohr unter {wantedHz} Hz ab: die Platte allein ist lang genug. Mehr Fläche oder eine tiefere Abstimmung nehmen.',
   'refused.unnamed': 'ohne Namen',
   'refused.width-and-depth-of-a-prism':
-    'Breite und Tiefe eines Prismas folgen aus seinem Grundriss; nur die Höhe angeben.'
+    'Breite und Tiefe eines Prismas folgen aus seinem Grundriss; nur die Höhe angeben.',
+  'refused.a-front-that-comes-off-is-upright':
+    'Eine abnehmbare Front gibt es für Gehäuse aus vier Wänden, aufrecht: ihre Neigungen oder `screwedFront` weglassen.'
 })

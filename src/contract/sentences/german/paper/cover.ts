@@ -179,5 +179,8 @@ export const germanCoverWords = translation<typeof coverWords>()({
   'paper.air.cleats': 'Leimleisten',
   'paper.air.divider': 'Trennwand',
   'paper.air.other': 'Sonstiges',
-  'paper.kind.passive-radiator': 'mit Passivmembranen'
+  'paper.kind.passive-radiator': 'mit Passivmembranen',
+  'paper.kind.band-pass-4': 'als Bandpass',
+  'paper.facts.rear-chamber': 'Hinter den Lautsprechern',
+  'paper.facts.front-chamber': 'Vor den Lautsprechern'
 })

@@ -158,5 +158,11 @@ export const germanAnswer = translation<typeof answerSentences>()({
   'answer.the-radiators-stay-within': 'Die Passivmembranen bleiben in ihrem Hub',
   'answer.the-radiators-go-beyond': 'Die Passivmembranen werden über ihren Hub getrieben',
   'answer.no-air-in-a-port': 'keine Luft in einem Kanal zu hören',
-  'answer.air-in-a-port': 'die Luft im Kanal ist zu hören'
+  'answer.air-in-a-port': 'die Luft im Kanal ist zu hören',
+  'answer.band-pass-box': 'Bandpassgehäuse{alignment}',
+  'answer.in-band-pass-box': 'im Bandpassgehäuse mit {volume} hinter und {front} vor den Lautsprechern',
+  'answer.chambers':
+    'Von seiner Luft liegen {rear} geschlossen hinter den Lautsprechern, {front} davor gehen durch den Kanal nach außen, abgestimmt auf {tuningHz} Hz.',
+  'answer.band-pass-gives-up':
+    'Es spielt {fromHz} bis {toHz} Hz, alles durch den Kanal, und fällt nach beiden Seiten von selbst ab. Dafür gibt es den straffen Schlag auf, Lautsprecher, die man sieht und ohne Werkzeug erreicht, und Nachsicht: schon wenige Prozent an einem der Volumen sind zu hören.'
 })

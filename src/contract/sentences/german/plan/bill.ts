@@ -113,5 +113,7 @@ export const germanBill = translation<typeof billSentences>()({
   'bill.passive-radiator-named': 'Passivmembran {name}',
   'bill.radiator-weight':
     'Gewicht von {addedG} g für eine Passivmembran: das des Herstellers, oder Scheiben auf ihrer Mittelschraube',
-  'bill.one-for-each-radiator': 'eines je Passivmembran; es stimmt das Gehäuse ab'
+  'bill.one-for-each-radiator': 'eines je Passivmembran; es stimmt das Gehäuse ab',
+  'bill.round-the-screwed-front': 'einmal rings um die abnehmbare Front, {round}',
+  'bill.round-the-front-every': 'rings um die abnehmbare Front, alle {spacing} (übliche Praxis, keine Quelle)'
 })

@@ -51,5 +51,7 @@ export const germanPlan = translation<typeof planSentences>()({
   'what.tuning': 'Abstimmung',
   'what.volume': 'Nettovolumen',
   'wood-dust':
-    'Holzstaub kann Asthma und, vor allem von Hartholz, Nasenkrebs auslösen: am Werkzeug absaugen, Maske P3 tragen, möglichst im Freien arbeiten. Empfohlener Grenzwert 1 mg/m³ (NIOSH), Hartholz 2 mg/m³ in der EU; Platten geben auch etwas Formaldehyd ab.'
+    'Holzstaub kann Asthma und, vor allem von Hartholz, Nasenkrebs auslösen: am Werkzeug absaugen, Maske P3 tragen, möglichst im Freien arbeiten. Empfohlener Grenzwert 1 mg/m³ (NIOSH), Hartholz 2 mg/m³ in der EU; Platten geben auch etwas Formaldehyd ab.',
+  'cones-out-of-sight':
+    'Hinter der Front sieht niemand die Membranen, die Kammern schlucken das Klopfen, wenn eine anschlägt, und eine verbrennende Spule riecht man spät. Pegel und Filter genau wie geplant einstellen, nach den ersten lauten Minuten am Kanal riechen, und beim ersten veränderten Klang abschalten und die Front abnehmen.'
 })

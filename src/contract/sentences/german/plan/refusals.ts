@@ -84,5 +84,13 @@ export const germanRefusalsPlan = translation<typeof refusalsPlanSentences>()({
   'refused.radiators-sweep':
     ' Zu suchen sind Passivmembranen, die zusammen {volumeL} L in eine Richtung bewegen, Fläche mal Hub: etwa das Doppelte der Lautsprecher (übliche Praxis, ohne Quelle).',
   'refused.no-box-for-the-radiators':
-    'Keine verlangte Gehäuseart hat Passivmembranen: sie weglassen oder Gehäuse mit ihnen zulassen.'
+    'Keine verlangte Gehäuseart hat Passivmembranen: sie weglassen oder Gehäuse mit ihnen zulassen.',
+  'refused.a-front-chamber-belongs-to-a-band-pass':
+    'Eine vordere Kammer gehört zum Bandpass: diese Art verlangen oder die Kammer weglassen.',
+  'refused.a-band-pass-has-tubes':
+    'Der Kanal eines Bandpasses ist ein Rohr, und nicht an der Rückwand: ein Schlitz liefe durch die Trennwand, und die Rückwand schließt die andere Kammer.',
+  'refused.a-band-pass-has-its-drivers-between':
+    'Die Lautsprecher eines Bandpasses stehen zwischen seinen zwei Kammern: ihre Fläche weglassen.',
+  'refused.a-band-pass-has-four-walls':
+    'Ein Bandpass wird zwischen vier Wänden mit aufrechter Front geplant: in diesen Raum passt eine andere Art Gehäuse.'
 })

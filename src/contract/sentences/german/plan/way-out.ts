@@ -18,5 +18,6 @@ export const germanWayOut = translation<typeof wayOutSentences>()({
   'way-out.room-width': '{byMm} mm breiter',
   'way-out.uncovered': 'Den Teppich weglassen: lackieren oder roh lassen.',
   'way-out.vented': 'Bassreflex',
-  'way-out.passive-radiator': 'Mit Passivmembranen'
+  'way-out.passive-radiator': 'Mit Passivmembranen',
+  'way-out.band-pass-4': 'Bandpass'
 })

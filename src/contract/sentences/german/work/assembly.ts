@@ -48,5 +48,11 @@ export const germanAssembly = translation<typeof assemblySentences>()({
   'assembly.the-driver-still-clears': 'Der Lautsprecher geht noch hinein, ohne {named} zu berühren.',
   'assembly.the-last-panel-will-cover-them': 'Die letzte Platte verdeckt sie: keine auslassen.',
   'assembly.the-port': 'den Kanal',
-  'assembly.with-straps-go-on': 'Mit Gurten geht es gleich weiter.'
+  'assembly.with-straps-go-on': 'Mit Gurten geht es gleich weiter.',
+  'assembly.the-divider': 'die Trennwand',
+  'assembly.screw-the-front-on': 'Die Front auf ihrem Dichtband anschrauben',
+  'assembly.drill-front-and-strips-in-one':
+    'Die Front anklemmen und mit 5,5 mm durch sie und die Leisten dahinter bohren, {screwCount} Löcher in der Mitte der Leisten; die Einschlagmuttern von hinten einschlagen. Das Dichtband auflegen, an den Ecken gestoßen, und die Front über Kreuz und von Hand anschrauben, ohne Leim.',
+  'assembly.the-front-comes-off-again':
+    'Sie kommt wieder ab, wenn ein Lautsprecher eingesetzt, angesehen oder getauscht wird.'
 })

@@ -109,5 +109,14 @@ export const germanFinish = translation<typeof finishSentences>()({
     'Eine Membran eines Lautsprechers mit flachen Fingern nahe der Mitte sanft eindrücken und halten.',
   'finish.the-radiators-stay-out':
     'Die Passivmembranen treten heraus und gehen langsam zurück, über eine halbe Sekunde oder mehr; sofort heißt undicht.',
-  'finish.and-those-of-the-radiators': ' und die der Passivmembranen'
+  'finish.and-those-of-the-radiators': ' und die der Passivmembranen',
+  'finish.take-the-front-off':
+    'Die Front abschrauben und mit ihrem Dichtband beiseitelegen; das Loch zwischen den Kammern liegt frei.',
+  'finish.screw-the-front-on-again': 'Die Front wieder anschrauben',
+  'finish.nothing-lies-in-the-chamber':
+    'Nachsehen, dass nichts in der Kammer liegt und kein Kabel eine Membran berührt; dann die Front auf ihrem Dichtband anschrauben, über Kreuz und von Hand, ohne Leim.',
+  'finish.close-the-port-with-a-board':
+    'Den Kanal mit einem Brett auf Dichtband schließen, durch einen kleinen Schlauch sanft mit dem Mund hineinblasen und an jeder Fuge und rings um die Front horchen und fühlen, oder Seifenwasser aufstreichen.',
+  'finish.cover-the-front-by-itself':
+    'Die Front für sich beziehen, abgenommen, und die Kanten, auf denen sie liegt, für das Dichtband frei lassen.'
 })
