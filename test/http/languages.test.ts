@@ -83,7 +83,7 @@ describe('the language of an answer', () => {
     expect((await door('/?language=de')).body).toContain('<input type="hidden" name="language" value="de">')
     const slip = await door('/plan?language=de&fs=dreissig')
     expect(slip.statusCode).toBe(400)
-    expect(slip.body).toContain('Nur eine Zahl in Hz schreiben, etwa 29')
+    expect(slip.body).toContain('Nur eine Zahl [Hz] schreiben, etwa 29')
   })
 
   it('parts the catalogue by language, with its own tag', async () => {

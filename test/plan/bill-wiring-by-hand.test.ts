@@ -63,7 +63,7 @@ describe('behind the trunk', () => {
 
 describe('what stands beside the amplifier', () => {
   const lead = { designation: '4 AWG', runs: 1, positiveLengthM: 0.5, returnBy: 'body', returnLengthM: 0.5, fuse }
-  const rows = (circuit: object) => needs(accessoryRows(circuit as never))
+  const rows = (circuit: object) => needs(accessoryRows({ signalLead: { turnOnLengthM: 0 }, ...circuit } as never))
 
   it('ties a second battery by five lugs and a clamp: posts, both sides of its fuse, body; the block', () => {
     const second = { name: '95 A·h', link: 'joined', lead }

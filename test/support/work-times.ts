@@ -33,6 +33,9 @@ export function workTimes(box: BuildFacts, vehicle: VehicleFacts): Readonly<Reco
     'cut-panels': { work: cutting(box) },
     'order-panels': { work: 60 + box.panelCount * 2 },
     'saw-bevels': { work: 10 + box.bevels.length * byRouter(box, 5, 15) },
+    'cut-joints': {
+      work: 10 + byRouter(box, 8, 12) * box.joints.pocketCount + byRouter(box, 1, 4) * box.joints.fingerCount
+    },
     'dry-fit': { work: 20 },
     'cut-holes': { work: (box.cutOutCount || 1) * byRouter(box, 15, 25) },
     'drill-pilots': { work: 30 },
@@ -48,7 +51,8 @@ export function workTimes(box: BuildFacts, vehicle: VehicleFacts): Readonly<Reco
     'colour-port': { work: 20, cure: 120 },
     'line-walls': { work: 30, cure: 60 },
     'wire-inside': { work: 10 },
-    'close-box': { work: 25, cure: DAY },
+    'close-box': { work: 25, cure: box.screwedFront ? 0 : DAY },
+    'close-front': { work: 10 },
     'leak-test': { work: 20 },
     sand: { work: 60, cure: 60 },
     'seal-edges': { work: 20, cure: 120 },

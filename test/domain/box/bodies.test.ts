@@ -128,7 +128,8 @@ describe('in a box with a divider', () => {
       centres: [{ uM: 0.6 - 0.018 - 0.218 - 0.026, vM: 0.2 }]
     }
     const over = { joints: { sides: 'over' as const }, divider, port }
-    expect(between(boxOf(0.64, 0.4, 0.6, over), 'port', 'divider') ?? 0).toBeLessThan(0)
+    expect(between(boxOf(0.64, 0.4, 0.6, over), 'port: hole to the walls')).toBeCloseTo(0.026 - 0.053, 9)
+    expect(stops(boxOf(0.64, 0.4, 0.6, over)).map(({ code }) => code)).toContain('driver-hits-box')
   })
 
   it('a reversed driver on it meets a tube from the front: 165 − (180 − 132) → 75 mm in their way', () => {

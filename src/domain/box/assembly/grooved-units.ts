@@ -1,7 +1,7 @@
 /** Boards with their grooves and tongues as solids: what stands in a groove leaves by its open end alone. */
 import type { Panel } from '../../../contract/boxes/panel.ts'
 import { type Convex, cross, minus, unit, type Vector3 } from '../../../numeric/geometry/convex-distance.ts'
-import { edgeLine, leftPart, type Polygon } from '../../../numeric/geometry/polygon.ts'
+import { type Polygon, vertex } from '../../../numeric/geometry/polygon.ts'
 import { piecesWithout } from '../../../numeric/geometry/polygon-window.ts'
 import { boardFace, windowOf } from '../shell/board-faces.ts'
 import type { Body } from '../solids/bodies.ts'
@@ -22,14 +22,22 @@ export interface CutBoards {
   readonly tongues: readonly Tongue[]
 }
 
-/** Of a polygon from one depth behind the outer face to another. */
-function slab({ place }: Pick<Panel, 'place'>, polygon: Polygon, fromM: number, toM: number): readonly Convex[] {
-  if (place === undefined || polygon.length < 3) return []
+/** A polygon behind the outer face, and as which it comes out at another depth. */
+interface Layer {
+  readonly fromM: number
+  readonly toM: number
+  readonly near: Polygon
+  readonly far: Polygon
+}
+
+function slab({ place }: Pick<Panel, 'place'>, { fromM, toM, near, far }: Layer): readonly Convex[] {
+  if (place === undefined || near.length < 3) return []
   const { outwards, at } = boardFrame(place)
-  const corners = [fromM, toM].flatMap(depth => polygon.map(point => at(point, depth)))
-  const sides = polygon.flatMap((point, i): readonly Vector3[] => {
-    const next = polygon[(i + 1) % polygon.length] ?? point
-    const side = unit(cross(minus(at(next, 0), at(point, 0)), outwards))
+  const corners = [...near.map(point => at(point, fromM)), ...far.map(point => at(point, toM))]
+  const sides = near.flatMap((point, i): readonly Vector3[] => {
+    const here = at(point, fromM)
+    const along = minus(at(vertex(near, i + 1), fromM), here)
+    const side = unit(cross(along, minus(at(vertex(far, i), toM), here)))
     return side === undefined ? [] : [side]
   })
   return [polytope(corners, [outwards, ...sides])]
@@ -47,28 +55,39 @@ const rectangle = ({ uM, vM, widthM, heightM }: Rectangle): Polygon =>
 export const tonguesOf = (name: string, { tongues }: CutBoards): readonly Convex[] =>
   tongues
     .filter(tongue => tongue.name === name)
-    .flatMap(({ board, at, depthM }) => slab(board, rectangle(at), board.thicknessM - depthM, board.thicknessM))
+    .flatMap(({ board, at, depthM }) => {
+      const near = rectangle(at)
+      return slab(board, { near, far: near, fromM: board.thicknessM - depthM, toM: board.thicknessM })
+    })
 
 const pocketsOf = ({ cutOuts }: Panel) =>
   cutOuts.flatMap(cut => (cut.face === 'inner' ? [{ depthM: cut.rebateDepthM ?? 0, window: windowOf(cut) }] : []))
 
-/** Layer by layer from outside: whole behind its pockets, what is left beside them; of a bevelled edge only what both faces have. */
+/** Of two faces with the same corners, the outline at a share of the way. */
+const between = (outer: Polygon, inner: Polygon, share: number): Polygon =>
+  outer.map(({ x, y }, i) => {
+    const far = vertex(inner, i)
+    return { x: x + (far.x - x) * share, y: y + (far.y - y) * share }
+  })
+
+const isAlike = (one: readonly Polygon[], other: readonly Polygon[]) =>
+  one.length === other.length && one.every(({ length }, i) => length === other[i]?.length)
+
+/** Layer by layer from outside: whole behind its pockets, what is left beside them; bevelled edges run through all. */
 function piecesOf(panel: Panel): readonly Convex[] {
-  const { thicknessM, edges } = panel
+  const { thicknessM } = panel
   const [outer, inner] = [boardFace(panel, 'outer'), boardFace(panel, 'inner')]
-  const isSquare = edges.every(({ tiltDeg }) => tiltDeg === 0)
-  const whole = isSquare ? inner : outer.reduce((left, _, i) => leftPart(left, edgeLine(outer, i)), inner)
   const pockets = pocketsOf(panel)
   const floors = [...new Set(pockets.map(({ depthM }) => thicknessM - depthM))].toSorted((a, b) => a - b)
   const depths = [0, ...floors, thicknessM]
   return depths.slice(1).flatMap((toM, i) => {
     const fromM = depths[i] ?? 0
-    const open = pockets.filter(({ depthM }) => thicknessM - depthM < toM - 1e-9)
-    const left = piecesWithout(
-      whole,
-      open.map(({ window }) => window)
-    )
-    return left.flatMap(each => slab(panel, each, fromM, toM))
+    const windows = pockets.flatMap(({ depthM, window }) => (thicknessM - depthM < toM - 1e-9 ? [window] : []))
+    const at = (depthM: number) => piecesWithout(between(outer, inner, depthM / thicknessM), windows)
+    const [near, far] = [at(fromM), at(toM)]
+    // A pocket at a bevel may leave other pieces at its floor than at its mouth: then what is left at the mouth.
+    const ends = isAlike(near, far) ? near.map((each, k) => [each, far[k] ?? each]) : far.map(each => [each, each])
+    return ends.flatMap(([one = [], other = []]) => slab(panel, { near: one, far: other, fromM, toM }))
   })
 }
 

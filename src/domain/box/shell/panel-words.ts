@@ -43,13 +43,13 @@ const known: ReadonlyMap<string, (typeof words)[number]> = new Map(words.map(wor
 function wordSaid(text: string): Said {
   const [, face] = /^on the (\w+)$/.exec(text) ?? []
   if (face !== undefined) return say('panel.on', { face: wordSaid(face) })
-  const [, plain = text, number] = /^(.+?)(?: (\d+))?$/.exec(text) ?? []
+  const [, plain = text, number] = /^(.+?)(?: (\d+(?:–\d+)?))?$/.exec(text) ?? []
   const word = known.get(plain)
   if (word === undefined) return say('panel.named', { name: text })
   return number === undefined ? say(`panel.${word}`) : say('panel.numbered', { word: say(`panel.${word}`), number })
 }
 
-/** `port plate, first leg` and `batten, back 1`, word by word. */
+/** `port plate, first leg` and `batten, back 1–3`, word by word. */
 export function panelSaid(name: string): Said {
   const [first = name, ...rest] = name.split(', ')
   const others = listed(rest.map(wordSaid))

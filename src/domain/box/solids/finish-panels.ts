@@ -81,14 +81,24 @@ function staveLikeness({ thicknessM, lengthM, widthM, outline, edges, cutOuts, n
 
 const isBatten = ({ role, name }: Panel) => role === 'brace' && name.startsWith('batten')
 
+/** `batten, back` of `batten, back 2`. */
+const faceName = ({ name }: Panel) => name.replace(/ \d+$/, '')
+const numberOf = ({ name }: Panel) => /\d+$/.exec(name)?.[0] ?? ''
+
 const layerNames = ['outer', 'inner', 'innermost']
 
 /** Equal parts in one row; what differs keeps a name of its own. */
 export function gathered(panels: readonly Panel[]): readonly Panel[] {
   const groups = new Map<string, Panel[]>()
   for (const panel of panels) {
-    const isSheet = panel.role === 'side' || panel.role === 'front' || isBatten(panel)
-    const key = isSheet ? likeness(panel) : panel.role === 'wall' ? staveLikeness(panel) : panel.name
+    const isSheet = panel.role === 'side' || panel.role === 'front'
+    const key = isBatten(panel)
+      ? `${faceName(panel)} ${likeness(panel)}`
+      : isSheet
+        ? likeness(panel)
+        : panel.role === 'wall'
+          ? staveLikeness(panel)
+          : panel.name
     groups.set(key, [...(groups.get(key) ?? []), panel])
   }
   const rows = [...groups.values()]
@@ -103,8 +113,8 @@ export function gathered(panels: readonly Panel[]): readonly Panel[] {
 /** What a row of equal parts is called among the rows. */
 function rowName(first: Panel, group: readonly Panel[], rows: readonly (readonly Panel[])[]): string {
   const { role, name } = first
-  // Battens are alike in all but their places: the row names each.
-  if (isBatten(first)) return ['batten', ...group.map(each => each.name.replace('batten, ', ''))].join(', ')
+  if (isBatten(first) && group.length > 1)
+    return `${faceName(first)} ${numberOf(first)}–${numberOf(group.at(-1) as Panel)}`
   const alike = rows.filter(other => other[0]?.role === role)
   if (role === 'side' && name !== 'top' && name !== 'bottom') return alike.length === 1 ? 'side' : `side ${name}`
   if (role === 'front' && alike.length > 1) {
