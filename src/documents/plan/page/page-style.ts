@@ -107,6 +107,8 @@ footer{border-top:1px solid var(--rule);padding-top:.6rem;padding-bottom:1.2rem;
 .two th,.two td{overflow-wrap:anywhere;hyphens:auto}
 #wire th:first-child{overflow-wrap:normal;white-space:nowrap}
 #wire td:nth-child(2){overflow-wrap:break-word}
+@media (max-width:24rem){#wire table{font-size:.81rem}#wire thead th{font-size:.78rem}#wire th,#wire td{padding-right:.25rem}}
+@media (min-width:22rem) and (max-width:24rem){#wire td:nth-child(2){min-width:6.3rem}#wire td:nth-child(3){min-width:5.55rem}}
 @media (min-width:40rem){
 @supports selector(details::details-content){.desk::details-content{display:block;content-visibility:visible;block-size:auto}.desk>summary{pointer-events:none}.desk>summary::after{content:none}}
 .two{grid-template-columns:repeat(2,minmax(0,1fr))}

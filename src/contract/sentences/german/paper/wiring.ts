@@ -45,7 +45,7 @@ export const germanWiringWords = translation<typeof wiringWords>()({
   'wire.in-all': '{load} insgesamt',
   'wire.at-each-output': '{load} an jedem Ausgang',
   'wire.drivers-named': 'Lautsprecher: {name}.',
-  'wire.not-drawn-here': 'Lautsprecher, Signal: nicht gezeichnet',
+  'wire.not-drawn-here': 'ohne Signal und Lautsprecher',
   'wire.title': 'Verkabelung von der Batterie zu den Lautsprechern',
   'wire.no-fuse': 'keine Sicherung bestimmt: nicht anschließen',
   'wire.no-fused-branch': 'kein abgesicherter Abzweig: nicht anschließen',
