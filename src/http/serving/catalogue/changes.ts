@@ -152,6 +152,21 @@ export const changes: readonly VersionChanges[] = [
         operationId: 'regionOfDrivers',
         figures: ['/fsFromHz', '/fsToHz', '/qtsFrom', '/qtsTo', '/vasFromL', '/vasToL', '/best', '/corners'],
         text: 'drivers for `tight` are weighed without a filter that rings and kept to a Qtc of 0.8: fs 37 to 47 Hz, Qts 0.3 to 0.45, Vas 35 to 52 L for a ten inch in the example’s boot, a single fs of 47 Hz before'
+      },
+      {
+        operationId: 'computeFeeder',
+        figures: ['/amplifiers/-/dropV', '/amplifiers/-/dropPercent'],
+        text: 'nothing is lost where nothing lies between; 10⁻¹⁴ % of rounding, of either sign, was told there'
+      },
+      {
+        operationId: 'layOutBox',
+        figures: ['/outer'],
+        text: 'sized by its volume a box with drivers on its divider is no narrower, lower or shallower than they and the free way before their cones ask'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/waysOut/changes'],
+        text: 'a box that is missed by its carpet alone is offered without it, before the room is asked to grow (a twelve inch in 380 mm of height)'
       }
     ]
   }
