@@ -10,8 +10,8 @@ export const planFaults: readonly Fault[] = [
   [
     'screws for one board in front',
     'plan/bill/plan-build',
-    'frontLayers: boardsOfFront(panels) })',
-    'frontLayers: 1 })',
+    '{ ...board, frontLayers: boardsOfFront(outcome.result.panels) }',
+    '{ ...board, frontLayers: 1 }',
     joins
   ],
   [
